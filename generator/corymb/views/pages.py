@@ -1,0 +1,129 @@
+"""What the other pages show: home, the lists, made work, lessons, and pages of plain text."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from corymb.views.pieces import Link, PhotoView
+from corymb.views.recipe import RecipeCard
+from corymb.views.stem import StemCard, StemGroup
+
+
+@dataclass(frozen=True)
+class StyleView:
+    """A family of arrangement and its recipes."""
+
+    id: str
+    name: str
+    plural: str
+    href: str
+    about: str
+    known_object: str
+    recipes: tuple[RecipeCard, ...]
+
+
+@dataclass(frozen=True)
+class HomeView:
+    """The front page."""
+
+    about: str
+    place: str
+    lead: RecipeCard | None  # the arrangement shown large
+    in_season: tuple[RecipeCard, ...]  # can be made as pictured in the week of the build
+    season_words: str  # 'Late November' at the time of the build
+    styles: tuple[StyleView, ...]
+    standing_now: tuple[StemCard, ...]  # stems in season in the week of the build
+    made: tuple[MadeCard, ...]
+
+
+@dataclass(frozen=True)
+class ArrangementsView:
+    """Every arrangement by style, with what can be filtered by."""
+
+    styles: tuple[StyleView, ...]
+    colour_words: tuple[str, ...]
+    months: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class FlowersView:
+    """Every flower by group."""
+
+    groups: tuple[StemGroup, ...]
+    colour_words: tuple[str, ...]
+    months: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class MadeCard:
+    """A piece of made work in a list."""
+
+    title: str
+    href: str
+    when: str  # 'September 2025'
+    photo: PhotoView
+    recipe_name: str
+
+
+@dataclass(frozen=True)
+class MadeView:
+    """A piece of made work: its photos, and the recipe it was made from."""
+
+    title: str
+    when: str
+    about: str
+    photos: tuple[PhotoView, ...]
+    recipe: RecipeCard | None
+    variant_name: str
+
+
+@dataclass(frozen=True)
+class StaffMade(MadeView):
+    """Made work as staff see it: every photo that staff may see, the client and the notes."""
+
+    client: str
+    notes: str
+
+
+@dataclass(frozen=True)
+class MadeListView:
+    """The portfolio, newest first."""
+
+    pieces: tuple[MadeCard, ...]
+
+
+@dataclass(frozen=True)
+class ProseView:
+    """A page of plain text; `html` was made from Markdown with raw HTML escaped."""
+
+    title: str
+    summary: str
+    html: str
+    headings: tuple[Link, ...]  # href is '#anchor'
+
+
+@dataclass(frozen=True)
+class LessonView(ProseView):
+    """A lesson: how long, how hard, what to know before, what to be careful of."""
+
+    href: str
+    time: str
+    level: str
+    needs: tuple[Link, ...]
+    leads_to: tuple[Link, ...]
+    careful: tuple[str, ...]
+    used_in: tuple[Link, ...]
+
+
+@dataclass(frozen=True)
+class LessonsView:
+    """All lessons in the order to take them."""
+
+    lessons: tuple[LessonView, ...]
+
+
+@dataclass(frozen=True)
+class NotFoundView:
+    """The page for an address that leads nowhere."""
+
+    suggestions: tuple[Link, ...]

@@ -1,0 +1,115 @@
+"""The small parts that pages are put together from: a link, a photo, a picture, a patch of colour.
+
+Every `href` is an address inside the site, from its root and without a leading slash
+(`arrangements/hedgerow-jar.html`); the template's `url()` makes it relative to the page.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+Audience = Literal["clients", "staff"]
+
+
+@dataclass(frozen=True)
+class Link:
+    """Words that lead to another page."""
+
+    label: str
+    href: str
+
+
+@dataclass(frozen=True)
+class PhotoSource:
+    """One file of a photo: a modern or a fallback format at one width."""
+
+    href: str
+    width_px: int
+    media_type: str  # image/avif or image/jpeg
+
+
+@dataclass(frozen=True)
+class PhotoView:
+    """A published photo: who made it, what it shows, and its files, smallest first."""
+
+    alt: str
+    credit: str
+    width_px: int
+    height_px: int
+    placeholder: str  # a colour or tiny data URI shown while the photo loads
+    sources: tuple[PhotoSource, ...]
+    share_card: str  # href of the 1200 x 630 card
+
+    @property
+    def portrait(self) -> bool:
+        """Whether it is taller than wide."""
+        return self.height_px > self.width_px
+
+
+@dataclass(frozen=True)
+class PictureView:
+    """The drawn picture of an arrangement (SVG), standing in where there is no photo."""
+
+    href: str
+    alt: str
+    width: float
+    height: float
+
+
+@dataclass(frozen=True)
+class ImagePair:
+    """What shows an arrangement: its photo where there is one, its picture always."""
+
+    picture: PictureView
+    photo: PhotoView | None
+
+
+@dataclass(frozen=True)
+class Patch:
+    """A colour and how much of the arrangement's visible area it takes, in percent."""
+
+    name: str
+    hex: str
+    percent: float
+
+
+@dataclass(frozen=True)
+class RoleShare:
+    """One colour role's part of the band: its patches, and their sum in percent."""
+
+    role: str
+    percent: float
+    patches: tuple[Patch, ...]
+
+
+@dataclass(frozen=True)
+class WeekCell:
+    """One of the 52 cells of a season strip."""
+
+    week: int
+    month: str  # January ... December, by the week's Thursday
+    state: Literal["pictured", "variant", "none"]
+    says: str  # 'week 31, late July: as pictured'
+
+
+@dataclass(frozen=True)
+class SeasonView:
+    """When something can be had: the strip's cells and the same in one sentence."""
+
+    cells: tuple[WeekCell, ...]
+    sentence: str  # 'Early July to mid October.'
+    variant_sentence: str  # 'With a variant: late June, late October.' or ''
+
+    @property
+    def months(self) -> tuple[str, ...]:
+        """The months with at least one week in which it can be had (for filters)."""
+        return tuple(dict.fromkeys(c.month for c in self.cells if c.state != "none"))
+
+
+@dataclass(frozen=True)
+class Fact:
+    """A large value over a small label: '56' over 'stems'."""
+
+    value: str
+    label: str

@@ -1,0 +1,144 @@
+"""What an arrangement's page shows: to a client, and to the people who make it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from corymb.views.pieces import Fact, ImagePair, Link, PhotoView, RoleShare, SeasonView
+
+
+@dataclass(frozen=True)
+class RecipeCard:
+    """An arrangement in a list: enough to choose it by, and to filter it by."""
+
+    name: str
+    href: str
+    style: str
+    style_name: str
+    summary: str
+    image: ImagePair
+    band: tuple[RoleShare, ...]
+    stems_total: int
+    across: str
+    size_class: str  # small | middling | large, by width within all recipes
+    price: str  # 'from €28' or ''
+    price_amount: float | None
+    season: SeasonView
+    colour_words: tuple[str, ...]  # plain families of colour: 'pink', 'plum', 'white' ...
+    draft: bool = False
+
+
+@dataclass(frozen=True)
+class LineView:
+    """One line of a recipe: how many of which stem, and what it is there for."""
+
+    count: int
+    name: str
+    botanical: str
+    href: str
+    hex: str
+    role: str
+    use: str
+    essential: bool
+    note: str
+    season: str
+    percent: float  # share of the visible area
+
+
+@dataclass(frozen=True)
+class SizeView:
+    """The same recipe in one size: whole stems line by line, in the order of the lines."""
+
+    name: str
+    total: int
+    counts: tuple[int, ...]
+
+
+@dataclass(frozen=True)
+class ChangeView:
+    """One difference between a variant and its parent, in words and in numbers."""
+
+    kind: str  # swapped | added | dropped | more | fewer
+    words: str
+    before: int
+    after: int
+
+
+@dataclass(frozen=True)
+class VariantView:
+    """A variant in its recipe's list."""
+
+    name: str
+    href: str
+    about: str
+    image: ImagePair
+    changes: tuple[ChangeView, ...]
+    season: SeasonView
+    stems_total: int
+    price: str
+    current: bool
+
+
+@dataclass(frozen=True)
+class ClientRecipe:
+    """An arrangement, or one variant of it, as a client may see it."""
+
+    id: str
+    name: str
+    variant_name: str  # '' on the recipe's own page
+    style: Link
+    parent: Link | None  # the recipe, on a variant's page
+    summary: str
+    image: ImagePair
+    photos: tuple[PhotoView, ...]
+    facts: tuple[Fact, ...]
+    vessel: str
+    band: tuple[RoleShare, ...]
+    lines: tuple[LineView, ...]
+    stems_total: int
+    sizes: tuple[SizeView, ...]
+    changes: tuple[ChangeView, ...]
+    variants: tuple[VariantView, ...]
+    season: SeasonView
+    price: str
+    care: str
+    cautions: tuple[str, ...]  # for whoever takes it home: pets, sap, berries
+    known_object: str
+    ask_href: str  # a mailto: address with the subject filled in, or ''
+    made: tuple[Link, ...]  # made work that used it
+
+
+@dataclass(frozen=True)
+class CostLine:
+    """What one line of a recipe costs the studio, grown and bought, in words of its money."""
+
+    name: str
+    count: int
+    grown: str
+    bought: str
+
+
+@dataclass(frozen=True)
+class BenchView:
+    """How it is made: the part of an arrangement's page that only staff see."""
+
+    difficulty: str
+    time: str
+    techniques: tuple[Link, ...]
+    method: tuple[str, ...]
+    looks_right: tuple[str, ...]
+    careful: tuple[str, ...]  # cautions for the maker: the recipe's own and its stems'
+    conditioning: tuple[str, ...]  # a sentence a stem
+    costs: tuple[CostLine, ...]
+    sundries: tuple[CostLine, ...]
+    stems_cost: str
+    sundries_cost: str
+    notes: str
+    draft: bool
+
+
+@dataclass(frozen=True)
+class StaffRecipe(ClientRecipe):
+    """An arrangement as the people who make it see it."""
+
+    bench: BenchView
