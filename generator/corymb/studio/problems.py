@@ -1,0 +1,55 @@
+"""What is wrong, in which file, where, and how do we show it to the person who wrote it?"""
+
+import unicodedata
+from dataclasses import dataclass
+from pathlib import Path
+
+WIDEST = 96
+"""Longest piece of a source line that is shown; more than this wraps in a terminal."""
+
+
+@dataclass(frozen=True, order=True)
+class Problem:
+    """One thing to put right (or, as advice, to think about), with its place counted from 1."""
+
+    file: Path
+    line: int
+    column: int
+    message: str
+    source: str = ""
+    advice: bool = False
+
+    def __str__(self) -> str:
+        kind = "advice: " if self.advice else ""
+        return f"{self.file}:{self.line}:{self.column}: {kind}{self.message}"
+
+    def shown(self) -> str:
+        """The problem with the line it stands in and a caret under the place."""
+        if not self.source.strip():
+            return str(self)
+        text, before = _cut(self.source, self.column - 1)
+        gutter = f"{self.line:>5} | "
+        caret = " " * (len(gutter) + before) + "^"
+        return f"{self}\n{gutter}{text}\n{caret}"
+
+
+def _cut(source: str, at: int) -> tuple[str, int]:
+    """The line as a terminal can show it, and how many cells stand before the place."""
+    line = source.rstrip("\r\n")
+    text = line.expandtabs(4)
+    start = len(line[:at].expandtabs(4))
+    lead = ""
+    if len(text) > WIDEST and start > WIDEST - 20:
+        skipped = start - WIDEST // 2
+        text, start, lead = text[skipped:], start - skipped, "…"
+    tail = "…" if len(text) > WIDEST else ""
+    seen = "".join(c if c.isprintable() else "\N{REPLACEMENT CHARACTER}" for c in text[:WIDEST])
+    return lead + seen + tail, len(lead) + _cells(seen[:start]) + max(0, start - len(seen))
+
+
+def _cells(text: str) -> int:
+    """How many terminal cells a text takes: wide letters two, combining marks none."""
+    return sum(
+        0 if unicodedata.combining(c) else 2 if unicodedata.east_asian_width(c) in "WF" else 1
+        for c in text
+    )

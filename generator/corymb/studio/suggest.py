@@ -1,0 +1,62 @@
+"""Which known word did the writer most likely mean?"""
+
+import re
+from collections.abc import Iterable
+from difflib import SequenceMatcher
+
+CLOSE = 0.68
+"""How alike two words must be to be offered (difflib's ratio); lower offers strangers."""
+
+FEW = 12
+"""Up to this many known words are listed in full in a message."""
+
+
+def nearest(word: str, known: Iterable[str], limit: int = 3) -> list[str]:
+    """The known words most like this one, best first; case, hyphens and plurals are forgiven."""
+    wanted = _bare(word)
+    if not wanted:
+        return []
+    scored = [(_likeness(wanted, _bare(other)), other) for other in dict.fromkeys(known)]
+    close = sorted((s for s in scored if s[0] >= CLOSE), key=lambda s: (-s[0], s[1]))
+    if close and close[0][0] == 1.0:
+        close = [s for s in close if s[0] == 1.0]
+    return [other for _, other in close[:limit]]
+
+
+def did_you_mean(word: str, known: Iterable[str]) -> str:
+    """A question to put at the end of a message, or nothing when no known word is close."""
+    close = nearest(word, known, limit=2)
+    return f" Did you mean {or_list(quoted(w) for w in close)}?" if close else ""
+
+
+def known_words(known: Iterable[str]) -> str:
+    """A sentence that lists the words that would do, when they are few enough to read."""
+    words = list(dict.fromkeys(known))
+    return f" It can be {or_list(words)}." if 0 < len(words) <= FEW else ""
+
+
+def quoted(word: str) -> str:
+    """The word in the quotation marks all messages use, shortened when it is very long."""
+    flat = " ".join(word.split())
+    return f"‘{flat if len(flat) <= 60 else flat[:57] + '…'}’"
+
+
+def or_list(words: Iterable[str]) -> str:
+    """`a`, `a or b`, `a, b or c`."""
+    *most, last = list(words)
+    return f"{', '.join(most)} or {last}" if most else last
+
+
+def _bare(word: str) -> str:
+    """A word without case, spaces, hyphens, underscores and its plural ending."""
+    letters = re.sub(r"[\s_\-]+", "", word.casefold())
+    if len(letters) > 3 and letters.endswith(("ches", "shes", "sses", "xes")):
+        return letters[:-2]
+    if len(letters) > 4 and letters.endswith("ies"):
+        return letters[:-3] + "y"
+    return letters[:-1] if len(letters) > 3 and letters.endswith("s") else letters
+
+
+def _likeness(one: str, other: str) -> float:
+    matcher = SequenceMatcher(None, one, other, autojunk=False)
+    return matcher.ratio() if matcher.quick_ratio() >= CLOSE else 0.0
