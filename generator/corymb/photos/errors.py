@@ -1,0 +1,99 @@
+"""Why can't this photo be used, and what should be done about it?"""
+
+from difflib import get_close_matches
+from pathlib import Path
+
+LARGEST_PIXELS = 200_000_000
+READABLE = "JPEG, PNG, TIFF, WebP, AVIF or HEIC"
+
+
+class PhotoError(ValueError):
+    """A photo that can't be used; its text is a sentence to show beside the photo's line."""
+
+    def __init__(self, source: Path, trouble: str) -> None:
+        super().__init__(source, trouble)
+        self.source = source
+        self.trouble = trouble
+
+    def __str__(self) -> str:
+        return f"{self.source.name} {self.trouble}"
+
+
+def missing(source: Path) -> PhotoError:
+    """The commonest slip is a capital letter, or .jpeg for .jpg: the nearest name is given."""
+    trouble = f"is not in {source.parent}: check the name, or copy the photo there."
+    near = _nearest_name(source)
+    return PhotoError(source, f"{trouble} Did you mean {near}?" if near else trouble)
+
+
+def _nearest_name(source: Path) -> str | None:
+    if not source.parent.is_dir():
+        return None
+    names = {path.stem.lower(): path.name for path in sorted(source.parent.iterdir())}
+    near = get_close_matches(source.stem.lower(), names, n=1, cutoff=0.75)
+    return names[near[0]] if near else None
+
+
+def is_folder(source: Path) -> PhotoError:
+    return PhotoError(source, "is a folder, not a photo: name one of the files in it.")
+
+
+def empty(source: Path) -> PhotoError:
+    return PhotoError(source, "is empty: copy it again from the camera or phone.")
+
+
+def forbidden(source: Path) -> PhotoError:
+    return PhotoError(source, "may not be read: change the file's permissions so that you can.")
+
+
+def not_a_photo(source: Path) -> PhotoError:
+    return PhotoError(source, f"is not a photo that can be read here: save it as {READABLE}.")
+
+
+def raw(source: Path) -> PhotoError:
+    return PhotoError(
+        source, "is a raw camera file: develop it in your photo program and export a JPEG."
+    )
+
+
+def damaged(source: Path) -> PhotoError:
+    return PhotoError(source, "is cut short or damaged: copy it again from the camera or phone.")
+
+
+def changing(source: Path) -> PhotoError:
+    return PhotoError(source, "changed while it was read: wait until it is copied, then try again.")
+
+
+def too_large(source: Path, width: int, height: int) -> PhotoError:
+    millions = round(width * height / 1_000_000)
+    return PhotoError(
+        source,
+        f"is too large: {width} x {height} is {millions} megapixels, "
+        f"and {LARGEST_PIXELS // 1_000_000} is the most that is read. "
+        "Save it smaller; 4000 across is plenty.",
+    )
+
+
+def far_too_large(source: Path) -> PhotoError:
+    """So large that not even its size is read."""
+    return PhotoError(
+        source,
+        f"is too large: {LARGEST_PIXELS // 1_000_000} megapixels is the most that is read. "
+        "Save it smaller; 4000 across is plenty.",
+    )
+
+
+def animated(source: Path, pictures: int) -> PhotoError:
+    return PhotoError(
+        source,
+        f"moves: it holds {pictures} pictures in a row. "
+        "Save the one to show as a JPEG and name that instead.",
+    )
+
+
+def needs_heic(source: Path) -> PhotoError:
+    return PhotoError(
+        source,
+        'is an HEIC photo, which needs one more piece: run  pip install "corymb[heic]"  '
+        "or save the photo as a JPEG.",
+    )
