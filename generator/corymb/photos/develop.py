@@ -1,0 +1,82 @@
+"""How does a camera file become all the pictures a page needs?
+
+The largest picture is decoded no larger than it must be, brought upright and to sRGB at its
+final size, and the smaller ones are made from it: each step works on as few pixels as it can.
+"""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+from PIL import Image
+
+from corymb.photos import encode
+from corymb.photos.colour import over_paper, profile_of, to_srgb
+from corymb.photos.finish import Finish
+from corymb.photos.modes import plain
+from corymb.photos.opening import open_photo
+from corymb.photos.placeholder import average_hex, placeholder
+from corymb.photos.prepared import Format
+from corymb.photos.share_card import share_card
+from corymb.photos.sizes import Size, published_sizes
+from corymb.photos.upright import orientation, swap_if_sideways, upright
+
+_GAP = 3.0  # Large steps are averaged first, to three times the final size: as good, and faster.
+
+
+@dataclass(frozen=True)
+class Print:
+    """One finished picture, not yet filed."""
+
+    format: Format
+    size: Size
+    data: bytes
+
+
+@dataclass(frozen=True)
+class Developed:
+    """All that comes of one photo; `size` is the camera's, upright."""
+
+    size: Size
+    placeholder: str
+    average_hex: str
+    prints: tuple[Print, ...]
+    share_card: Print
+
+
+def develop(source: Path, finish: Finish) -> Developed:
+    """Raise PhotoError, in words for the photo's owner, when the file can't be used."""
+    with open_photo(source) as image:
+        noted = orientation(image)
+        whole = swap_if_sideways(image.size, noted)
+        sizes = published_sizes(whole, finish.widths)
+        largest = over_paper(_largest(image, sizes[0], noted), finish.paper)
+    card = encode.jpeg(share_card(largest, finish.card_size), finish.jpeg_quality)
+    return Developed(
+        size=whole,
+        placeholder=placeholder(largest),
+        average_hex=average_hex(largest),
+        prints=tuple(_prints(largest, sizes, finish)),
+        share_card=Print("jpeg", finish.card_size, card),
+    )
+
+
+def _largest(image: Image.Image, size: Size, noted: int) -> Image.Image:
+    """The picture upright, in sRGB, at this size; still see-through where the file was."""
+    stored_size = swap_if_sideways(size, noted)
+    drafted = image.draft(None, stored_size)
+    image.load()
+    picture, profile = plain(image), profile_of(image)
+    if picture.size != stored_size:
+        box = drafted[1] if drafted else None
+        picture = picture.resize(stored_size, Image.Resampling.LANCZOS, box, _GAP)
+    return to_srgb(upright(picture, noted), profile)
+
+
+def _prints(largest: Image.Image, sizes: tuple[Size, ...], finish: Finish) -> Iterator[Print]:
+    picture = largest
+    for size in sizes:
+        if size != picture.size:
+            picture = picture.resize(size, Image.Resampling.LANCZOS)
+        yield Print("avif", size, encode.avif(picture, finish.avif_quality, finish.avif_speed))
+        yield Print("jpeg", size, encode.jpeg(picture, finish.jpeg_quality))
