@@ -1,0 +1,124 @@
+"""Is this photo already made, and is what was made still whole?
+
+Every photo has a note beside its files: what they are, how long, and the digest of each. The
+note is written last, so a photo without one was never finished. A note or a file that isn't
+what it was is treated as not there, and the photo is made again.
+"""
+
+import hashlib
+import json
+from collections.abc import Iterable
+from pathlib import Path
+from typing import Any
+
+from corymb.photos.develop import Developed, Print
+from corymb.photos.filing import UNFINISHED, write_whole
+from corymb.photos.prepared import PhotoFile, PreparedPhoto
+
+_SUFFIX = {"avif": "avif", "jpeg": "jpg"}
+_NOTE = ".json"
+
+
+class Store:
+    """A flat folder of finished photos, each file's name starting with the photo's key."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        folder.mkdir(parents=True, exist_ok=True)
+
+    def find(self, key: str) -> PreparedPhoto | None:
+        try:
+            note = _read_note(self._note_path(key))
+            files = [self._checked(record) for record in note["files"]]
+            return _photo(note, files)
+        except (OSError, ValueError, KeyError, TypeError):
+            return None
+
+    def keep(self, key: str, developed: Developed) -> PreparedPhoto:
+        named = [(f"{key}-{each.size[0]}", each) for each in developed.prints]
+        named.append((f"{key}-card", developed.share_card))
+        records = [self._write(stem, each) for stem, each in named]
+        note = {
+            "width": developed.size[0],
+            "height": developed.size[1],
+            "placeholder": developed.placeholder,
+            "average_hex": developed.average_hex,
+            "files": records,
+        }
+        write_whole(self._note_path(key), _note_bytes(note))
+        return _photo(note, [self._file(record) for record in records])
+
+    def remove_all_but(self, keys: Iterable[str]) -> int:
+        """Remove other photos and what interrupted runs left; say how many photos went."""
+        wanted, removed = set(keys), set()
+        for path in self.folder.iterdir():
+            key = path.name.split("-")[0].split(".")[0]
+            if key not in wanted or path.name.endswith(UNFINISHED):
+                path.unlink(missing_ok=True)
+                removed.add(key)
+        return len(removed - wanted)
+
+    def _write(self, stem: str, each: Print) -> dict[str, Any]:
+        path = self.folder / f"{stem}.{_SUFFIX[each.format]}"
+        write_whole(path, each.data)
+        return {
+            "name": path.name,
+            "format": each.format,
+            "width": each.size[0],
+            "height": each.size[1],
+            "length": len(each.data),
+            "digest": hashlib.sha256(each.data).hexdigest(),
+            "changed": path.stat().st_mtime_ns,
+        }
+
+    def _checked(self, record: dict[str, Any]) -> PhotoFile:
+        """Length and time of change are enough when both agree; a copied cache is read through."""
+        file = self._file(record)
+        status = file.path.stat()
+        if status.st_size != record["length"]:
+            raise ValueError(f"{file.name} is not as long as it was")
+        if status.st_mtime_ns != record["changed"]:
+            _check_digest(file.path, record["digest"])
+        return file
+
+    def _file(self, record: dict[str, Any]) -> PhotoFile:
+        return PhotoFile(
+            name=record["name"],
+            format=record["format"],
+            width=record["width"],
+            height=record["height"],
+            path=self.folder / record["name"],
+        )
+
+    def _note_path(self, key: str) -> Path:
+        return self.folder / f"{key}{_NOTE}"
+
+
+def _photo(note: dict[str, Any], files: list[PhotoFile]) -> PreparedPhoto:
+    return PreparedPhoto(
+        width=note["width"],
+        height=note["height"],
+        placeholder=note["placeholder"],
+        average_hex=note["average_hex"],
+        files=tuple(files[:-1]),
+        share_card=files[-1],
+    )
+
+
+def _note_bytes(note: dict[str, Any]) -> bytes:
+    """The note's own digest goes first, on a line by itself."""
+    body = json.dumps(note).encode()
+    return hashlib.sha256(body).hexdigest().encode() + b"\n" + body
+
+
+def _read_note(path: Path) -> dict[str, Any]:
+    digest, _, body = path.read_bytes().partition(b"\n")
+    if hashlib.sha256(body).hexdigest().encode() != digest:
+        raise ValueError(f"{path.name} is not what was written")
+    note: dict[str, Any] = json.loads(body)
+    return note
+
+
+def _check_digest(path: Path, digest: str) -> None:
+    if hashlib.sha256(path.read_bytes()).hexdigest() != digest:
+        raise ValueError(f"{path.name} is not what was written")
