@@ -1,0 +1,1 @@
+"""Tests of the way from camera file to web."""
