@@ -1,0 +1,99 @@
+"""Which bytes answer a browser's question while the sites are served live?
+
+Each site stands under its own name (`/clients/`, `/staff/`). Pages are sent with one line more
+than the published file has: the script that listens for a newer build.
+"""
+
+from __future__ import annotations
+
+import mimetypes
+from dataclasses import dataclass
+from html import escape
+from importlib import resources
+from pathlib import Path
+from urllib.parse import unquote, urlsplit
+
+from corymb.site.live import LiveSite, News
+
+SCRIPT = "/live.js"
+EVENTS = "/live-events"
+TYPES = {".avif": "image/avif", ".js": "text/javascript", ".woff2": "font/woff2"}
+UNKNOWN = "application/octet-stream"
+TEXTS = ("text/html", "text/css", "text/javascript", "text/plain", "application/json")
+
+
+@dataclass(frozen=True)
+class Answer:
+    """A status, a media type (for 302, the address to go to) and the bytes."""
+
+    status: int
+    kind: str
+    body: bytes = b""
+
+
+def answer(live: LiveSite, address: str) -> Answer:
+    """The answer to a GET of `address`, the path as the browser sent it."""
+    path = unquote(urlsplit(address).path)
+    if path == SCRIPT:
+        return Answer(200, _header("text/javascript"), _script())
+    name, slash, inside = path.lstrip("/").partition("/")
+    if name not in live.folders:
+        return _elsewhere(live, path)
+    if not slash:
+        return Answer(302, f"/{name}/")
+    root = live.folders[name].resolve()
+    file = _file_at(root, inside)
+    if file is not None:
+        return _sent(file, live.news, 200)
+    lost = root / "404.html"
+    return _sent(lost, live.news, 404) if lost.is_file() else _waiting(live.news, name)
+
+
+def _elsewhere(live: LiveSite, path: str) -> Answer:
+    if path == "/":
+        return Answer(302, f"/{next(iter(live.folders))}/")
+    return Answer(404, _header("text/plain"), b"There is no such page.\n")
+
+
+def _file_at(root: Path, inside: str) -> Path | None:
+    """The file for an address inside a site; nothing outside its folder is ever sent."""
+    if "\0" in inside:
+        return None
+    file = (root / inside).resolve()
+    if not file.is_relative_to(root):
+        return None
+    if file.is_dir():
+        file /= "index.html"
+    return file if file.is_file() else None
+
+
+def _sent(file: Path, news: News, status: int) -> Answer:
+    kind = TYPES.get(file.suffix) or mimetypes.guess_type(file.name)[0] or UNKNOWN
+    try:
+        body = file.read_bytes()
+    except OSError:  # it went with the last build while we looked
+        return Answer(404, _header("text/plain"), b"This page has just gone.\n")
+    if kind == "text/html":
+        body = _listening(body, news)
+    return Answer(status, _header(kind), body)
+
+
+def _waiting(news: News, name: str) -> Answer:
+    """What stands in for a site that was never built: it shows what is wrong once that is known."""
+    page = f"<!doctype html><meta charset=utf-8><title>{escape(name)}</title><body></body>"
+    return Answer(404, _header("text/html"), _listening(page.encode(), news))
+
+
+def _listening(page: bytes, news: News) -> bytes:
+    """The page with the listening script at its end."""
+    script = f'<script src="{SCRIPT}" data-build="{news.build}" data-events="{EVENTS}"></script>'
+    head, end, tail = page.rpartition(b"</body>")
+    return head + script.encode() + end + tail if end else page + script.encode()
+
+
+def _header(kind: str) -> str:
+    return f"{kind}; charset=utf-8" if kind in TEXTS else kind
+
+
+def _script() -> bytes:
+    return resources.files("corymb.site").joinpath("live.js").read_bytes()

@@ -1,0 +1,189 @@
+"""The live sites: what a browser is sent, when it refreshes, and what counts as a change."""
+
+import json
+from collections.abc import Callable, Iterator
+from http.client import HTTPConnection
+from pathlib import Path
+from threading import Event, Thread
+
+import pytest
+
+from corymb.site.live import LiveSite
+from corymb.site.live_answers import answer
+from corymb.site.live_server import LiveServer, PortBusyError
+from corymb.site.live_watch import Watched, changes
+from corymb.studio.problems import Problem
+
+SECONDS = 5.0
+HTML = "text/html; charset=utf-8"
+TEXT = "text/plain; charset=utf-8"
+
+
+@pytest.fixture
+def live(tmp_path: Path) -> LiveSite:
+    clients, staff = tmp_path / "out" / "clients", tmp_path / "out" / "staff"
+    for folder in (clients, staff):
+        (folder / "flowers").mkdir(parents=True)
+        (folder / "index.html").write_text(f"<html><body>{folder.name}</body></html>")
+        (folder / "404.html").write_text("<body>not here</body>")
+    (clients / "flowers" / "index.html").write_text("<body>all flowers</body>")
+    (clients / "head.svg").write_text("<svg/>")
+    (clients / "photo.avif").write_bytes(b"avif")
+    (tmp_path / "out" / "secret.txt").write_text("secret")
+    return LiveSite({"clients": clients, "staff": staff})
+
+
+@pytest.fixture
+def server(live: LiveSite) -> Iterator[LiveServer]:
+    server = LiveServer(live, 0)
+    server.start()
+    yield server
+    server.stop()
+
+
+@pytest.mark.parametrize(
+    ("address", "status", "kind", "holds"),
+    [
+        pytest.param("/", 302, "/clients/", b"", id="the first site is the way in"),
+        pytest.param("/staff", 302, "/staff/", b"", id="a site's name leads into it"),
+        pytest.param("/staff/", 200, HTML, b"staff", id="its front page"),
+        pytest.param("/clients/index.html?x=1", 200, HTML, b"clients", id="?"),
+        pytest.param("/clients/flowers/", 200, HTML, b"all", id="a folder"),
+        pytest.param("/clients/head.svg", 200, "image/svg+xml", b"<svg/>", id="a drawing"),
+        pytest.param("/clients/photo.avif", 200, "image/avif", b"avif", id="a photo"),
+        pytest.param("/clients/gone.html", 404, HTML, b"not here", id="gone"),
+        pytest.param("/clients/../secret.txt", 404, HTML, b"not", id="up"),
+        pytest.param("/clients/%2e%2e/secret.txt", 404, HTML, b"not", id="%"),
+        pytest.param("/clients//etc/passwd", 404, HTML, b"not", id="root"),
+        pytest.param("/clients/a%00b", 404, HTML, b"not here", id="nul"),
+        pytest.param("/other/", 404, TEXT, b"no such page", id="elsewhere"),
+        pytest.param("/live.js", 200, "text/javascript; charset=utf-8", b"EventSource", id="js"),
+    ],
+)
+def test_an_address_is_answered_from_its_own_site_alone(
+    live: LiveSite, address: str, status: int, kind: str, holds: bytes
+) -> None:
+    given = answer(live, address)
+    assert (given.status, given.kind) == (status, kind)
+    assert holds in given.body
+
+
+def test_a_page_is_sent_with_the_listening_script_before_its_end(live: LiveSite) -> None:
+    page = answer(live, "/clients/").body.decode()
+    assert page.startswith("<html><body>clients<script ")
+    assert page.endswith("</script></body></html>")
+    assert f'data-build="{live.news.build}"' in page
+
+
+def test_the_published_file_itself_holds_no_script(live: LiveSite) -> None:
+    answer(live, "/clients/")
+    assert "script" not in (live.folders["clients"] / "index.html").read_text()
+
+
+def test_a_site_that_was_never_built_still_listens(tmp_path: Path) -> None:
+    given = answer(LiveSite({"clients": tmp_path / "none"}), "/clients/")
+    assert given.status == 404
+    assert b"/live.js" in given.body
+
+
+def test_errors_are_told_over_the_last_good_site_until_a_build_succeeds(live: LiveSite) -> None:
+    first = live.news
+    live.refused(
+        [
+            Problem(Path("studio.yml"), 3, 1, "`tax` is missing.", "money:"),
+            Problem(Path("studio.yml"), 4, 1, "a thought.", advice=True),
+        ]
+    )
+    assert live.news.build == first.build
+    assert live.news.trouble == "studio.yml:3:1: `tax` is missing.\n    3 | money:\n        ^"
+    live.published()
+    assert live.news.build != first.build
+    assert live.news.trouble == ""
+
+
+def test_an_open_page_hears_of_a_new_build_at_once(server: LiveServer) -> None:
+    first = server.live.news
+    connection = HTTPConnection("127.0.0.1", server.server_port, timeout=SECONDS)
+    connection.request("GET", "/live-events")
+    events = connection.getresponse()
+    assert _next_event(events) == {"build": first.build, "trouble": ""}
+    server.live.published()
+    assert _next_event(events) == {"build": server.live.news.build, "trouble": ""}
+    connection.close()
+
+
+def _next_event(events: Iterator[bytes]) -> dict[str, str]:
+    line = next(line for line in events if line.startswith(b"data: "))
+    return dict(json.loads(line.removeprefix(b"data: ")))
+
+
+@pytest.mark.parametrize(
+    ("host", "status"), [("127.0.0.1:1", 200), ("localhost:1", 200), ("elsewhere.example", 403)]
+)
+def test_only_this_computer_is_answered(server: LiveServer, host: str, status: int) -> None:
+    connection = HTTPConnection("127.0.0.1", server.server_port, timeout=SECONDS)
+    connection.request("GET", "/staff/", headers={"Host": host})
+    assert connection.getresponse().status == status
+    connection.close()
+
+
+def test_a_port_in_use_is_refused(server: LiveServer) -> None:
+    with pytest.raises(PortBusyError):
+        LiveServer(server.live, server.server_port)
+
+
+@pytest.mark.parametrize(
+    ("path", "counts"),
+    [
+        ("content/studio.yml", True),
+        ("content/recipes/posy/jar.yml", True),
+        ("content/photos/jar.jpg", True),
+        ("content/recipes/posy/.jar.yml.swp", False),
+        ("content/recipes/posy/jar.yml~", False),
+        ("content/recipes/posy/4913", False),
+        ("content/.git/index", False),
+        ("content/__pycache__/x.pyc", False),
+        ("content/out/clients/index.html", False),
+    ],
+)
+def test_only_what_a_page_is_made_from_counts_as_a_change(
+    tmp_path: Path, path: str, counts: bool
+) -> None:
+    content = tmp_path / "content"
+    watched = Watched((content,), tmp_path / "mkdocs.yml", (content / "out",))
+    assert watched.matters(tmp_path / path) is counts
+
+
+def test_a_save_is_noticed_and_a_look_is_not(tmp_path: Path) -> None:
+    recipe, settings = tmp_path / "content" / "jar.yml", tmp_path / "mkdocs.yml"
+    recipe.parent.mkdir()
+    recipe.write_text("name: Jar")
+    settings.write_text("site_name: x")
+    stop, seen = Event(), Event()
+    count = 0
+
+    acts: list[tuple[Callable[[], object], bool]] = [
+        (recipe.read_text, False),
+        (lambda: recipe.write_text("name: A jar"), True),
+        (lambda: (tmp_path / "other.txt").write_text("beside"), False),
+        (lambda: settings.write_text("site_name: another"), True),
+    ]
+
+    def listen() -> None:
+        nonlocal count
+        for _ in changes(Watched((recipe.parent,), settings), stop):
+            count += 1
+            seen.set()
+
+    thread = Thread(target=listen)
+    thread.start()
+    try:
+        for act, noticed in acts:
+            stop.wait(0.2)  # let the watcher begin, and what came before come to rest
+            seen.clear()
+            act()
+            assert seen.wait(SECONDS if noticed else 0.6) is noticed
+    finally:
+        stop.set()
+        thread.join(SECONDS)
+    assert count == 2
