@@ -7,7 +7,7 @@ from difflib import SequenceMatcher
 CLOSE = 0.68
 """How alike two words must be to be offered (difflib's ratio); lower offers strangers."""
 
-FEW = 12
+FEW = 16
 """Up to this many known words are listed in full in a message."""
 
 
@@ -30,9 +30,11 @@ def did_you_mean(word: str, known: Iterable[str]) -> str:
 
 
 def known_words(known: Iterable[str]) -> str:
-    """A sentence that lists the words that would do, when they are few enough to read."""
+    """The words that would do, as a list to end a sentence with; the first of them when many."""
     words = list(dict.fromkeys(known))
-    return f" It can be {or_list(words)}." if 0 < len(words) <= FEW else ""
+    if len(words) > FEW:
+        return f"{', '.join(words[:FEW])}, …"
+    return or_list(words) if words else ""
 
 
 def quoted(word: str) -> str:

@@ -52,7 +52,7 @@ VESSELS = ("hand", "jar", "bowl", "urn", "ring", "wire", "trough", "vase")
 DIFFICULTIES = ("easy", "steady", "skilled")
 """How much practice a recipe or a lesson asks for."""
 
-PLACES = ("table with food", "worn", "carried", "standing")
+STYLE_PLACES = ("table with food", "worn", "carried", "standing")
 """Where an arrangement of a style is used; it decides which hazards matter."""
 
 ENDINGS = ("frost", "cutting back")
@@ -73,7 +73,7 @@ HANDOVERS = ("collection", "delivery")
 CONSENTS = ("clients", "staff", "nobody")
 """Who may see a photo."""
 
-AUDIENCES = ("everyone", "staff")
+READERS = ("everyone", "staff")
 """Whom a page or a lesson is for."""
 
 MAKINGS = ("made up", "in buckets")
