@@ -1,0 +1,53 @@
+"""Is every photo that a file names there, inside the studio's folder, and an image?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+from corymb.photos import PhotoError, inspect
+from corymb.studio.models import Photo
+from corymb.studio.problems import Problem
+from corymb.studio.studio import Source, Step, Studio
+from corymb.studio.suggest import did_you_mean
+
+
+def photos_of(studio: Studio) -> Iterator[tuple[Photo, Source, tuple[Step, ...]]]:
+    """Every photo that a recipe, a variant or a piece of made work names, and where."""
+    for recipe_id, recipe in studio.recipes.items():
+        source = studio.sources["recipe", recipe_id]
+        for i, photo in enumerate(recipe.photos):
+            yield photo, source, ("photos", i)
+        for variant_id, variant in recipe.variants.items():
+            for i, photo in enumerate(variant.photos):
+                yield photo, source, ("variants", variant_id, "photos", i)
+    for made_id, made in studio.made.items():
+        for i, photo in enumerate(made.photos):
+            yield photo, studio.sources["made", made_id], ("photos", i)
+
+
+def missing_photos(studio: Studio) -> list[Problem]:
+    """Every photo that can't be shown, and why."""
+    problems = []
+    faults: dict[str, str] = {}
+    for photo, source, path in photos_of(studio):
+        if photo.file not in faults:
+            faults[photo.file] = _fault(studio.folder, photo.file)
+        if faults[photo.file]:
+            problems.append(source.problem(faults[photo.file], *path, "file"))
+    return problems
+
+
+def _fault(folder: Path, written: str) -> str:
+    """What is wrong with a photo's file, in a sentence; nothing when it is right."""
+    path = folder / written
+    if not path.resolve().is_relative_to(folder.resolve()):
+        return f"‘{written}’ lies outside the studio's folder; put the photo into `photos/`."
+    if not path.exists():
+        there = [str(p.relative_to(folder)) for p in folder.glob("photos/**/*") if p.is_file()]
+        return f"there is no photo ‘{written}’.{did_you_mean(written, there)}"
+    try:
+        inspect(path)
+    except PhotoError as error:
+        return str(error)
+    return ""

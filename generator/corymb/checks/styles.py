@@ -1,0 +1,70 @@
+"""Does a look keep to what its style allows: no heavy heads, no hazard near food or skin?
+
+Only advice: what a style excludes is the studio's own judgement, and so is breaking it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from corymb.studio.models import Recipe, Stem, Style
+from corymb.studio.problems import Problem
+from corymb.studio.studio import Step, Studio
+from corymb.studio.suggest import or_list
+from corymb.trade.looks import ChangeError, looks_of
+
+
+def against_the_style(studio: Studio) -> list[Problem]:
+    """Each stem of a recipe or variant that its style would not have, once a recipe."""
+    return [
+        problem
+        for recipe in studio.recipes.values()
+        if (style := studio.house.styles.get(recipe.style)) is not None
+        for problem in _of_recipe(studio, recipe, style)
+    ]
+
+
+def _of_recipe(studio: Studio, recipe: Recipe, style: Style) -> Iterator[Problem]:
+    source = studio.sources["recipe", recipe.id]
+    told: set[str] = set()
+    try:
+        looks = looks_of(recipe, studio.recipes)
+    except ChangeError:
+        return
+    for variant_id, look in looks.items():
+        for line in look.lines:
+            stem = studio.stems.get(line.stem)
+            if stem is None or line.stem in told:
+                continue
+            told.add(line.stem)
+            for reason in misfits(stem, style):
+                message = f"‘{line.stem}’ {reason}"
+                place = _place(recipe, variant_id, line.stem)
+                yield source.problem(message, *place, advice=True)
+
+
+def misfits(stem: Stem, style: Style) -> Iterator[str]:
+    """Why a stem doesn't fit a style, a sentence each; nothing when it does."""
+    many = style.plural.lower()
+    hazards = [hazard for hazard in stem.hazards if hazard in style.excludes]
+    if hazards:
+        yield f"has a hazard that {many} leave out: {or_list(hazards)}."
+    if stem.weight.grams > style.heaviest_stem.grams:
+        yield f"weighs {stem.weight}; {many} take stems of up to {style.heaviest_stem}."
+    if stem.length.longest_cm < style.stem_length.shortest_cm:
+        yield f"is cut at {stem.length}; {many} need {style.stem_length}."
+
+
+def _place(recipe: Recipe, variant_id: str, stem: str) -> tuple[Step, ...]:
+    """The line of the file that brings the stem in."""
+    if not variant_id:
+        written = [line.stem for line in recipe.stems]
+        return ("stems", written.index(stem)) if stem in written else ()
+    variant = recipe.variants[variant_id]
+    for i, swap in enumerate(variant.swap):
+        if swap.in_ == stem:
+            return ("variants", variant_id, "swap", i)
+    for i, line in enumerate(variant.add):
+        if line.stem == stem:
+            return ("variants", variant_id, "add", i)
+    return ("variants", variant_id)

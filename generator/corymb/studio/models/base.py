@@ -1,0 +1,53 @@
+"""What every model of a studio's file has in common.
+
+A key in YAML is the field's name with spaces (`in season` is `in_season`); a field that would
+be a Python word ends in an underscore (`from_` is `from`). Unknown keys are errors.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any, Self
+
+from pydantic import BaseModel, ConfigDict, PrivateAttr
+
+
+def key_of(field_name: str) -> str:
+    """The YAML key of a model's field."""
+    return field_name.rstrip("_").replace("_", " ")
+
+
+class FileModel(BaseModel):
+    """A part of a studio's file."""
+
+    model_config = ConfigDict(
+        extra="forbid",
+        frozen=True,
+        alias_generator=key_of,
+        arbitrary_types_allowed=True,
+    )
+
+
+class NamedModel(FileModel):
+    """A part of a studio's file with an id: its file's name, or the key it stands under."""
+
+    _id: str = PrivateAttr(default="")
+
+    @property
+    def id(self) -> str:
+        """The id by which other files name it."""
+        return self._id
+
+    def with_id(self, known_as: str) -> Self:
+        """The same, knowing its id."""
+        self._id = known_as
+        return self
+
+
+def short_form(read: Callable[[str], dict[str, Any]]) -> Callable[[Any], Any]:
+    """A validator that lets a model be written as one line of text, read by `read`."""
+
+    def widen(written: Any) -> Any:
+        return read(written) if isinstance(written, str) else written
+
+    return widen

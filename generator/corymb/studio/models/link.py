@@ -1,0 +1,51 @@
+"""A style link: a page for one client, showing some looks for one date."""
+
+from __future__ import annotations
+
+from typing import Annotated, Self
+
+from pydantic import AfterValidator, BeforeValidator, Field, model_validator
+
+from corymb.studio.models.base import FileModel, NamedModel, short_form
+from corymb.studio.values import lines
+from corymb.studio.values.fields import DateField, IdField, TextField
+
+SHORTEST_CODE = 26  # letters and digits: 26 of 32 signs are 130 bits
+
+
+def _unguessable(code: str) -> str:
+    if len(code) < SHORTEST_CODE or not code.isalnum() or not code.isascii():
+        raise ValueError(
+            f"the code should be {SHORTEST_CODE} or more letters and digits, so that nobody can "
+            "guess the page's address."
+        )
+    return code
+
+
+class LinkItem(FileModel):
+    """A look to show. Short: `hedgerow-jar, later, small`."""
+
+    recipe: IdField
+    variant: IdField | None = None
+    size: IdField | None = None
+
+
+LinkItemField = Annotated[LinkItem, BeforeValidator(short_form(lines.link_item))]
+
+
+class StyleLink(NamedModel):
+    """A page for one client. Who it is for is private."""
+
+    title: TextField
+    for_: TextField = ""
+    code: Annotated[TextField, AfterValidator(_unguessable)]
+    date: DateField
+    expires: DateField
+    show: list[LinkItemField] = Field(min_length=1)
+    note: TextField = ""
+
+    @model_validator(mode="after")
+    def _outlives_its_date(self) -> Self:
+        if self.expires < self.date:
+            raise ValueError("the link expires before the date it is for.")
+        return self

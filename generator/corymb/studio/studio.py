@@ -1,0 +1,89 @@
+"""A studio as read: everything in its folder, and where each thing is written."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from pathlib import Path
+from typing import Generic, TypeVar
+
+from corymb.studio.models import (
+    CutLog,
+    MadeWork,
+    Order,
+    Page,
+    Recipe,
+    StandingOrder,
+    Stem,
+    StudioFile,
+    Style,
+    StyleLink,
+    Technique,
+    Walk,
+)
+from corymb.studio.problems import Problem
+from corymb.studio.yaml_tree import Tree
+
+Step = str | int
+Heading = TypeVar("Heading", Page, Technique)
+
+
+@dataclass(frozen=True)
+class Source:
+    """Where a thing is written, so that a problem found later can still name its line."""
+
+    file: Path
+    lines: tuple[str, ...]
+    tree: Tree
+    path: tuple[Step, ...] = ()
+
+    def line_of(self, number: int) -> str:
+        """The text of a line, counted from 1; empty where there is none."""
+        return self.lines[number - 1] if 0 < number <= len(self.lines) else ""
+
+    def within(self, *path: Step) -> Source:
+        """The same file, further in."""
+        return replace(self, path=(*self.path, *path))
+
+    def problem(
+        self, message: str, *path: Step, advice: bool = False, at_key: bool = False
+    ) -> Problem:
+        """A problem at `path` within the thing, or at the nearest place above it."""
+        whole = (*self.path, *path)
+        line, column = self.tree.key_place(whole) if at_key else self.tree.place(whole)
+        return Problem(self.file, line, column, message, self.line_of(line), advice)
+
+
+@dataclass(frozen=True)
+class Document(Generic[Heading]):
+    """A Markdown file: its heading, and its text."""
+
+    id: str
+    heading: Heading
+    markdown: str
+    file: Path
+
+
+@dataclass
+class Studio:
+    """Everything in a studio's folder, by id."""
+
+    folder: Path
+    house: StudioFile
+    stems: dict[str, Stem] = field(default_factory=dict)
+    groups: dict[str, list[str]] = field(default_factory=dict)
+    recipes: dict[str, Recipe] = field(default_factory=dict)
+    made: dict[str, MadeWork] = field(default_factory=dict)
+    orders: dict[str, Order] = field(default_factory=dict)
+    standing_orders: dict[str, StandingOrder] = field(default_factory=dict)
+    walks: dict[str, Walk] = field(default_factory=dict)
+    logs: dict[str, CutLog] = field(default_factory=dict)
+    links: dict[str, StyleLink] = field(default_factory=dict)
+    pages: dict[str, Document[Page]] = field(default_factory=dict)
+    techniques: dict[str, Document[Technique]] = field(default_factory=dict)
+    sources: dict[tuple[str, str], Source] = field(default_factory=dict)
+
+    @property
+    def styles(self) -> dict[str, Style]:
+        """The studio's families of arrangement, in the order of its menus."""
+        styles = self.house.styles
+        return dict(sorted(styles.items(), key=lambda item: (item[1].order, item[1].name)))

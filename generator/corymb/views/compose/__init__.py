@@ -1,0 +1,1 @@
+"""How are views made from a studio? One module for each kind of view; `catalogue` feeds them."""

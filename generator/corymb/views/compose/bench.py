@@ -1,0 +1,68 @@
+"""How a look is made and what it costs: the part of its page that only staff see."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+from corymb.studio.models import Sundry
+from corymb.trade.looks import Look
+from corymb.views.compose import addresses
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.hazards import at_the_bench
+from corymb.views.compose.wording import money, number
+from corymb.views.pieces import Link
+from corymb.views.recipe import BenchView, CostLine
+
+
+def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
+    """Method, cautions and costs of a look. Costs are of stems and sundries, without labour."""
+    recipe = catalogue.studio.recipes[look.recipe]
+    variant = recipe.variants.get(look.variant)
+    stems = [catalogue.stem(line.stem) for line in look.lines]
+    house = catalogue.studio.house
+    grown = sum(
+        (line.count * stem.grown for line, stem in zip(look.lines, stems, strict=True)), Decimal(0)
+    )
+    sundries = sum((sundry.cost for sundry in recipe.sundries), Decimal(0))
+    return BenchView(
+        difficulty=recipe.difficulty,
+        time=str(recipe.time),
+        techniques=_techniques(catalogue, recipe.techniques),
+        method=tuple(recipe.method),
+        looks_right=tuple(recipe.looks_right_when),
+        careful=tuple(dict.fromkeys([*recipe.careful, *at_the_bench(stems)])),
+        conditioning=tuple(
+            f"{stem.name}: {stem.conditioning.do} ({stem.conditioning.hours} h)" for stem in stems
+        ),
+        costs=_costs(catalogue, look),
+        sundries=tuple(_sundry(catalogue, sundry) for sundry in recipe.sundries),
+        stems_cost=money(grown, house),
+        sundries_cost=money(sundries, house),
+        notes=recipe.notes,
+        draft=recipe.draft or bool(variant and variant.draft),
+    )
+
+
+def _techniques(catalogue: Catalogue, wanted: list[str]) -> tuple[Link, ...]:
+    return tuple(
+        Link(catalogue.studio.techniques[known_as].heading.title, addresses.of_lesson(known_as))
+        for known_as in wanted
+    )
+
+
+def _costs(catalogue: Catalogue, look: Look) -> tuple[CostLine, ...]:
+    house = catalogue.studio.house
+    lines = []
+    for line in look.lines:
+        stem = catalogue.stem(line.stem)
+        bought = money(stem.bought * line.count, house) if stem.bought is not None else ""
+        lines.append(
+            CostLine(stem.name, line.count, money(stem.grown * line.count, house), bought)
+        )
+    return tuple(lines)
+
+
+def _sundry(catalogue: Catalogue, sundry: Sundry) -> CostLine:
+    house = catalogue.studio.house
+    amount = f"{number(sundry.count, house)} {sundry.unit}".strip()
+    return CostLine(f"{amount} {sundry.name}", 1, "", money(sundry.cost, house))

@@ -1,0 +1,115 @@
+"""What does one audience's site draw on? The studio, what was worked out of it, and its images.
+
+Drafts are left out here for clients, once, so that no view has to remember to.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from datetime import date
+from functools import cached_property
+
+from corymb.photos import PreparedPhoto
+from corymb.studio.models import MadeWork, Photo, Recipe, Stem, Style
+from corymb.studio.studio import Studio
+from corymb.trade.looks import Look, looks_of
+from corymb.trade.weeks import week_on, weeks_of_look
+from corymb.views.pieces import Audience
+
+
+@dataclass(frozen=True)
+class Drawing:
+    """A drawn picture as it will be published: its address and the size of its sheet."""
+
+    href: str
+    width: float
+    height: float
+
+
+@dataclass(frozen=True)
+class Catalogue:
+    """Everything the views of one audience are made from.
+
+    `photos` is by the path written in the studio's files; `drawings` by the look's id;
+    `heads` by the stem's id.
+    """
+
+    studio: Studio
+    audience: Audience
+    today: date
+    photos: Mapping[str, PreparedPhoto] = field(default_factory=dict)
+    drawings: Mapping[str, Drawing] = field(default_factory=dict)
+    heads: Mapping[str, str] = field(default_factory=dict)
+
+    @property
+    def staff(self) -> bool:
+        """Whether this is for the people who make the flowers."""
+        return self.audience == "staff"
+
+    @property
+    def week(self) -> int:
+        """The week of the year (1 to 52) in which the site is built."""
+        return week_on(self.today)
+
+    @cached_property
+    def looks(self) -> dict[str, dict[str, Look]]:
+        """The looks of every recipe this audience may see, by recipe and variant."""
+        return {
+            recipe_id: {
+                variant_id: look
+                for variant_id, look in looks_of(recipe, self.studio.recipes).items()
+                if self.staff or not variant_id or not recipe.variants[variant_id].draft
+            }
+            for recipe_id, recipe in self.studio.recipes.items()
+            if self.staff or not recipe.draft
+        }
+
+    @cached_property
+    def weeks(self) -> dict[str, frozenset[int]]:
+        """The weeks in which each look can be made as pictured, by the look's id."""
+        return {
+            look.id: weeks_of_look(look, self.studio.stems)
+            for looks in self.looks.values()
+            for look in looks.values()
+        }
+
+    @cached_property
+    def looks_with_stem(self) -> dict[str, list[Look]]:
+        """The looks that each stem goes into, at most one of a recipe, its own first."""
+        found: dict[str, dict[str, Look]] = {}
+        for recipe_id, looks in self.looks.items():
+            for look in looks.values():
+                for line in look.lines:
+                    found.setdefault(line.stem, {}).setdefault(recipe_id, look)
+        return {stem: list(by_recipe.values()) for stem, by_recipe in found.items()}
+
+    def recipes(self) -> Iterator[Recipe]:
+        """The recipes this audience may see, by style and then by name."""
+        recipes = [self.studio.recipes[recipe_id] for recipe_id in self.looks]
+        places = {style_id: place for place, style_id in enumerate(self.studio.styles)}
+        yield from sorted(recipes, key=lambda r: (places.get(r.style, 0), r.name.casefold()))
+
+    def style_of(self, recipe: Recipe) -> Style:
+        """The style a recipe belongs to."""
+        return self.studio.house.styles[recipe.style]
+
+    def stem(self, stem_id: str) -> Stem:
+        """A stem by its id."""
+        return self.studio.stems[stem_id]
+
+    def shown(self, photos: list[Photo]) -> list[Photo]:
+        """The photos this audience may see: consent decides, and nobody means nobody."""
+        allowed = ("clients", "staff") if self.staff else ("clients",)
+        return [photo for photo in photos if photo.may_be_shown_to in allowed]
+
+    def made(self) -> list[MadeWork]:
+        """Made work with a photo this audience may see and a recipe it knows, newest first."""
+        pieces = [
+            made
+            for made in self.studio.made.values()
+            if self.shown(made.photos)
+            and made.recipe in self.looks
+            and (made.variant or "") in self.looks[made.recipe]
+        ]
+        return sorted(pieces, key=lambda made: (-made.date.toordinal(), made.id))

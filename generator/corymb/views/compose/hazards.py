@@ -1,0 +1,67 @@
+"""Which cautions go with a stem's hazards: for whoever takes it home, and for the maker?
+
+The sentences are the usual ones of the trade (common practice, no source); each group ends by
+deferring to local rules, the label, and qualified people. Never medical advice.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from corymb.studio.models import Stem
+from corymb.views.compose.wording import and_list
+
+AT_HOME = {
+    "poisonous if eaten": "Poisonous if eaten: keep {names} away from food, small children and pets.",
+    "heart poison": "Poisonous, to the heart: keep {names} away from food, children and pets.",
+    "poisonous to pets": "Can make pets ill if chewed: keep {names} out of their reach.",
+    "deadly to cats": "Deadly to cats, pollen and vase water too: no {names} where a cat lives.",
+    "irritant sap": "The sap can irritate skin: wash hands after handling {names}.",
+    "skin allergy": "Can cause a skin allergy: wear gloves to handle {names}, or wash hands after.",
+    "burns in sun": "Sap on skin can blister in sunlight: cover up and wash after handling {names}.",
+    "heavy pollen": "Sheds pollen that stains and can bother hay fever: {names}.",
+    "thorns": "Has thorns: {names}.",
+}
+AT_THE_BENCH = {
+    "poisonous if eaten": "{names}: poisonous if eaten. Wash hands before you eat or drink.",
+    "heart poison": "{names}: poison to the heart. Gloves; wash hands; nothing near food.",
+    "irritant sap": "{names}: the sap irritates skin. Gloves and long sleeves.",
+    "irritant hairs": "{names}: the hairs irritate. Gloves; don't rub your eyes.",
+    "irritant dust": "{names}: the dust irritates. Work in moving air.",
+    "burns in sun": "{names}: sap on skin burns in sunlight, even a day later. Gloves and sleeves.",
+    "eye irritant": "{names}: keep sap and hands away from your eyes.",
+    "thorns": "{names}: strip the thorns with gloves on, away from your body.",
+    "skin allergy": "{names}: can set off a skin allergy. Gloves.",
+    "poisonous to pets": "{names}: keep trimmings away from pets.",
+    "deadly to cats": "{names}: deadly to cats. Tell the client; take the pollen out over paper.",
+    "heavy pollen": "{names}: pick the anthers off before the pollen is loose.",
+}
+DEFER = (
+    "Follow your local rules and the label, and ask a qualified person where you are unsure. "
+    "If someone is hurt, get medical help or call your poisons line, and take the plant with you."
+)
+
+
+def take_home(stems: Iterable[Stem]) -> tuple[str, ...]:
+    """Cautions for whoever lives with the flowers; empty when there is nothing to say."""
+    return _sentences(stems, AT_HOME)
+
+
+def at_the_bench(stems: Iterable[Stem]) -> tuple[str, ...]:
+    """Cautions for whoever cuts and makes; empty when there is nothing to say."""
+    return _sentences(stems, AT_THE_BENCH)
+
+
+def _sentences(stems: Iterable[Stem], words: dict[str, str]) -> tuple[str, ...]:
+    stems = list(stems)
+    told = [
+        text.format(names=and_list([_name(stem, text) for stem in having]))
+        for hazard, text in words.items()
+        if (having := [stem for stem in stems if hazard in stem.hazards])
+    ]
+    own = list(dict.fromkeys(stem.caution for stem in stems if stem.caution))
+    return (*told, *own, DEFER) if told or own else ()
+
+
+def _name(stem: Stem, text: str) -> str:
+    return stem.name if text.startswith("{names}") else stem.name[0].lower() + stem.name[1:]

@@ -1,0 +1,70 @@
+"""What shows a look: a photo that this audience may see, and its drawn picture."""
+
+from __future__ import annotations
+
+from corymb.photos import PhotoFile, PreparedPhoto
+from corymb.studio.models import Photo
+from corymb.trade.looks import Look
+from corymb.views.compose import addresses
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.wording import and_list, counted
+from corymb.views.pieces import ImagePair, PhotoSource, PhotoView, PictureView
+
+
+def photo_view(photo: Photo, prepared: PreparedPhoto) -> PhotoView:
+    """A published photo; its sources from small to large."""
+    return PhotoView(
+        alt=photo.alt,
+        credit=photo.credit,
+        width_px=prepared.width,
+        height_px=prepared.height,
+        placeholder=prepared.placeholder,
+        sources=tuple(_source(file) for file in reversed(prepared.files)),
+        share_card=addresses.of_photo(prepared.share_card.name),
+    )
+
+
+def _source(file: PhotoFile) -> PhotoSource:
+    return PhotoSource(addresses.of_photo(file.name), file.width, f"image/{file.format}")
+
+
+def photos_of_look(catalogue: Catalogue, look: Look) -> tuple[PhotoView, ...]:
+    """The look's photos, then those of made work that followed it; each once."""
+    recipe = catalogue.studio.recipes[look.recipe]
+    variant = recipe.variants.get(look.variant)
+    own = catalogue.shown(variant.photos if variant else recipe.photos)
+    made = [
+        photo
+        for piece in catalogue.made()
+        if piece.recipe == look.recipe and (piece.variant or "") == look.variant
+        for photo in catalogue.shown(piece.photos)
+    ]
+    each = {photo.file: photo for photo in reversed([*own, *made])}
+    return tuple(
+        photo_view(photo, catalogue.photos[photo.file])
+        for photo in reversed(each.values())
+        if photo.file in catalogue.photos
+    )
+
+
+def picture_view(catalogue: Catalogue, look: Look) -> PictureView:
+    """The drawn picture of a look, described from its data."""
+    drawing = catalogue.drawings[look.id]
+    return PictureView(drawing.href, describe(catalogue, look), drawing.width, drawing.height)
+
+
+def describe(catalogue: Catalogue, look: Look) -> str:
+    """What a picture shows, for someone who can't see it."""
+    recipe = catalogue.studio.recipes[look.recipe]
+    by_size = sorted(look.lines, key=lambda line: -line.count)
+    named = [catalogue.stem(line.stem).name.lower() for line in by_size[:4]]
+    return (
+        f"Drawing of {recipe.name}: {counted(look.stems_total, 'stem', 'stems')}, "
+        f"most of it {and_list(named)}."
+    )
+
+
+def images_of(catalogue: Catalogue, look: Look) -> ImagePair:
+    """A look's first photo, if there is one, and its picture."""
+    photos = photos_of_look(catalogue, look)
+    return ImagePair(picture_view(catalogue, look), photos[0] if photos else None)

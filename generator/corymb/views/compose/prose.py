@@ -1,0 +1,88 @@
+"""Views of what is written in Markdown: pages and lessons. The Markdown itself is made elsewhere."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from graphlib import TopologicalSorter
+
+from corymb.studio.models import Page, Technique
+from corymb.studio.studio import Document
+from corymb.studio.values.time import Duration
+from corymb.views.compose import addresses
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.pages import LessonsView, LessonView, ProseView
+from corymb.views.pieces import Link
+
+
+@dataclass(frozen=True)
+class Prose:
+    """Markdown made into HTML, and its headings."""
+
+    html: str
+    headings: tuple[Link, ...]
+
+
+def pages_shown(catalogue: Catalogue) -> list[Document[Page]]:
+    """The pages this audience may read, in the order of the menu."""
+    pages = [
+        page
+        for page in catalogue.studio.pages.values()
+        if catalogue.staff or page.heading.for_ == "everyone"
+    ]
+    return sorted(pages, key=lambda page: (page.heading.order, page.heading.title))
+
+
+def lessons_shown(catalogue: Catalogue) -> list[Document[Technique]]:
+    """The lessons this audience may read, each after those it needs."""
+    lessons = catalogue.studio.techniques
+    in_order = sorted(lessons, key=lambda each: (lessons[each].heading.order, each))
+    sorter = TopologicalSorter({each: lessons[each].heading.needs for each in in_order})
+    return [
+        lessons[each]
+        for each in sorter.static_order()
+        if catalogue.staff or lessons[each].heading.for_ == "everyone"
+    ]
+
+
+def page_view(page: Document[Page], prose: Prose) -> ProseView:
+    """A page of plain text."""
+    return ProseView(page.heading.title, page.heading.summary, prose.html, prose.headings)
+
+
+def lesson_view(
+    catalogue: Catalogue, lesson: Document[Technique], prose: Prose
+) -> LessonView:
+    """A lesson's page."""
+    heading = lesson.heading
+    shown = {each.id: each for each in lessons_shown(catalogue)}
+    return LessonView(
+        title=heading.title,
+        summary=heading.summary,
+        html=prose.html,
+        headings=prose.headings,
+        href=addresses.of_lesson(lesson.id),
+        time=str(Duration(heading.minutes)),
+        level=heading.level,
+        needs=tuple(_link(shown[need]) for need in heading.needs if need in shown),
+        leads_to=tuple(_link(each) for each in shown.values() if lesson.id in each.heading.needs),
+        careful=tuple(heading.careful),
+        used_in=tuple(
+            Link(recipe.name, addresses.of_look(catalogue.looks[recipe.id][""]))
+            for recipe in catalogue.recipes()
+            if lesson.id in recipe.techniques
+        ),
+    )
+
+
+def lessons_view(catalogue: Catalogue, prose: Mapping[str, Prose]) -> LessonsView:
+    """All lessons in the order to take them."""
+    return LessonsView(
+        tuple(
+            lesson_view(catalogue, lesson, prose[lesson.id]) for lesson in lessons_shown(catalogue)
+        )
+    )
+
+
+def _link(lesson: Document[Technique]) -> Link:
+    return Link(lesson.heading.title, addresses.of_lesson(lesson.id))

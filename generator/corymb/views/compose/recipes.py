@@ -1,0 +1,211 @@
+"""An arrangement's views: its card in a list, and its page for clients and for staff."""
+
+from __future__ import annotations
+
+from urllib.parse import quote
+
+from corymb.studio.models import Recipe, Stem
+from corymb.trade.areas import line_shares
+from corymb.trade.counts import Counted, scaled
+from corymb.trade.differences import Difference, differences
+from corymb.trade.looks import Look
+from corymb.views.compose import addresses
+from corymb.views.compose.bands import band_of, words_of
+from corymb.views.compose.bench import bench_view
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.hazards import take_home
+from corymb.views.compose.images import images_of, photos_of_look
+from corymb.views.compose.seasons import season_of_look
+from corymb.views.compose.wording import price_guide
+from corymb.views.pieces import Fact, Link
+from corymb.views.recipe import (
+    ChangeView,
+    ClientRecipe,
+    LineView,
+    RecipeCard,
+    SizeView,
+    StaffRecipe,
+    VariantView,
+)
+
+SMALL_CM, LARGE_CM = 22, 38  # widths that part small, middling and large: common practice
+
+
+def card_of(catalogue: Catalogue, recipe: Recipe) -> RecipeCard:
+    """A recipe in a list."""
+    look = catalogue.looks[recipe.id][""]
+    style = catalogue.style_of(recipe)
+    return RecipeCard(
+        name=recipe.name,
+        href=addresses.of_look(look),
+        style=recipe.style,
+        style_name=style.name,
+        summary=recipe.summary,
+        image=images_of(catalogue, look),
+        band=band_of(catalogue, look),
+        stems_total=look.stems_total,
+        across=str(recipe.across),
+        size_class=_size_class(recipe.across.cm),
+        price=price_guide(recipe.price, catalogue.studio.house),
+        price_amount=float(recipe.price.amount) if recipe.price else None,
+        season=season_of_look(catalogue, look),
+        colour_words=words_of(catalogue, look),
+        draft=recipe.draft,
+    )
+
+
+def _size_class(across_cm: float) -> str:
+    if across_cm < SMALL_CM:
+        return "small"
+    return "middling" if across_cm < LARGE_CM else "large"
+
+
+def recipe_view(catalogue: Catalogue, look: Look) -> ClientRecipe:
+    """The page of a look: with the bench part for staff, without any of it for clients."""
+    client = _client_view(catalogue, look)
+    if not catalogue.staff:
+        return client
+    return StaffRecipe(**vars(client), bench=bench_view(catalogue, look))
+
+
+def _client_view(catalogue: Catalogue, look: Look) -> ClientRecipe:
+    recipe = catalogue.studio.recipes[look.recipe]
+    variant = recipe.variants.get(look.variant)
+    style = catalogue.style_of(recipe)
+    own = catalogue.looks[recipe.id][""]
+    guide = (variant.price if variant else None) or recipe.price
+    price = price_guide(guide, catalogue.studio.house)
+    return ClientRecipe(
+        id=look.id,
+        name=recipe.name,
+        variant_name=variant.name if variant else "",
+        style=Link(style.name, addresses.of_style(recipe.style)),
+        parent=Link(recipe.name, addresses.of_look(own)) if variant else None,
+        summary=variant.about if variant else recipe.summary,
+        image=images_of(catalogue, look),
+        photos=photos_of_look(catalogue, look),
+        facts=_facts(recipe, look, price),
+        vessel=_vessel(recipe),
+        band=band_of(catalogue, look),
+        lines=_lines(catalogue, look),
+        stems_total=look.stems_total,
+        sizes=_sizes(recipe, look),
+        changes=_changes(catalogue, look) if variant or recipe.based_on else (),
+        variants=_variants(catalogue, recipe, look),
+        season=season_of_look(catalogue, look),
+        price=price,
+        care=recipe.care,
+        cautions=take_home(_stems(catalogue, look)),
+        known_object=style.known_object,
+        ask_href=_ask(catalogue, recipe, variant.name if variant else ""),
+        made=_made(catalogue, look),
+    )
+
+
+def _facts(recipe: Recipe, look: Look, price: str) -> tuple[Fact, ...]:
+    facts = [
+        Fact(str(look.stems_total), "stem" if look.stems_total == 1 else "stems"),
+        Fact(str(recipe.across), "across"),
+        Fact(str(recipe.high), "high"),
+        Fact(str(recipe.time), "to make"),
+    ]
+    return (*facts, Fact(price, "price guide")) if price else tuple(facts)
+
+
+def _vessel(recipe: Recipe) -> str:
+    sizes = [
+        f"{length} {word}"
+        for length, word in ((recipe.vessel.across, "across"), (recipe.vessel.high, "high"))
+        if length is not None
+    ]
+    return ", ".join([recipe.vessel.name, *sizes])
+
+
+def _stems(catalogue: Catalogue, look: Look) -> list[Stem]:
+    return [catalogue.stem(line.stem) for line in look.lines]
+
+
+def _lines(catalogue: Catalogue, look: Look) -> tuple[LineView, ...]:
+    shares = line_shares(look.lines, catalogue.studio.stems)
+    views = []
+    for line, share in zip(look.lines, shares, strict=True):
+        stem = catalogue.stem(line.stem)
+        views.append(
+            LineView(
+                count=line.count,
+                name=stem.name,
+                botanical=stem.botanical,
+                href=addresses.of_stem(line.stem),
+                hex=stem.main_colour.hex,
+                role=line.role,
+                use=line.use or stem.use,
+                essential=line.essential,
+                note=line.note,
+                season=str(stem.in_season),
+                percent=round(100 * share, 1),
+            )
+        )
+    return tuple(views)
+
+
+def _sizes(recipe: Recipe, look: Look) -> tuple[SizeView, ...]:
+    lines = [Counted(line.count, line.role, line.essential) for line in look.lines]
+    named = {"regular": None, **recipe.sizes}
+    views = []
+    for name, scale in named.items():
+        counts = scaled(lines, scale.fraction) if scale else [line.count for line in lines]
+        views.append(SizeView(name.replace("-", " "), sum(counts), tuple(counts)))
+    return tuple(sorted(views, key=lambda view: view.total))
+
+
+def _changes(catalogue: Catalogue, look: Look) -> tuple[ChangeView, ...]:
+    found = differences(look.parent_lines, look.lines)
+    return tuple(
+        ChangeView(change.kind, _change_words(catalogue, change), change.before, change.after)
+        for change in found
+    )
+
+
+def _change_words(catalogue: Catalogue, change: Difference) -> str:
+    name = catalogue.stem(change.stem).name
+    match change.kind:
+        case "added":
+            return f"{change.after} {name} added, {change.role}"
+        case "dropped":
+            return f"{name} left out (there were {change.before})"
+    return f"{change.after} {name} in place of {change.before}"
+
+
+def _variants(catalogue: Catalogue, recipe: Recipe, current: Look) -> tuple[VariantView, ...]:
+    views = []
+    for variant_id, look in catalogue.looks[recipe.id].items():
+        if not variant_id:
+            continue
+        variant = recipe.variants[variant_id]
+        views.append(
+            VariantView(
+                name=variant.name,
+                href=addresses.of_look(look),
+                about=variant.about,
+                image=images_of(catalogue, look),
+                changes=_changes(catalogue, look),
+                season=season_of_look(catalogue, look),
+                stems_total=look.stems_total,
+                price=price_guide(variant.price or recipe.price, catalogue.studio.house),
+                current=look.variant == current.variant,
+            )
+        )
+    return tuple(views)
+
+
+def _ask(catalogue: Catalogue, recipe: Recipe, variant_name: str) -> str:
+    name = f"{recipe.name}, {variant_name}" if variant_name else recipe.name
+    return f"mailto:{catalogue.studio.house.contact.email}?subject={quote(f'About {name}')}"
+
+
+def _made(catalogue: Catalogue, look: Look) -> tuple[Link, ...]:
+    return tuple(
+        Link(piece.title, addresses.of_made(piece.id))
+        for piece in catalogue.made()
+        if piece.recipe == look.recipe and (piece.variant or "") == look.variant
+    )

@@ -1,0 +1,46 @@
+"""What stands around every page of one audience's site: name, menu, foot."""
+
+from __future__ import annotations
+
+from corymb.views.compose import addresses
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.prose import lessons_shown, pages_shown
+from corymb.views.frame import MenuItem, SiteFrame
+from corymb.views.pieces import Link
+
+
+def site_frame(catalogue: Catalogue, site_url: str) -> SiteFrame:
+    """The frame of all pages; `site_url` may be empty."""
+    house = catalogue.studio.house
+    pages = pages_shown(catalogue)
+    return SiteFrame(
+        name=house.name,
+        tagline=house.tagline,
+        language=house.language,
+        audience=catalogue.audience,
+        menu=_menu(catalogue),
+        foot=tuple(
+            Link(page.heading.title, addresses.of_page(page.id)) for page in pages
+        ),
+        email=house.contact.email,
+        phone=house.contact.phone,
+        place=house.place.name,
+        site_url=site_url,
+    )
+
+
+def _menu(catalogue: Catalogue) -> tuple[MenuItem, ...]:
+    items = [
+        MenuItem("Arrangements", addresses.ARRANGEMENTS, "arrangements"),
+        MenuItem("Flowers", addresses.FLOWERS, "flowers"),
+    ]
+    if catalogue.made():
+        items.append(MenuItem("Made here", addresses.MADE, "made"))
+    if lessons_shown(catalogue):
+        items.append(MenuItem("Lessons", addresses.LESSONS, "lessons"))
+    items += [
+        MenuItem(page.heading.menu, addresses.of_page(page.id), page.id)
+        for page in pages_shown(catalogue)
+        if page.heading.menu
+    ]
+    return tuple(items)

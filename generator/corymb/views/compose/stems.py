@@ -1,0 +1,111 @@
+"""A flower's views: its card in a list, and its page for clients and for staff."""
+
+from __future__ import annotations
+
+from corymb.studio.models import Stem
+from corymb.trade.colour_words import WORDS, colour_word
+from corymb.views.compose import addresses
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.hazards import at_the_bench, take_home
+from corymb.views.compose.seasons import season_of_stem
+from corymb.views.compose.wording import counted, money, sentence
+from corymb.views.pieces import Fact, Link, Patch
+from corymb.views.stem import ClientStem, CuttingView, StaffStem, StemCard, StemGroup
+
+NOTICED = 0.2  # a smaller share of a flower isn't what it is called by
+
+
+def stem_card(catalogue: Catalogue, stem: Stem) -> StemCard:
+    """A flower in a list."""
+    shares: dict[str, float] = {}
+    for part in stem.colours:
+        word = colour_word(part.hex)
+        shares[word] = shares.get(word, 0.0) + float(part.share or 0)
+    return StemCard(
+        name=stem.name,
+        botanical=stem.botanical,
+        href=addresses.of_stem(stem.id),
+        hex=stem.main_colour.hex,
+        use=stem.use,
+        season=season_of_stem(stem),
+        colour_words=tuple(word for word in WORDS if shares.get(word, 0) >= NOTICED),
+        head_svg=catalogue.heads.get(stem.id, ""),
+    )
+
+
+def stem_groups(catalogue: Catalogue) -> tuple[StemGroup, ...]:
+    """Every flower by group of plants, in the order of the files."""
+    return tuple(
+        StemGroup(group, tuple(stem_card(catalogue, catalogue.stem(each)) for each in stem_ids))
+        for group, stem_ids in catalogue.studio.groups.items()
+    )
+
+
+def stem_view(catalogue: Catalogue, stem: Stem) -> ClientStem:
+    """A flower's page: with how it is cut for staff, without for clients."""
+    client = _client_view(catalogue, stem)
+    if not catalogue.staff:
+        return client
+    return StaffStem(**vars(client), cutting=_cutting_view(catalogue, stem))
+
+
+def _client_view(catalogue: Catalogue, stem: Stem) -> ClientStem:
+    return ClientStem(
+        id=stem.id,
+        name=stem.name,
+        botanical=stem.botanical,
+        group=_group_of(catalogue, stem),
+        about=stem.about,
+        head_svg=catalogue.heads.get(stem.id, ""),
+        colours=tuple(
+            Patch(part.name, part.hex, round(100 * float(part.share or 0), 2))
+            for part in stem.colours
+        ),
+        season=season_of_stem(stem),
+        at_best=sentence(str(stem.at_best)) if stem.at_best else "",
+        facts=(
+            Fact(str(stem.head), "across a head"),
+            Fact(str(stem.length), "as cut"),
+            Fact(str(stem.vase_life), "in the vase"),
+        ),
+        use=stem.use,
+        scent=stem.scent,
+        cautions=take_home([stem]),
+        used_in=_used_in(catalogue, stem),
+    )
+
+
+def _group_of(catalogue: Catalogue, stem: Stem) -> str:
+    groups = catalogue.studio.groups.items()
+    return next(group for group, stem_ids in groups if stem.id in stem_ids)
+
+
+def _used_in(catalogue: Catalogue, stem: Stem) -> tuple[Link, ...]:
+    links = []
+    for look in catalogue.looks_with_stem.get(stem.id, []):
+        recipe = catalogue.studio.recipes[look.recipe]
+        variant = recipe.variants.get(look.variant)
+        label = f"{recipe.name}: {variant.name}" if variant else recipe.name
+        links.append(Link(label, addresses.of_look(look)))
+    return tuple(links)
+
+
+def _cutting_view(catalogue: Catalogue, stem: Stem) -> CuttingView:
+    house = catalogue.studio.house
+    facts = [
+        Fact(f"{stem.conditioning.hours} h", "to condition"),
+        Fact(str(stem.stems_per_bucket), "to a bucket"),
+        Fact(counted(stem.cutting_step, "stem", "stems"), "cutting step"),
+        Fact(str(stem.weight), "a stem"),
+        Fact(money(stem.grown, house), "grown"),
+        Fact(money(stem.bought, house) if stem.bought is not None else "not to be had", "bought"),
+    ]
+    return CuttingView(
+        cut_when=sentence(stem.cut_when),
+        conditioning=sentence(stem.conditioning.do),
+        facts=tuple(facts),
+        bed=stem.bed,
+        source=stem.source,
+        notes=stem.notes,
+        cautions=at_the_bench([stem]),
+    )

@@ -1,0 +1,57 @@
+"""A page's own colour, taken from its arrangement and moved until it can be read.
+
+WCAG 2.2 asks for a contrast of 4.5:1 between text and its ground (success criterion 1.4.3).
+The tint is the most telling colour of the arrangement: colourful, and with some share of it.
+Its hue is kept; lightness alone is moved, in OKLCh, until the contrast holds on the theme's
+paper in light mode and on its night paper in dark mode.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from functools import cache
+
+from coloraide import Color
+
+from corymb.views.frame import Tint
+from corymb.views.pieces import Patch, RoleShare
+
+PAPER = "#f7f2e8"
+NIGHT = "#1d1815"
+ENOUGH = 4.6  # a little above 4.5, for rounding to whole sRGB values
+STEP = 0.01
+
+
+def tint_of(band: Iterable[RoleShare]) -> Tint | None:
+    """The tint of a page that shows this band; none when there is no colour in it."""
+    patches = [patch for role in band for patch in role.patches]
+    telling = max(patches, key=_telling, default=None)
+    if telling is None or _telling(telling) == 0:
+        return None
+    return Tint(readable(telling.hex, PAPER), readable(telling.hex, NIGHT))
+
+
+def _telling(patch: Patch) -> float:
+    return _chroma(patch.hex) * float(patch.percent) ** 0.5
+
+
+@cache
+def _chroma(hex_: str) -> float:
+    light, chroma, hue = Color(hex_).convert("oklch").coords(nans=False)
+    leafy = 100 < hue < 160  # foliage is in nearly every mix, so it tells little
+    return 0.0 if chroma < 0.02 else chroma * (0.3 if leafy else 1.0)
+
+
+@cache
+def readable(hex_: str, ground: str) -> str:
+    """The colour, lightened or darkened until it can be read on `ground`, as `#rrggbb`."""
+    paper = Color(ground)
+    step = STEP if paper.luminance() < 0.18 else -STEP
+    colour = Color(hex_).convert("oklch")
+    while _shown(colour).contrast(paper, method="wcag21") < ENOUGH and 0 < colour["l"] < 1:
+        colour["l"] = min(1.0, max(0.0, colour["l"] + step))
+    return _shown(colour).to_string(hex=True)
+
+
+def _shown(colour: Color) -> Color:
+    return Color(colour.convert("srgb").fit(method="oklch-chroma").to_string(hex=True))

@@ -1,0 +1,99 @@
+"""How are numbers, prices, weeks and dates said in a sentence?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from datetime import date, timedelta
+from decimal import Decimal
+
+from babel.dates import format_date
+from babel.numbers import format_currency, format_decimal, get_currency_precision
+
+from corymb.studio.models import StudioFile
+from corymb.studio.values.money import PriceGuide
+from corymb.studio.words import MONTHS, THIRDS
+from corymb.trade.weeks import COMMON_YEAR, WEEKS, thursday
+
+
+def locale_of(house: StudioFile) -> str:
+    """The studio's language as Babel writes it."""
+    return house.language.replace("-", "_")
+
+
+def money(amount: Decimal, house: StudioFile) -> str:
+    """An amount in the studio's money: `€28`, `€1.20`."""
+    currency = house.money.currency
+    whole = amount == amount.to_integral_value()
+    digits = 0 if whole else max(2, get_currency_precision(currency))
+    rounded = amount.quantize(Decimal(1).scaleb(-digits))
+    return format_currency(
+        rounded, currency, locale=locale_of(house), currency_digits=False, decimal_quantization=False
+    ) if not whole else format_currency(
+        rounded, currency, format="¤#,##0", locale=locale_of(house), currency_digits=False
+    )
+
+
+def price_guide(guide: PriceGuide | None, house: StudioFile) -> str:
+    """A guide price as a client reads it: `from €28`; empty when there is none."""
+    if guide is None:
+        return ""
+    return f"{'from ' if guide.from_ else ''}{money(guide.amount, house)}"
+
+
+def number(value: float | Decimal, house: StudioFile) -> str:
+    """A number with the separators of the studio's language."""
+    return format_decimal(value, locale=locale_of(house))
+
+
+def month_and_year(day: date, house: StudioFile) -> str:
+    """`September 2025`."""
+    return format_date(day, "LLLL y", locale=locale_of(house))
+
+
+def counted(count: int, one: str, many: str) -> str:
+    """`1 stem`, `56 stems`."""
+    return f"{count} {one if count == 1 else many}"
+
+
+def and_list(words: Sequence[str]) -> str:
+    """`a`, `a and b`, `a, b and c`."""
+    return " and ".join(filter(None, [", ".join(words[:-1]), words[-1]])) if words else ""
+
+
+def sentence(text: str) -> str:
+    """With a capital at its head and a full stop at its foot."""
+    text = text.strip()
+    if not text:
+        return ""
+    return text[0].upper() + text[1:] + ("" if text[-1] in ".!?" else ".")
+
+
+def third_of(week: int) -> str:
+    """The part of the month a week falls in: `late July`."""
+    day = date(COMMON_YEAR, 1, 1) + timedelta(days=thursday(week) - 1)
+    third = THIRDS[min((day.day - 1) // 10, 2)]
+    return f"{third} {MONTHS[day.month - 1]}"
+
+
+def runs_of(weeks: Iterable[int]) -> list[tuple[int, int]]:
+    """Unbroken runs of weeks, first and last; one that crosses the new year is one run."""
+    runs: list[tuple[int, int]] = []
+    for week in sorted(weeks):
+        if runs and week == runs[-1][1] + 1:
+            runs[-1] = (runs[-1][0], week)
+        else:
+            runs.append((week, week))
+    if len(runs) > 1 and runs[0][0] == WEEKS[0] and runs[-1][1] == WEEKS[-1]:
+        runs = [*runs[1:-1], (runs[-1][0], runs[0][1])]
+    return runs
+
+
+def spans_of(weeks: frozenset[int]) -> str:
+    """The weeks in words: `early July to mid October, late November`; all year; or empty."""
+    if len(weeks) == len(WEEKS):
+        return "all year"
+    spans = []
+    for first, last in runs_of(weeks):
+        start, end = third_of(first), third_of(last)
+        spans.append(start if start == end else f"{start} to {end}")
+    return and_list(list(dict.fromkeys(spans)))
