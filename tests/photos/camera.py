@@ -4,6 +4,7 @@ import io
 import struct
 import zlib
 from pathlib import Path
+from typing import Any
 
 from PIL import Image, ImageCms
 
@@ -30,15 +31,15 @@ def petals(size: tuple[int, int] = (800, 600)) -> Image.Image:
     return Image.merge("RGB", [band.resize((width, height)) for band in bands])
 
 
-def save(image: Image.Image, path: Path, **settings: object) -> Path:
+def save(image: Image.Image, path: Path, **settings: Any) -> Path:
     path.parent.mkdir(parents=True, exist_ok=True)
-    image.save(path, **settings)  # type: ignore[arg-type]
+    image.save(path, **settings)
     return path
 
 
-def jpeg_bytes(image: Image.Image, **settings: object) -> bytes:
+def jpeg_bytes(image: Image.Image, **settings: Any) -> bytes:
     output = io.BytesIO()
-    image.save(output, "JPEG", **settings)  # type: ignore[arg-type]
+    image.save(output, "JPEG", **settings)
     return output.getvalue()
 
 

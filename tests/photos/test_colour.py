@@ -1,6 +1,7 @@
 """Colours reach the page as the photographer saw them, whatever the file calls them."""
 
 from pathlib import Path
+from typing import Any
 
 import pytest
 from PIL import Image
@@ -45,7 +46,7 @@ def near(expected: Rgb, within: int = 3) -> object:
     return pytest.approx(expected, abs=within)
 
 
-STORED = {
+STORED: dict[str, tuple[Image.Image, str, dict[str, Any], Rgb]] = {
     "plain": (flat("RGB", (90, 120, 60)), "jpg", {}, (90, 120, 60)),
     "sRGB profile": (
         flat("RGB", (90, 120, 60)),
