@@ -12,6 +12,7 @@ from pathlib import Path
 from PIL import Image, UnidentifiedImageError
 
 from corymb.photos import errors, heif
+from corymb.photos.signature import begins_like_a_photo, is_heif
 
 KINDS = ("JPEG", "PNG", "TIFF", "WEBP", "AVIF", "GIF", "BMP")
 # Kinds that can move. A second picture in a JPEG or TIFF is a preview or a depth map.
@@ -33,7 +34,7 @@ def open_photo(source: Path) -> Iterator[Image.Image]:
     """Open one still photo; whatever goes wrong while it is open is told as a PhotoError."""
     check_file(source)
     formats: tuple[str, ...] = KINDS
-    if heif.is_heif(source):
+    if is_heif(source):
         heif.learn_to_read(source)
         formats = ("HEIF",)
     with _failures_in_words(source), Image.open(source, formats=formats) as image:
@@ -76,7 +77,8 @@ def _failures_in_words(source: Path) -> Iterator[None]:
     except errors.PhotoError:
         raise
     except UnidentifiedImageError as unknown:
-        raise errors.not_a_photo(source) from unknown
+        refusal = errors.damaged if begins_like_a_photo(source) else errors.not_a_photo
+        raise refusal(source) from unknown
     except Image.DecompressionBombError as bomb:
         raise errors.far_too_large(source) from bomb
     except Exception as broken:
