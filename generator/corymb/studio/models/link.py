@@ -26,8 +26,11 @@ class LinkItem(FileModel):
     """A look to show. Short: `hedgerow-jar, later, small`."""
 
     recipe: IdField
+    """The recipe, by id."""
     variant: IdField | None = None
+    """One of its variants."""
     size: IdField | None = None
+    """One of its sizes."""
 
 
 LinkItemField = Annotated[LinkItem, BeforeValidator(short_form(lines.link_item))]
@@ -37,12 +40,19 @@ class StyleLink(NamedModel):
     """A page for one client. Who it is for is private."""
 
     title: TextField
+    """The heading of the page."""
     for_: TextField = ""
+    """Private: which client it is for."""
     code: Annotated[TextField, AfterValidator(_unguessable)]
+    """The secret part of the page's address: 26 or more random letters and digits."""
     date: DateField
+    """The day the flowers are for."""
     expires: DateField
+    """The last day on which the page stands."""
     show: list[LinkItemField] = Field(min_length=1)
+    """The looks to show, one a line."""
     note: TextField = ""
+    """Words for the client, above the looks."""
 
     @model_validator(mode="after")
     def _outlives_its_date(self) -> Self:

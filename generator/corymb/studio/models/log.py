@@ -10,4 +10,6 @@ class CutLog(FileModel):
     """From the first cut to the last, by stem; two flushes are set apart by a comma."""
 
     cuts: dict[IdField, SeasonField]
+    """From the first cut to the last, by stem id."""
     notes: TextField = ""
+    """Private: what the year was like."""

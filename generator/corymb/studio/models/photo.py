@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from corymb.studio.models.base import FileModel
-from corymb.studio.models.choices import ConsentField
+from corymb.studio.values.fields import ConsentField
 from corymb.studio.values.fields import TextField
 
 
@@ -11,6 +11,11 @@ class Photo(FileModel):
     """A photo by its path inside the studio's folder. Alt text and credit are demanded."""
 
     file: TextField
+    """The photo's path inside the studio's folder: `photos/hedgerow-jar.jpg`. Any size, straight
+    from the camera."""
     alt: TextField
+    """What the photo shows, for those who can't see it."""
     credit: TextField
+    """Who made the photo."""
     may_be_shown_to: ConsentField
+    """Who may see it: the consent you were given."""

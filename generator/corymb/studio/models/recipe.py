@@ -7,16 +7,16 @@ from typing import Annotated, Self
 from pydantic import BeforeValidator, Field, PrivateAttr, model_validator
 
 from corymb.studio.models.base import FileModel, NamedModel, short_form
-from corymb.studio.models.choices import DifficultyField, RoleField, UseField, VesselKindField
+from corymb.studio.values.fields import DifficultyField, RoleField, UseField, VesselKindField
 from corymb.studio.models.photo import Photo
 from corymb.studio.values import lines
 from corymb.studio.values.fields import (
+    DecimalField,
     DurationField,
     IdField,
     LengthField,
     MoneyField,
     NamedColourField,
-    NumberField,
     PriceGuideField,
     ScaleField,
     TextField,
@@ -31,47 +31,69 @@ class RecipeLine(FileModel):
     """How many of a stem, and the colour part it plays. Short: `7 smoke-bush, depth`."""
 
     stem: IdField
+    """The stem, by id."""
     count: WholeField
+    """How many of it."""
     role: RoleField
+    """The colour part it plays."""
     use: UseField | None = None
+    """The structural part it plays here, when that isn't its own."""
     essential: YesNoField = False
+    """Stays in however small the size."""
     note: TextField = ""
+    """A word to whoever makes it, about this stem."""
 
 
 class Swap(FileModel):
     """One stem standing in for another. Short: `3 dahlia-shell -> 5 cosmos-white`."""
 
     out: IdField
+    """The stem that goes."""
     in_: IdField
-    out_count: WholeField | None = None  # all of them
-    in_count: WholeField | None = None  # as many as go out
-    role: RoleField | None = None  # as before
+    """The stem that comes."""
+    out_count: WholeField | None = None
+    """How many go; left out, all of them."""
+    in_count: WholeField | None = None
+    """How many come; left out, as many as go."""
+    role: RoleField | None = None
+    """The role of what comes; left out, the role of what goes."""
 
 
 class Drop(FileModel):
     """A stem left out, or so many of it. Short: `2 dahlia-shell`."""
 
     stem: IdField
-    count: WholeField | None = None  # all of them
+    """The stem, by id."""
+    count: WholeField | None = None
+    """How many fewer; left out, all of it goes."""
 
 
 class Vessel(FileModel):
     """What an arrangement stands in, or how it is held."""
 
     kind: VesselKindField
+    """What sort of vessel, for its picture; `hand` is a tied bunch with none."""
     name: TextField
+    """What you call it."""
     across: LengthField | None = None
+    """How wide its mouth is."""
     high: LengthField | None = None
+    """How high it is."""
     water: VolumeField | None = None
+    """How much water it holds when filled for use."""
 
 
 class Sundry(FileModel):
     """Something beside the stems, with its cost. Short: `0.3 m jute twine, 0.05`."""
 
     name: TextField
-    count: NumberField
+    """What it is."""
+    count: DecimalField
+    """How many, or how much."""
     unit: TextField = ""
+    """The unit, when it is measured: m, cm, kg, g, L or ml."""
     cost: MoneyField
+    """What all of it costs you."""
 
 
 LineField = Annotated[RecipeLine, BeforeValidator(short_form(lines.recipe_line))]
@@ -84,9 +106,13 @@ class Scales(FileModel):
     """How much more or less of everything, or of a role. Short: `120 %`."""
 
     all: ScaleField | None = None
+    """Of everything."""
     depth: ScaleField | None = None
+    """Of the stems that play depth."""
     light: ScaleField | None = None
+    """Of the stems that play light."""
     accent: ScaleField | None = None
+    """Of the stems that play accent."""
 
 
 ScalesField = Annotated[Scales, BeforeValidator(short_form(lambda text: {"all": text}))]
@@ -96,9 +122,13 @@ class Changes(FileModel):
     """What a variant, or a recipe based on another, does to the stems it starts from."""
 
     swap: list[SwapField] = []
+    """One stem for another, one swap a line."""
     add: list[LineField] = []
+    """Stems that come in, written as in `stems`."""
     drop: list[DropField] = []
+    """Stems that are left out, or so many of them."""
     scale: ScalesField | None = None
+    """More or less of everything, or of a role."""
 
     @property
     def any(self) -> bool:
@@ -110,11 +140,17 @@ class Variant(Changes, NamedModel):
     """A named set of changes to a recipe."""
 
     name: TextField
+    """What a client reads."""
     about: TextField
+    """When or why one would choose it."""
     builds_on: IdField | None = None
+    """Another variant of this recipe, whose changes come first."""
     price: PriceGuideField | None = None
+    """A guide price of its own, for the regular size."""
     photos: list[Photo] = []
+    """Photos of this variant."""
     draft: YesNoField = False
+    """Not shown to clients yet."""
 
     @model_validator(mode="after")
     def _changes_something(self) -> Self:
@@ -129,27 +165,49 @@ class Recipe(Changes, NamedModel):
     """One arrangement of a style."""
 
     name: TextField
+    """What a client reads."""
     summary: TextField
+    """One or two sentences a client reads."""
     based_on: IdField | None = None
+    """Another recipe, by id, whose stems and other keys are taken over where left out here."""
     difficulty: DifficultyField
+    """How much practice it asks for."""
     techniques: list[IdField] = []
+    """Lessons to have had before making it, by id."""
     time: DurationField
+    """How long one takes to make."""
     across: LengthField
+    """How wide the finished piece is."""
     high: LengthField
+    """How high the finished piece is, with its vessel."""
     vessel: Vessel
+    """What it stands in, or how it is held."""
     against: NamedColourField | None = None
+    """The cloth or wall it is seen against."""
     stems: list[LineField] = []
+    """Its stems, one a line: COUNT STEM, ROLE."""
     sizes: dict[IdField, ScaleField] = {}
+    """Other sizes, as multiples of the regular one: `small: 0.6`."""
     price: PriceGuideField | None = None
+    """The guide price of the regular size, shown to clients."""
     sundries: list[SundryField] = []
+    """Everything beside stems: COUNT NAME, COST."""
     method: list[TextField] = Field(min_length=1)
+    """How it is made, one step a line."""
     looks_right_when: list[TextField] = []
+    """How one sees that it is right, one sign a line."""
     careful: list[TextField] = []
+    """What can hurt whoever makes it, and how not to be hurt."""
     care: TextField = ""
+    """How the client keeps it fresh."""
     photos: list[Photo] = []
+    """Photos of this recipe as written."""
     draft: YesNoField = False
+    """Not shown to clients yet."""
     notes: TextField = ""
+    """Private: what you want to remember."""
     variants: dict[IdField, Variant] = {}
+    """Named sets of changes, by id."""
     _style: str = PrivateAttr(default="")
 
     @property

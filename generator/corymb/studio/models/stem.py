@@ -8,7 +8,7 @@ from typing import Self
 from pydantic import field_validator, model_validator
 
 from corymb.studio.models.base import FileModel, NamedModel
-from corymb.studio.models.choices import (
+from corymb.studio.values.fields import (
     EndsWithField,
     FormField,
     HazardField,
@@ -37,40 +37,70 @@ class Conditioning(FileModel):
     """How a stem is readied after the cut: how long it stands in water, and what to do."""
 
     hours: WholeField
+    """How many hours it stands in water before it is used."""
     do: TextField
+    """What to do, in a sentence."""
 
 
 class Stem(NamedModel):
     """A flower, leaf, grass, berry or pod as it is cut."""
 
     name: TextField
+    """What a client reads; the colour after a comma."""
     botanical: TextField
+    """Its botanical name."""
     use: UseField
+    """The structural part it plays."""
     form: FormField
+    """The shape of its head, leaf, fruit or pod, for its picture."""
     colours: list[ColourPartField]
+    """Its colours, one a line: NAME NUMBER SHARE, shares adding up to 100 %."""
     green: HexField = "#5d7350"
+    """The colour of its stem and leaf."""
     head: LengthField
+    """How wide one head is."""
     head_length: LengthField | None = None
+    """How long one head is; for long forms alone."""
     heads_per_stem: WholeField = 1
+    """How many heads one cut stem bears."""
     length: LengthRangeField
+    """How long it is cut."""
     weight: WeightField
+    """What one cut stem weighs."""
     in_season: SeasonField
+    """When it can be cut where the book dates hold good (`reference place` in studio.yml)."""
     at_best: SeasonField | None = None
+    """When it is at its best."""
     ends_with: EndsWithField | None = None
+    """What ends its season, when it isn't the plant itself."""
     vase_life: DayRangeField
+    """How long it keeps in water."""
     cut_when: TextField
+    """At which stage it is cut."""
     conditioning: Conditioning
+    """How it is readied after the cut."""
     stems_per_bucket: WholeField
+    """How many stand in one bucket without crowding."""
     cutting_step: WholeField
+    """It is cut in multiples of this: 50 by habit, 25 if it bruises, 1 if precious."""
     grown: MoneyField
+    """What a stem of your own costs you."""
     bought: MoneyField | None = None
+    """What a bought stem costs you; leave it out if it can't be bought."""
     bed: TextField = ""
+    """Private: the bed it grows in; the cut list is sorted by it."""
     hazards: list[HazardField] = []
+    """How it can hurt. None written means not known, never safe."""
     caution: TextField = ""
+    """One more sentence of caution."""
     scent: ScentField = "none"
+    """How strongly it smells."""
     about: TextField = ""
+    """One or two sentences for clients."""
     source: TextField
+    """Where season and facts come from; `common practice, no source` where there is none."""
     notes: TextField = ""
+    """Private: what you want to remember."""
 
     @field_validator("colours")
     @classmethod
@@ -114,4 +144,6 @@ class StemFile(FileModel):
     """A group of plants and its stems, by id."""
 
     group: TextField
+    """What this group of plants is called."""
     stems: dict[IdField, Stem]
+    """Its stems, by id. An id is used once in the whole studio."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pydantic import Field
 
 from corymb.studio.models.base import FileModel, NamedModel
-from corymb.studio.models.choices import HazardField, StylePlaceField
+from corymb.studio.values.fields import HazardField, StylePlaceField
 from corymb.studio.values.fields import (
     CurrencyField,
     DayRangeField,
@@ -33,87 +33,129 @@ class ReferencePlace(FileModel):
     """Where the book dates of the stems' seasons are true."""
 
     name: TextField
+    """What the place is called."""
     latitude: LatitudeField
+    """Degrees; north is plus, south is minus."""
     longitude: LongitudeField
+    """Degrees; east is plus, west is minus."""
     height: LengthField
+    """How high above the sea."""
 
 
 class Place(ReferencePlace):
     """Where the studio grows and makes."""
 
     time_zone: TimeZoneField
+    """Its time zone, as continent and city."""
 
 
 class Contact(FileModel):
     """How clients reach the studio."""
 
     email: EmailField
+    """Where clients write."""
     phone: TextField = ""
+    """Where clients call."""
     answer_within: DayRangeField | None = None
+    """How soon they hear from you."""
 
 
 class MarkUp(FileModel):
     """What the costs are multiplied by to make a price."""
 
     grown: NumberField = 1.0
+    """Of stems of your own."""
     bought: NumberField = 1.0
+    """Of bought stems."""
     sundries: NumberField = 1.0
+    """Of everything beside stems."""
 
 
 class Money(FileModel):
     """Currency, wages, allowances and tax."""
 
     currency: CurrencyField
+    """Three letters: EUR, GBP."""
     hourly_rate: MoneyField
+    """What an hour at the bench costs you."""
     overhead: ShareField
+    """Rent, van, insurance: on top of stems, sundries and labour."""
     waste: ShareField
+    """Stems that are cut and never reach a piece."""
     mark_up: MarkUp = MarkUp()
+    """Cost times this makes the price."""
     tax: ShareField
+    """The rate of tax on what you sell. Check today's with your accountant."""
     tax_in_prices: YesNoField
+    """Whether the prices you show hold the tax already."""
     round_prices_to: MoneyField
+    """Prices are rounded up to the next whole multiple of this."""
 
 
 class Cutting(FileModel):
     """The studio's habits at the cut: round numbers, spare, and what is left standing."""
 
     habit_step: WholeField = 50
+    """Most stems are cut in multiples of this."""
     delicate_step: WholeField = 25
+    """Stems that bruise are cut in multiples of this."""
     precious_step: WholeField = 1
+    """Precious stems are cut in multiples of this."""
     spare: ShareField
+    """More than the recipes ask, for breakages and second thoughts."""
     keep_standing: ShareField
+    """Never cut: left for the bees, for seed and for next week."""
 
 
 class Bucket(FileModel):
     """A bucket flowers stand in."""
 
     name: TextField
+    """What you call it."""
     across: LengthField
+    """How wide at its rim."""
     high: LengthField
+    """How high."""
     water: VolumeField
+    """How much you fill it with."""
     empty_weight: WeightField
+    """What it weighs dry."""
 
 
 class Vehicle(FileModel):
     """What flowers are carried in, by its load floor."""
 
     name: TextField
+    """What you call it; orders name it so."""
     floor: FloorField
+    """The flat load floor: length x width."""
     height: LengthField
+    """From the floor to the roof."""
     note: TextField = ""
+    """A word to whoever loads it."""
 
 
 class Style(NamedModel):
     """A family of arrangement, and what may go into it."""
 
     name: TextField
+    """One of them."""
     plural: TextField
+    """Several of them."""
     about: TextField
+    """One sentence for clients."""
     order: WholeField = 100
+    """The place in menus, lowest first."""
     place: StylePlaceField
+    """What it is near: food, skin, the hand, or none of them."""
     stem_length: LengthRangeField
+    """What a stem is cut to for it."""
     heaviest_stem: WeightField
+    """A heavier stem tips or drags it."""
     excludes: list[HazardField] = []
+    """Hazards that are never used in it."""
     known_object: TextField = ""
+    """What its size is drawn beside, so that a client can judge it."""
 
 
 class ColourThresholds(FileModel):
@@ -123,23 +165,39 @@ class ColourThresholds(FileModel):
     """
 
     flat_below: NumberField = 12.0
+    """Lightness hardly varies: nothing stands out."""
     sombre_below: NumberField = 38.0
+    """Dark altogether."""
     washed_out_above: NumberField = 78.0
+    """Pale altogether."""
 
 
 class StudioFile(FileModel):
     """The studio's own file, `studio.yml`."""
 
     name: TextField
+    """The studio's name."""
     tagline: TextField
+    """A few words under the name."""
     about: TextField = ""
+    """One or two sentences on the front page."""
     language: LanguageField = "en"
+    """Language and country: how dates and money are written."""
     place: Place
+    """Where the beds are; seasons are moved from the reference place to here."""
     reference_place: ReferencePlace
+    """Where the dates under `in season` hold good."""
     contact: Contact
+    """How clients reach you."""
     money: Money
+    """Currency, wages, allowances, tax."""
     cutting: Cutting
+    """How you cut."""
     buckets: list[Bucket] = Field(min_length=1)
+    """What stems stand and travel in."""
     vehicles: list[Vehicle] = []
+    """What flowers are carried in."""
     styles: dict[IdField, Style]
+    """Families of arrangement, by id; each id is also a folder in recipes/."""
     colour: ColourThresholds = ColourThresholds()
+    """When the colour advice speaks up, in lightness from 0 (black) to 100 (white)."""

@@ -10,4 +10,6 @@ class Walk(FileModel):
     """Stems standing and fit to cut, by stem."""
 
     counts: dict[IdField, WholeField]
+    """Stems fit to cut this week, by stem id."""
     notes: TextField = ""
+    """Private: what you saw on the walk."""
