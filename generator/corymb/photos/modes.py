@@ -5,11 +5,11 @@ can't be colour-managed by Pillow, so all of them become one of five plain modes
 L, LA, RGB, RGBA or CMYK.
 """
 
-from PIL import Image
+from PIL import Image, ImageCms
 
 PLAIN_MODES = {"L", "LA", "RGB", "RGBA", "CMYK"}
 _WITH_ALPHA = {"L": "LA", "RGB": "RGBA", "P": "RGBA", "1": "LA"}
-_NEAREST_PLAIN = {"1": "L", "PA": "RGBA", "La": "LA", "RGBa": "RGBA", "LAB": "RGB"}
+_NEAREST_PLAIN = {"1": "L", "PA": "RGBA", "La": "LA", "RGBa": "RGBA"}
 
 
 def plain(image: Image.Image) -> Image.Image:
@@ -18,9 +18,23 @@ def plain(image: Image.Image) -> Image.Image:
         return image.convert(_WITH_ALPHA[image.mode])
     if image.mode in PLAIN_MODES:
         return image
+    if image.mode == "LAB":
+        return _from_lab(image)
     if image.mode == "F" or image.mode.startswith("I"):
         return _eight_bit_grey(image)
     return image.convert(_NEAREST_PLAIN.get(image.mode, "RGB"))
+
+
+def _from_lab(image: Image.Image) -> Image.Image:
+    """CIELAB under D50, as printers' TIFFs hold it, to sRGB.
+
+    Unoptimised, because the table that is otherwise interpolated misses dark greens by ten steps.
+    """
+    lab, srgb = ImageCms.createProfile("LAB"), ImageCms.createProfile("sRGB")
+    flags = ImageCms.Flags.NOOPTIMIZE
+    picture = ImageCms.profileToProfile(image, lab, srgb, outputMode="RGB", flags=flags)
+    assert picture is not None  # only a conversion in place returns nothing
+    return picture
 
 
 def _eight_bit_grey(image: Image.Image) -> Image.Image:
