@@ -10,6 +10,7 @@ from corymb.studio.models.recipe import Changes, Recipe
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Source, Step, Studio
 from corymb.studio.suggest import did_you_mean
+from corymb.trade.order_lines import sizes_of, variant_and_size
 
 
 @dataclass(frozen=True)
@@ -65,7 +66,7 @@ def known_names(studio: Studio, kind: str) -> set[str]:
 def _names_in(recipe: Recipe | None, what: str) -> set[str]:
     if recipe is None:
         return set()
-    return set(recipe.variants) if what == "variant" else {"regular", *recipe.sizes}
+    return set(recipe.variants if what == "variant" else sizes_of(recipe))
 
 
 def _raw_stems(studio: Studio) -> set[str]:
@@ -137,10 +138,10 @@ def _of_look(
     yield Reference(source, (*path, "recipe"), "recipe", recipe)
     if recipe not in studio.recipes:
         return
-    if variant is not None:
-        yield Reference(source, (*path, "variant"), f"variant:{recipe}", variant)
-    if size is not None:
-        yield Reference(source, (*path, "size"), f"size:{recipe}", size)
+    variant_id, size_name = variant_and_size(studio.recipes[recipe], variant, size)
+    if variant_id:
+        yield Reference(source, (*path, "variant"), f"variant:{recipe}", variant_id)
+    yield Reference(source, (*path, "size"), f"size:{recipe}", size_name)
 
 
 def _of_orders(studio: Studio) -> Iterator[Reference]:

@@ -11,8 +11,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
-from corymb.studio.models import Drop, Recipe, RecipeLine, Swap, Variant
+from corymb.studio.models import Drop, Recipe, RecipeLine, Swap
 from corymb.studio.models.recipe import Changes, Scales
+from corymb.studio.values.share import Scale
 from corymb.studio.suggest import did_you_mean, or_list
 from corymb.trade.counts import Counted, scaled
 
@@ -190,7 +191,7 @@ def _with(
 def _scaled(lines: tuple[LookLine, ...], scales: Scales) -> tuple[LookLine, ...]:
     by_role = {"depth": scales.depth, "light": scales.light, "accent": scales.accent}
     for role, own in by_role.items():
-        scale = Fraction(own or 1) * Fraction(scales.all or 1)
+        scale = _factor(own) * _factor(scales.all)
         members = [i for i, line in enumerate(lines) if line.role == role]
         counts = scaled([Counted(lines[i].count, role, lines[i].essential) for i in members], scale)
         new = dict(zip(members, counts, strict=True))
@@ -198,6 +199,5 @@ def _scaled(lines: tuple[LookLine, ...], scales: Scales) -> tuple[LookLine, ...]
     return lines
 
 
-def variant_of(recipe: Recipe, look: Look) -> Variant | None:
-    """The variant a look shows; none for the recipe's own look."""
-    return recipe.variants.get(look.variant)
+def _factor(scale: Scale | None) -> Fraction:
+    return Fraction(1) if scale is None else Fraction(scale.factor)

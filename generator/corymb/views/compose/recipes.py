@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from urllib.parse import quote
 
 from corymb.studio.models import Recipe, Stem
@@ -153,7 +154,7 @@ def _sizes(recipe: Recipe, look: Look) -> tuple[SizeView, ...]:
     named = {"regular": None, **recipe.sizes}
     views = []
     for name, scale in named.items():
-        counts = scaled(lines, scale.fraction) if scale else [line.count for line in lines]
+        counts = scaled(lines, Fraction(scale.factor)) if scale else [line.count for line in lines]
         views.append(SizeView(name.replace("-", " "), sum(counts), tuple(counts)))
     return tuple(sorted(views, key=lambda view: view.total))
 

@@ -1,0 +1,39 @@
+"""The theme's own files as they are published: styles joined into one, scripts, fonts, tints."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from pathlib import Path
+
+from corymb.site.render import THEME
+from corymb.views.frame import Tint
+
+ASSETS = THEME / "assets"
+STYLES = ASSETS / "css"
+ORDER = STYLES / "order.txt"
+PUBLISHED = "assets/theme"
+
+
+def theme_files() -> Iterator[tuple[str, Path]]:
+    """Each file of the theme that is published as it is, and where to."""
+    for file in sorted(ASSETS.rglob("*")):
+        if file.is_file() and not file.is_relative_to(STYLES) and file.suffix != ".md":
+            yield f"{PUBLISHED}/{file.relative_to(ASSETS).as_posix()}", file
+
+
+def stylesheet() -> bytes:
+    """The theme's styles in the order that `order.txt` lists them."""
+    names = [line.strip() for line in ORDER.read_text("utf-8").splitlines()]
+    parts = [
+        (STYLES / name).read_text("utf-8") for name in names if name and not name.startswith("#")
+    ]
+    return "\n".join(parts).encode()
+
+
+def tint_rules(tints: Iterable[Tint]) -> bytes:
+    """A rule for each tint in use: its light value, and its dark one after dark."""
+    each = sorted(set(tints), key=lambda tint: (tint.light, tint.dark))
+    light = [f'[data-tint="{tint.light[1:]}"]{{--tint:{tint.light}}}' for tint in each]
+    dark = [f'[data-tint="{tint.light[1:]}"]{{--tint:{tint.dark}}}' for tint in each]
+    rules = [*light, "@media (prefers-color-scheme:dark){", *dark, "}"] if each else []
+    return "\n".join([*rules, ""]).encode()

@@ -1,0 +1,150 @@
+"""From a studio's folder to its published sites: read, check, make, and only then publish."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from pathlib import Path
+
+from corymb.checks import check_studio
+from corymb.checks.photos import photos_of
+from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
+from corymb.site.pictures import Pictures, draw_all
+from corymb.site.publish import PublishError, publish
+from corymb.site.settings import SiteSettings
+from corymb.site.site import Site, TwoAtOneAddress, make_site
+from corymb.studio.load import read_studio
+from corymb.studio.problems import Problem
+from corymb.studio.studio import Studio
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.pieces import Audience
+
+Progress = Callable[[str, int, int], None]
+
+
+def no_progress(what: str, done: int, total: int) -> None:
+    """Tells nobody."""
+
+
+@dataclass
+class BuildReport:
+    """What came of a build: what is wrong with the studio, or how much was published where."""
+
+    problems: list[Problem] = field(default_factory=list)
+    pages: dict[Audience, int] = field(default_factory=dict)
+    photos: int = 0
+    pictures: int = 0
+
+    @property
+    def errors(self) -> list[Problem]:
+        """The problems that stop a build."""
+        return [problem for problem in self.problems if not problem.advice]
+
+
+@dataclass(frozen=True)
+class Images:
+    """Finished photos by the path written in the studio's files, and the drawn pictures."""
+
+    photos: Mapping[str, PreparedPhoto]
+    pictures: Pictures
+
+
+def build_sites(
+    settings: SiteSettings,
+    audiences: Sequence[Audience],
+    today: date,
+    progress: Progress = no_progress,
+) -> BuildReport:
+    """Build and publish the sites; when the report holds errors, nothing was published."""
+    report = BuildReport()
+    studio = read_checked(settings.studio_folder, report)
+    if studio is None or report.errors:
+        return report
+    images = make_images(studio, settings, report, progress)
+    if report.errors:
+        return report
+    sites: dict[Audience, Site] = {}
+    for place, audience in enumerate(audiences):
+        progress("pages", place, len(audiences))
+        try:
+            sites[audience] = site_of(studio, audience, settings, today, images)
+        except TwoAtOneAddress as error:
+            report.problems.append(Problem(settings.studio_folder, 1, 1, str(error)))
+            return report
+        report.problems += _dead_links(sites[audience], settings)
+    progress("pages", len(audiences), len(audiences))
+    if not report.errors:
+        _publish(sites, settings, report)
+    return report
+
+
+def read_checked(folder: Path, report: BuildReport) -> Studio | None:
+    """The studio, with everything that is wrong with it added to the report."""
+    studio, problems = read_studio(folder)
+    report.problems += problems
+    if studio is not None:
+        report.problems += check_studio(studio)
+    report.problems = sorted(set(report.problems))
+    return studio
+
+
+def make_images(
+    studio: Studio, settings: SiteSettings, report: BuildReport, progress: Progress = no_progress
+) -> Images:
+    """Every photo and picture of the studio, made or found in the cache."""
+    named = list(photos_of(studio))
+    cache = PhotoCache(settings.cache_folder / "photos")
+    sources = [studio.folder / photo.file for photo, _, _ in named if _published(photo)]
+    made = prepare_many(sources, cache, lambda done, total: progress("photos", done, total))
+    photos: dict[str, PreparedPhoto] = {}
+    for photo, source, path in named:
+        result = made.get(studio.folder / photo.file)
+        if isinstance(result, PhotoError):
+            report.problems.append(source.problem(str(result), *path, "file"))
+        elif result is not None:
+            photos[photo.file] = result
+    cache.evict()
+    pictures = draw_all(studio, settings.cache_folder / "pictures", progress)
+    report.photos, report.pictures = len(photos), len(pictures.drawn)
+    return Images(photos, pictures)
+
+
+def _published(photo: object) -> bool:
+    return getattr(photo, "may_be_shown_to", "nobody") != "nobody"
+
+
+def site_of(
+    studio: Studio, audience: Audience, settings: SiteSettings, today: date, images: Images
+) -> Site:
+    """One audience's site, not yet published. Raises TwoAtOneAddress."""
+    catalogue = Catalogue(
+        studio,
+        audience,
+        today,
+        photos=images.photos,
+        drawings=images.pictures.drawings,
+        heads=images.pictures.heads,
+    )
+    return make_site(catalogue, settings, images.pictures, images.photos)
+
+
+def _dead_links(site: Site, settings: SiteSettings) -> list[Problem]:
+    return [
+        Problem(settings.studio_folder, 1, 1, f"{link}. Mend the link in the page's Markdown.")
+        for link in site.dead_links(settings.site_url)
+    ]
+
+
+def _publish(sites: Mapping[Audience, Site], settings: SiteSettings, report: BuildReport) -> None:
+    for audience, site in sites.items():
+        folder = settings.output(audience)
+        try:
+            publish(site.written, site.copies, folder)
+        except PublishError as error:
+            report.problems.append(Problem(folder, 1, 1, str(error)))
+        except OSError as error:
+            message = f"the site can't be written here: {error.strerror or error}."
+            report.problems.append(Problem(folder, 1, 1, message))
+        else:
+            report.pages[audience] = len(site.pages)

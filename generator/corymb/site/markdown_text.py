@@ -1,0 +1,103 @@
+"""From a studio's Markdown to HTML that is safe to show, with its links turned into the site's.
+
+Raw HTML in the text is shown as text, not obeyed: a page's author is trusted with words, not
+with scripts. Links to other Markdown files (`care.md`, `../techniques/conditioning.md`) lead to
+the pages made of them; links with a script in their address lead nowhere.
+"""
+
+from __future__ import annotations
+
+import re
+import xml.etree.ElementTree as etree
+from dataclasses import dataclass, field
+from pathlib import Path
+from posixpath import normpath
+from typing import Any
+from urllib.parse import urlsplit
+
+import markdown
+from markdown.extensions import Extension
+from markdown.treeprocessors import Treeprocessor
+
+from corymb.site.render import url_from
+from corymb.views.compose import addresses
+from corymb.views.compose.prose import Prose
+from corymb.views.pieces import Link
+
+SAFE_SCHEMES = ("", "https", "http", "mailto", "tel")
+ALWAYS = ("tables", "toc", "sane_lists", "smarty")
+
+
+@dataclass
+class Writer:
+    """Makes Markdown into HTML with a studio's chosen extensions."""
+
+    extensions: tuple[str, ...] = ()
+    configs: dict[str, Any] = field(default_factory=dict)
+
+    def prose(self, text: str, page_path: str) -> Prose:
+        """A Markdown text as it stands on the page at `page_path`."""
+        maker = markdown.Markdown(
+            extensions=[*dict.fromkeys([*ALWAYS, *self.extensions]), _House(page_path)],
+            extension_configs={"toc": {"toc_depth": "2-3"}, **self.configs},
+            output_format="html",
+        )
+        html = maker.convert(text)
+        tokens: list[dict[str, Any]] = getattr(maker, "toc_tokens", [])
+        return Prose(html, tuple(Link(t["name"], f"#{t['id']}") for t in tokens))
+
+
+class _House(Extension):
+    """The house's rules: no raw HTML, links of the site, no scripts in addresses."""
+
+    def __init__(self, page_path: str) -> None:
+        super().__init__()
+        self.page_path = page_path
+
+    def extendMarkdown(self, md: markdown.Markdown) -> None:  # noqa: N802 (the library's name)
+        """Called by the library once, when the maker is set up."""
+        md.preprocessors.deregister("html_block")
+        md.inlinePatterns.deregister("html")
+        md.treeprocessors.register(_Links(md, self.page_path), "corymb_links", 5)
+
+
+class _Links(Treeprocessor):
+    """Runs late, when all links stand in the tree."""
+
+    def __init__(self, md: markdown.Markdown, page_path: str) -> None:
+        super().__init__(md)
+        self.page_path = page_path
+
+    def run(self, root: etree.Element) -> None:
+        """Turn every address in the text."""
+        for element in root.iter():
+            for name in ("href", "src"):
+                if (address := element.get(name)) is not None:
+                    element.set(name, site_address(address, self.page_path))
+
+
+def site_address(address: str, page_path: str) -> str:
+    """An address written in Markdown as it leads from `page_path`."""
+    parts = urlsplit(_unescaped(address))
+    if parts.scheme not in SAFE_SCHEMES:
+        return "#"
+    if parts.scheme or parts.netloc or not parts.path.endswith(".md"):
+        return address
+    target = _page_of(parts.path, page_path)
+    anchor = f"#{parts.fragment}" if parts.fragment else ""
+    return url_from(page_path)(target) + anchor
+
+
+def _page_of(path: str, page_path: str) -> str:
+    """The site's page for a Markdown file named from another one."""
+    name = Path(path).stem
+    folders = normpath(path).split("/")[:-1]
+    in_lessons = page_path.startswith("lessons/")
+    if "techniques" in folders or (in_lessons and "pages" not in folders):
+        return addresses.of_lesson(name)
+    return addresses.of_page(name)
+
+
+def _unescaped(address: str) -> str:
+    """The address without control characters, which browsers drop before they read it."""
+    return re.sub(r"[\x00-\x20\x7f]", "", address)

@@ -1,0 +1,121 @@
+"""The drawn pictures of a studio: every look, and every stem by itself.
+
+A picture depends on its arrangement and on nothing else, so it is kept by a digest of the
+arrangement and of the code that draws, and drawn again when either changes.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import os
+import re
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+from functools import cache
+from pathlib import Path
+
+import corymb.picture
+from corymb.picture import draw, draw_stem
+from corymb.studio.studio import Studio
+from corymb.trade.looks import looks_of
+from corymb.views.compose import addresses
+from corymb.views.compose.arrangement import arrangement_of, picture_stem
+from corymb.views.compose.catalogue import Catalogue, Drawing
+
+VIEW_BOX = re.compile(r'viewBox="\S+ \S+ (\S+) (\S+)"')
+Progress = Callable[[str, int, int], None]
+
+
+@dataclass
+class Pictures:
+    """Drawn pictures (SVG) by address, and where each look's and each stem's is."""
+
+    drawn: dict[str, str] = field(default_factory=dict)
+    drawings: dict[str, Drawing] = field(default_factory=dict)
+    heads: dict[str, str] = field(default_factory=dict)
+
+    def files_for(self, catalogue: Catalogue) -> Iterator[tuple[str, bytes]]:
+        """The pictures that an audience's site shows, and no others."""
+        for looks in catalogue.looks.values():
+            for look in looks.values():
+                href = addresses.of_drawing(look)
+                yield href, self.drawn[href].encode()
+        for href in self.heads.values():
+            yield href, self.drawn[href].encode()
+
+
+def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
+    """Every look's and every stem's picture, drawn or found in `folder`."""
+    kept = _Kept(folder)
+    pictures = Pictures()
+    looks = [
+        (recipe, look)
+        for recipe in studio.recipes.values()
+        for look in looks_of(recipe, studio.recipes).values()
+    ]
+    whole = len(looks) + len(studio.stems)
+    for done, (recipe, look) in enumerate(looks, 1):
+        arrangement = arrangement_of(recipe, look, studio.stems)
+        href = addresses.of_drawing(look)
+        svg = kept.or_drawn(repr(arrangement), lambda a=arrangement: draw(a))  # type: ignore[misc]
+        pictures.drawn[href] = svg
+        pictures.drawings[look.id] = Drawing(href, *sheet_size(svg))
+        progress("pictures", done, whole)
+    for done, (stem_id, stem) in enumerate(studio.stems.items(), len(looks) + 1):
+        alone = picture_stem(stem_id, stem)
+        href = addresses.of_head(stem_id)
+        pictures.drawn[href] = kept.or_drawn(repr(alone), lambda a=alone: draw_stem(a))  # type: ignore[misc]
+        pictures.heads[stem_id] = href
+        progress("pictures", done, whole)
+    kept.forget_the_rest()
+    return pictures
+
+
+def sheet_size(svg: str) -> tuple[float, float]:
+    """The width and height of a picture's sheet, from its viewBox."""
+    found = VIEW_BOX.search(svg)
+    if found is None:
+        raise ValueError("a drawn picture has no viewBox")
+    return float(found[1]), float(found[2])
+
+
+@cache
+def _code_digest() -> str:
+    """A digest of the code that draws: a changed form makes every picture anew."""
+    package = Path(str(corymb.picture.__file__)).parent
+    digest = hashlib.sha256()
+    for file in sorted(package.rglob("*.py")):
+        digest.update(file.read_bytes())
+    return digest.hexdigest()
+
+
+class _Kept:
+    """Pictures kept between builds, each in a file named by its digest."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        self.used: set[str] = set()
+        folder.mkdir(parents=True, exist_ok=True)
+
+    def or_drawn(self, described: str, drawn: Callable[[], str]) -> str:
+        """The picture as it was kept, or drawn now and kept."""
+        key = hashlib.sha256(f"{_code_digest()} {described}".encode()).hexdigest()[:32]
+        file = self.folder / f"{key}.svg"
+        self.used.add(file.name)
+        try:
+            svg = file.read_text("utf-8")
+            if svg.rstrip().endswith("</svg>"):
+                return svg
+        except (OSError, UnicodeDecodeError):
+            pass
+        svg = drawn()
+        unfinished = file.with_suffix(f".{os.getpid()}.part")
+        unfinished.write_text(svg, "utf-8")
+        unfinished.replace(file)
+        return svg
+
+    def forget_the_rest(self) -> None:
+        """Remove what this run did not use."""
+        for file in self.folder.iterdir():
+            if file.name not in self.used:
+                file.unlink(missing_ok=True)

@@ -1,0 +1,103 @@
+"""Corymb as a MkDocs plugin: a plain `mkdocs build` makes one audience's site.
+
+The site is made by `corymb.site.build` as ever; here it is handed to MkDocs as files. Pages
+that MkDocs makes of Markdown in its `docs_dir` are put into the site's own frame.
+"""
+
+from __future__ import annotations
+
+import logging
+from datetime import date
+from typing import Any
+
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.exceptions import PluginError
+from mkdocs.plugins import BasePlugin
+from mkdocs.structure.files import File, Files
+from mkdocs.structure.pages import Page as MkDocsPage
+
+from corymb.site.build import BuildReport, make_images, read_checked, site_of
+from corymb.site.render import render
+from corymb.site.settings import CorymbSettings, SettingsError, settings_of
+from corymb.site.site import Site, TwoAtOneAddress
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.site_frame import site_frame
+from corymb.views.frame import PageFrame, SiteFrame
+from corymb.views.pages import ProseView
+from corymb.views.pieces import Link
+
+log = logging.getLogger("mkdocs.plugins.corymb")
+
+
+class CorymbPlugin(BasePlugin[CorymbSettings]):
+    """Adds a studio's pages, pictures and photos to a MkDocs site."""
+
+    def __init__(self) -> None:
+        self.site = Site()
+        self.frame: SiteFrame | None = None
+
+    def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
+        """First of all, before MkDocs looks for files: addresses are flat (`x.html`) here."""
+        config.use_directory_urls = False
+        return config
+
+    def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
+        """When MkDocs has found its own files, and before it reads any: add the studio's."""
+        self._make(config)
+        for src_uri in {p.removesuffix(".html") + ".md" for p in self.site.pages}:
+            if (own := files.get_file_from_path(src_uri)) is not None:
+                files.remove(own)  # a page of the studio's; it is made here already
+        for path, content in self.site.written.items():
+            self._add(files, File.generated(config, path, content=content))
+        for path, source in self.site.copies.items():
+            self._add(files, File.generated(config, path, abs_src_path=str(source)))
+        return files
+
+    def on_post_page(self, output: str, *, page: MkDocsPage, config: MkDocsConfig) -> str:
+        """When MkDocs has made a page of its own Markdown: set its text into the site's frame."""
+        if self.frame is None:
+            return output
+        title = str(page.title or "")
+        frame = PageFrame(
+            path=page.file.dest_uri,
+            template="prose.html",
+            section="",
+            title=title,
+            description=str(page.meta.get("description", "")),
+            crumbs=(Link("Home", "index.html"),),
+            canonical="",
+            share_image="",
+            share_alt="",
+            tint=None,
+            structured_data="",
+            indexed=False,
+        )
+        view = ProseView(title, "", str(page.content or ""), ())
+        return render(self.frame, frame, view).decode()
+
+    def _make(self, config: MkDocsConfig) -> None:
+        try:
+            settings = settings_of(config)
+        except SettingsError as error:
+            raise PluginError(str(error)) from error
+        report = BuildReport()
+        studio = read_checked(settings.studio_folder, report)
+        for problem in report.problems:
+            (log.info if problem.advice else log.error)("%s", problem)
+        if studio is None or report.errors:
+            raise PluginError(f"{len(report.errors)} things to put right in the studio's files.")
+        audience = self.config.audience
+        images = make_images(studio, settings, report)
+        try:
+            self.site = site_of(studio, audience, settings, date.today(), images)
+        except TwoAtOneAddress as error:
+            raise PluginError(str(error)) from error
+        self.frame = site_frame(Catalogue(studio, audience, date.today()), settings.site_url)
+        for link in self.site.dead_links(settings.site_url):
+            log.warning("%s", link)
+
+    @staticmethod
+    def _add(files: Files, file: Any) -> None:
+        if (standing := files.get_file_from_path(file.src_uri)) is not None:
+            files.remove(standing)
+        files.append(file)

@@ -1,0 +1,86 @@
+"""How does a finished site get into its folder? Whole, or not at all.
+
+It is written into a new folder beside the old one, and the two change places at the end, so
+that a build that fails leaves the old site as it was. Files that have not changed are linked
+to the old ones instead of being written again.
+"""
+
+from __future__ import annotations
+
+import filecmp
+import os
+import shutil
+import tempfile
+from collections.abc import Mapping
+from pathlib import Path
+
+MARK = ".corymb-site"
+
+
+class PublishError(Exception):
+    """The site can't be put into its folder; the text says why."""
+
+
+def publish(files: Mapping[str, bytes], copies: Mapping[str, Path], folder: Path) -> None:
+    """Make `folder` hold exactly these files. Raises PublishError when it holds something else.
+
+    `files` are written, `copies` are linked or copied; the paths are within the folder.
+    """
+    if folder.exists() and any(folder.iterdir()) and not (folder / MARK).exists():
+        raise PublishError(
+            f"{folder} holds files that Corymb did not put there; move them away, or build "
+            "somewhere else."
+        )
+    folder.parent.mkdir(parents=True, exist_ok=True)
+    stage = Path(tempfile.mkdtemp(prefix=f".{folder.name}-", dir=folder.parent))
+    try:
+        stage.chmod(0o755)
+        _fill(stage, files, copies, folder)
+        _change_places(stage, folder)
+    except BaseException:
+        shutil.rmtree(stage, ignore_errors=True)
+        raise
+
+
+def _fill(stage: Path, files: Mapping[str, bytes], copies: Mapping[str, Path], old: Path) -> None:
+    for made in {(stage / path).parent for path in (*files, *copies)}:
+        made.mkdir(parents=True, exist_ok=True)
+    for path, content in files.items():
+        before = old / path
+        if _same(before, content):
+            _link(before, stage / path)
+        else:
+            (stage / path).write_bytes(content)
+    for path, source in copies.items():
+        before = old / path
+        known = before.is_file() and filecmp.cmp(before, source, shallow=False)
+        _link(before if known else source, stage / path, may_link=known)
+    (stage / MARK).touch()
+
+
+def _same(file: Path, content: bytes) -> bool:
+    try:
+        return file.stat().st_size == len(content) and file.read_bytes() == content
+    except OSError:
+        return False
+
+
+def _link(source: Path, target: Path, may_link: bool = True) -> None:
+    """A hard link where the file system has them; a copy elsewhere, or of another's file."""
+    if may_link:
+        try:
+            os.link(source, target)
+            return
+        except OSError:
+            pass
+    shutil.copyfile(source, target)
+
+
+def _change_places(stage: Path, folder: Path) -> None:
+    if not folder.exists():
+        stage.rename(folder)
+        return
+    aside = Path(tempfile.mkdtemp(prefix=f".{folder.name}-old-", dir=folder.parent))
+    folder.rename(aside / "site")
+    stage.rename(folder)
+    shutil.rmtree(aside, ignore_errors=True)

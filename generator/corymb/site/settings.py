@@ -1,0 +1,118 @@
+"""Where is the studio, and where do its sites go? Read from a MkDocs configuration file.
+
+The settings of Corymb are declared once, in `CorymbSettings`; MkDocs checks them, the command
+and the documentation take them from here.
+"""
+
+from __future__ import annotations
+
+import logging
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+from mkdocs.config import load_config
+from mkdocs.config import config_options as options
+from mkdocs.config.base import Config
+from mkdocs.config.defaults import MkDocsConfig
+from mkdocs.exceptions import Abort, ConfigurationError
+
+from corymb.views.pieces import Audience
+
+AUDIENCES: tuple[Audience, ...] = ("clients", "staff")
+
+
+class CorymbSettings(Config):  # type: ignore[no-untyped-call]
+    """What stands under `plugins: - corymb:` in mkdocs.yml."""
+
+    studio = options.Type(str, default="content")
+    """The studio's folder, from the folder of mkdocs.yml."""
+
+    audience = options.Choice(AUDIENCES, default="clients")
+    """Whose site a plain `mkdocs build` makes; `corymb build` makes both."""
+
+    cache = options.Type(str, default=".cache/corymb")
+    """Where finished photos and pictures are kept between builds."""
+
+
+class SettingsError(Exception):
+    """mkdocs.yml can't be used; the text says why."""
+
+
+@dataclass(frozen=True)
+class SiteSettings:
+    """Everything a build needs to know beside the studio itself."""
+
+    config_file: Path
+    studio_folder: Path
+    cache_folder: Path
+    site_url: str = ""
+    markdown_extensions: tuple[str, ...] = ()
+    markdown_configs: dict[str, Any] = field(default_factory=dict)
+
+    def output(self, audience: Audience) -> Path:
+        """The folder that an audience's site is built in, beside mkdocs.yml."""
+        return self.config_file.parent / audience
+
+
+def read_settings(config_file: Path) -> SiteSettings:
+    """The settings in a MkDocs configuration file. Raises SettingsError with a sentence."""
+    if not config_file.is_file():
+        raise SettingsError(
+            f"there is no {config_file}: name your mkdocs.yml with -f, or make a studio with "
+            "`corymb new studio DIR`."
+        )
+    faults: list[str] = []
+    with _kept(faults):
+        try:
+            config = load_config(str(config_file))
+        except (ConfigurationError, Abort) as error:
+            told = "; ".join(dict.fromkeys(filter(None, [*faults, _plain(error)])))
+            raise SettingsError(f"{config_file}: {told}") from error
+    return settings_of(config)
+
+
+def settings_of(config: MkDocsConfig) -> SiteSettings:
+    """The settings in a configuration that MkDocs has read. Raises SettingsError."""
+    config_file = Path(config.config_file_path or "mkdocs.yml").resolve()
+    plugin = config.plugins.get("corymb")
+    if plugin is None:
+        raise SettingsError(
+            f"{config_file}: the plugin is missing. Add these two lines:\nplugins:\n  - corymb"
+        )
+    own: CorymbSettings = plugin.config  # type: ignore[assignment]
+    here = config_file.parent
+    return SiteSettings(
+        config_file=config_file,
+        studio_folder=(here / own.studio).resolve(),
+        cache_folder=(here / own.cache).resolve(),
+        site_url=str(config.site_url or ""),
+        markdown_extensions=tuple(config.markdown_extensions),
+        markdown_configs=dict(config.mdx_configs),
+    )
+
+
+def _plain(error: Exception) -> str:
+    return str(error) if not isinstance(error, Abort) else ""
+
+
+@contextmanager
+def _kept(faults: list[str]) -> Iterator[None]:
+    """Keep what MkDocs logs while it reads, in place of printing it in its own format."""
+
+    class Keeper(logging.Handler):
+        def emit(self, record: logging.LogRecord) -> None:
+            if record.levelno >= logging.ERROR:
+                faults.append(record.getMessage())
+
+    log, keeper = logging.getLogger("mkdocs"), Keeper()
+    was = log.propagate
+    log.addHandler(keeper)
+    log.propagate = False
+    try:
+        yield
+    finally:
+        log.removeHandler(keeper)
+        log.propagate = was

@@ -1,0 +1,102 @@
+"""One audience's whole site, before it is published: every address and what stands there."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+
+from corymb.photos import PreparedPhoto
+from corymb.site import assets, finding
+from corymb.site.link_check import DeadLink, dead_links
+from corymb.site.markdown_text import Writer
+from corymb.site.pages import Page, Pages
+from corymb.site.pictures import Pictures
+from corymb.site.render import render
+from corymb.site.settings import SiteSettings
+from corymb.views.compose import addresses
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.site_frame import site_frame
+
+
+class TwoAtOneAddress(Exception):
+    """Two pages or files would stand at one address; the text names both."""
+
+
+@dataclass
+class Site:
+    """What to publish: `pages` and `files` by their bytes, `copies` by where they lie."""
+
+    pages: dict[str, bytes] = field(default_factory=dict)
+    files: dict[str, bytes] = field(default_factory=dict)
+    copies: dict[str, Path] = field(default_factory=dict)
+
+    @property
+    def written(self) -> dict[str, bytes]:
+        """Everything that is made here, pages and files."""
+        return {**self.pages, **self.files}
+
+    def dead_links(self, site_url: str) -> list[DeadLink]:
+        """Every address on the site's pages that leads nowhere."""
+        return dead_links(self.pages, {*self.files, *self.copies}, site_url)
+
+
+def make_site(
+    catalogue: Catalogue, settings: SiteSettings, pictures: Pictures, photos: Mapping[str, PreparedPhoto]
+) -> Site:
+    """The site of the catalogue's audience. Raises TwoAtOneAddress."""
+    writer = Writer(settings.markdown_extensions, settings.markdown_configs)
+    pages = list(Pages(catalogue, settings.site_url, writer).all())
+    _one_each(pages)
+    frame = site_frame(catalogue, settings.site_url)
+    site = Site(pages={p.frame.path: render(frame, p.frame, p.view) for p in pages})
+    site.files["search.json"] = finding.search_index(pages)
+    site.files["robots.txt"] = finding.robots(catalogue.audience, settings.site_url)
+    if not catalogue.staff and settings.site_url:
+        site.files["sitemap.xml"] = finding.sitemap(pages)
+    site.files["assets/theme/css/corymb.css"] = assets.stylesheet()
+    site.files["assets/tints.css"] = assets.tint_rules(
+        page.frame.tint for page in pages if page.frame.tint
+    )
+    site.files.update(pictures.files_for(catalogue))
+    site.copies.update(assets.theme_files())
+    site.copies.update(_photo_files(catalogue, photos))
+    return site
+
+
+def _one_each(pages: list[Page]) -> None:
+    seen: dict[str, Page] = {}
+    for page in pages:
+        path = page.frame.path.casefold()
+        if path in seen:
+            raise TwoAtOneAddress(
+                f"two pages would stand at {page.frame.path}: ‘{seen[path].frame.title}’ and "
+                f"‘{page.frame.title}’. Rename the file of one of them."
+            )
+        seen[path] = page
+
+
+def _photo_files(
+    catalogue: Catalogue, photos: Mapping[str, PreparedPhoto]
+) -> dict[str, Path]:
+    """The files of the photos this audience may see, and of no others."""
+    shown = [
+        photo
+        for recipe_id, looks in catalogue.looks.items()
+        for photo in catalogue.shown(_photos_of(catalogue, recipe_id, set(looks)))
+    ]
+    shown += [photo for made in catalogue.made() for photo in catalogue.shown(made.photos)]
+    return {
+        addresses.of_photo(file.name): file.path
+        for photo in shown
+        if photo.file in photos
+        for file in (*photos[photo.file].files, photos[photo.file].share_card)
+    }
+
+
+def _photos_of(catalogue: Catalogue, recipe_id: str, variants: set[str]) -> list:  # type: ignore[type-arg]
+    recipe = catalogue.studio.recipes[recipe_id]
+    return [
+        *recipe.photos,
+        *(photo for known_as in variants if known_as for photo in recipe.variants[known_as].photos),
+    ]

@@ -1,0 +1,56 @@
+"""How does a look become what the picture is drawn from? Plain values, nothing else."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from corymb.picture import Arrangement, PictureStem, Vessel
+from corymb.studio.models import Recipe, Stem
+from corymb.trade.looks import Look
+
+PLAIN_WALL = "#f4efe6"
+
+
+def arrangement_of(recipe: Recipe, look: Look, stems: Mapping[str, Stem]) -> Arrangement:
+    """A look ready to be drawn, in the recipe's own size."""
+    vessel = recipe.vessel
+    variant = recipe.variants.get(look.variant)
+    return Arrangement(
+        id=look.id,
+        style=recipe.style,
+        vessel=Vessel(
+            vessel.kind,
+            vessel.name,
+            vessel.across.cm if vessel.across else None,
+            vessel.high.cm if vessel.high else None,
+        ),
+        across_cm=recipe.across.cm,
+        high_cm=recipe.high.cm,
+        stems=tuple(
+            picture_stem(line.stem, stems[line.stem], line.count, line.use, line.role)
+            for line in look.lines
+        ),
+        background=recipe.against.hex if recipe.against else PLAIN_WALL,
+        name=f"{recipe.name}: {variant.name}" if variant else recipe.name,
+        description=variant.about if variant else recipe.summary,
+    )
+
+
+def picture_stem(
+    stem_id: str, stem: Stem, count: int = 1, use: str | None = None, role: str = "light"
+) -> PictureStem:
+    """So many stems of one material, with what shows of them."""
+    return PictureStem(
+        id=stem_id,
+        count=count,
+        form=stem.form,
+        use=use or stem.use,
+        role=role,
+        colours=tuple((part.hex, float(part.share or 0)) for part in stem.colours),
+        green=stem.green,
+        head_cm=stem.head.cm,
+        head_length_cm=stem.head_length.cm if stem.head_length else None,
+        heads_per_stem=stem.heads_per_stem,
+        length_cm=(stem.length.shortest_cm + stem.length.longest_cm) / 2,
+        name=stem.name,
+    )
