@@ -1,0 +1,54 @@
+"""What is the arrangement seen against? The cloth or wall it is made for, as sheets of paper."""
+
+from corymb.picture.colour import lightness, shade
+from corymb.picture.geometry import Box, Point
+from corymb.picture.paths import disc, polyline, smooth
+from corymb.picture.seed import dice, give
+from corymb.picture.svg import element
+
+
+def step(background: str, amount: float) -> str:
+    """A neighbouring sheet: darker on a light wall, lighter on a dark one."""
+    return shade(background, -amount if lightness(background) > 0.35 else amount)
+
+
+def wall(sheet: Box, background: str) -> str:
+    return element(
+        "rect", x=sheet.left, y=sheet.top, width=sheet.width, height=sheet.height, fill=background
+    )
+
+
+def table(sheet: Box, edge: float, background: str, seed: str) -> str:
+    """The table: a second sheet, its upper edge torn almost straight, over its own shadow."""
+    rng = dice(seed, "table")
+    points = [
+        Point(sheet.left - 20 + (sheet.width + 40) * n / 9, edge + give(rng, sheet.height * 0.004))
+        for n in range(10)
+    ]
+    top = smooth(points)
+    around = polyline(
+        [Point(sheet.right + 20, sheet.bottom + 20), Point(sheet.left - 20, sheet.bottom + 20)]
+    )
+    whole = top.written() + "L" + around.written()[1:] + "z"
+    return element("path", d=whole, fill=step(background, 0.085), transform="translate(0 -5)") + (
+        element("path", d=whole, fill=step(background, 0.035))
+    )
+
+
+def card(sheet: Box, background: str) -> str:
+    """For what lies on the table: a round card beneath it."""
+    x, y = sheet.left + sheet.width / 2, sheet.top + sheet.height / 2
+    size = min(sheet.width, sheet.height) * 0.46
+    below = disc(x + 3, y + 9, size).written()
+    return element("path", d=below, fill=step(background, 0.09)) + (
+        element("path", d=disc(x, y, size).written(), fill=step(background, 0.025))
+    )
+
+
+def ground_shadow(half: float, deep: float, background: str) -> str:
+    """The flat shadow under what stands, falling to the right."""
+    return element(
+        "path",
+        d=disc(half * 0.22, deep * 0.2, half, deep).written(),
+        fill=shade(step(background, 0.035), -0.075),
+    )

@@ -1,0 +1,50 @@
+"""Tulip, poppy, anemone, hellebore: a cup seen from the side, open enough to look in."""
+
+from corymb.picture.colour import shade
+from corymb.picture.forms.base import Drawn, Head, Sheet, varied
+from corymb.picture.geometry import Point, sized
+from corymb.picture.paths import Outline, disc
+from corymb.picture.seed import give
+from corymb.picture.shapes import petal, spiral
+
+BACK = ((0.0, 1.0), (-30.0, 1.02), (30.0, 1.02))
+FRONT = ((-42.0, 0.86), (42.0, 0.86), (2.0, 0.68))
+
+
+def draw(head: Head) -> Drawn:
+    """Back petals, the heart looking out, front petals lower: the cup stands on the origin."""
+    sheet, rng, r = Sheet(), head.rng, head.radius
+    main, high = head.palette.main, head.across * 0.88
+    for lean, part in BACK:
+        cut = _petal(high * part, r * 0.92, lean + give(rng, 3), head.across)
+        sheet.layer([cut], shade(main, -0.035 + give(rng, 0.01)), r * 0.03)
+    _heart(sheet, head, high)
+    for index, (lean, part) in enumerate(FRONT):
+        cut = _petal(high * part, r * 1.0, lean + give(rng, 3), head.across)
+        colour = main if index < 2 else head.palette.at(0.3)
+        sheet.layer([cut], shade(colour, 0.008 * index + give(rng, 0.008)), r * 0.035)
+    sheet.cut(
+        [_petal(high * 0.5, r * 0.07, lean, head.across) for lean in (-4, 8)],
+        shade(main, -0.05),
+        True,
+    )
+    return sheet.finished()
+
+
+def _petal(length: float, width: float, lean: float, across: float) -> Outline:
+    """A petal that stands up from the cup's foot; leaning ones are drawn in to keep the width."""
+    cut = petal(length, width, 0.66, 0.15).at(0, 0, lean)
+    reach = max(abs(point.x) for point in cut.points())
+    return cut.through(sized(min(1.0, across * 0.5 / reach), 1.0))
+
+
+def _heart(sheet: Sheet, head: Head, high: float) -> None:
+    """What one sees inside: the heart's colour, and its stamens if it has a heart of its own."""
+    r = head.radius
+    sheet.cut([disc(0, -high * 0.6, r * 0.6, r * 0.3)], shade(head.palette.main, -0.1), True)
+    share = head.palette.heart_share
+    if share:
+        size = r * min(0.55, max(0.24, share**0.5 * 0.8))
+        sheet.cut([disc(0, -high * 0.62, size, size * 0.62)], head.palette.heart, True)
+        dots = [Point(p.x, p.y - high * 0.66) for p in spiral(14, size * 1.25, 0.6)]
+        sheet.dots(dots, size * 0.22, varied(head.palette.heart, head.rng, 0.05), True)

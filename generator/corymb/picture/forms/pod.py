@@ -1,0 +1,65 @@
+"""Poppy head, love-in-a-mist, honesty: dry capsules, ribbed, with a crown on top."""
+
+from corymb.picture.colour import shade
+from corymb.picture.forms.base import Drawn, Head, Sheet
+from corymb.picture.geometry import Point
+from corymb.picture.paths import Outline, polyline
+from corymb.picture.seed import give
+
+CROWN_POINTS = 9
+
+
+def draw(head: Head) -> Drawn:
+    """The capsule stands on the origin, as wide as asked; ribs are cut from foot to crown."""
+    sheet, rng, r = Sheet(), head.rng, head.radius
+    high = head.across * 1.12
+    colour = head.palette.main
+    sheet.layer([_capsule(r, high)], colour, r * 0.05)
+    for part in (-0.62, -0.22, 0.22, 0.62):
+        light = 0.045 if part < 0 else -0.05
+        sheet.cut([_rib(r, high, part)], shade(colour, light + give(rng, 0.01)), True)
+    sheet.layer(
+        [_crown(r, high)],
+        head.palette.heart if head.palette.heart_share else shade(colour, -0.05),
+        r * 0.05,
+    )
+    return sheet.finished()
+
+
+def _capsule(r: float, high: float) -> Outline:
+    left = (
+        (Point(-r * 0.35, -high * 0.02), Point(-r * 1.06, -high * 0.16), Point(-r, -high * 0.5)),
+        (
+            Point(-r * 0.95, -high * 0.76),
+            Point(-r * 0.5, -high * 0.88),
+            Point(-r * 0.42, -high * 0.9),
+        ),
+    )
+    right = (
+        (Point(r * 0.5, -high * 0.88), Point(r * 0.95, -high * 0.76), Point(r, -high * 0.5)),
+        (Point(r * 1.06, -high * 0.16), Point(r * 0.35, -high * 0.02), Point(0, 0)),
+    )
+    return Outline(Point(0, 0), (*left, (Point(r * 0.42, -high * 0.9),), *right))
+
+
+def _rib(r: float, high: float, part: float) -> Outline:
+    """A sliver bowed out to `part` of the radius."""
+    foot, top = Point(r * part * 0.2, -high * 0.08), Point(r * part * 0.42, -high * 0.86)
+    out, back = r * part * 1.5, r * (part * 1.5 - 0.09)
+    return Outline(
+        foot,
+        (
+            (Point(out, -high * 0.25), Point(out * 0.95, -high * 0.68), top),
+            (Point(back * 0.95, -high * 0.68), Point(back, -high * 0.25), foot),
+        ),
+    )
+
+
+def _crown(r: float, high: float) -> Outline:
+    """A frilled cap, seen a little from below."""
+    points = []
+    for step in range(CROWN_POINTS * 2 + 1):
+        t = step / (CROWN_POINTS * 2)
+        up = high * (0.1 if step % 2 else 0.045)
+        points.append(Point(r * 0.72 * (2 * t - 1), -high * 0.89 - up))
+    return polyline([Point(-r * 0.42, -high * 0.87), *points, Point(r * 0.42, -high * 0.87)], True)

@@ -1,0 +1,49 @@
+"""Dahlia, rose, ranunculus, peony: rings of petals, each ring smaller and lying on the last."""
+
+import math
+
+from corymb.picture.colour import shade
+from corymb.picture.forms.base import Drawn, Head, Sheet
+from corymb.picture.paths import Outline, disc
+from corymb.picture.seed import give
+from corymb.picture.shapes import round_petal
+
+
+def draw(head: Head) -> Drawn:
+    """Bigger heads have more rings; the heart's colour fills its share of the area."""
+    sheet, rng = Sheet(), head.rng
+    rings = min(7, max(4, round(head.across_cm * 0.45) + 2))
+    turn = rng.uniform(0, 360)
+    for ring in range(rings):
+        inwards = ring / rings
+        reach = head.radius * (1 - inwards) ** 0.86
+        turn += 137.5
+        halves = _ring(head, reach, max(5, round(14 - 1.4 * ring)), turn)
+        for half, further_in in zip(halves, (0.0, 0.1), strict=True):
+            colour = head.palette.at(1 - (reach / head.radius * 0.95) ** 2 + further_in)
+            light = 0.02 - 0.05 * inwards + further_in * 0.25
+            sheet.layer(half, shade(colour, light), head.across * 0.015, ring > 0)
+    _bud(sheet, head)
+    return sheet.finished()
+
+
+def _ring(head: Head, reach: float, count: int, turn: float) -> list[list[Outline]]:
+    """Every other petal lies below its neighbours, as paper petals do."""
+    count += count % 2
+    width = 2 * reach * math.sin(math.pi / count) * 1.5
+    petals = [
+        round_petal(reach * (1 - abs(give(head.rng, 0.07))), width, 0.02).at(
+            0, 0, turn + step * 360 / count + give(head.rng, 3)
+        )
+        for step in range(count)
+    ]
+    return [petals[::2], petals[1::2]]
+
+
+def _bud(sheet: Sheet, head: Head) -> None:
+    """The last petals, still rolled: three crescents round a point."""
+    r = head.radius * 0.13
+    heart = head.palette.heart
+    sheet.layer([disc(0, 0, r)], shade(heart, -0.03), r * 0.2, True)
+    sheet.cut([disc(r * 0.1, -r * 0.12, r * 0.68)], shade(heart, 0.02), True)
+    sheet.cut([disc(r * 0.2, -r * 0.02, r * 0.38)], shade(heart, -0.06), True)

@@ -1,0 +1,56 @@
+"""Which outline does a style have? One file each and a line in this list.
+
+A studio's own styles are not in the list: they take the outline that suits their vessel.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from corymb.picture.arrangement import Arrangement
+from corymb.picture.layout import Layout
+from corymb.picture.styles import (
+    buttonhole,
+    crown,
+    hand_tie,
+    posy,
+    standing_piece,
+    table_centre,
+)
+
+
+@dataclass(frozen=True)
+class Style:
+    """How a style is laid out; `lying` pieces lie on the table and are seen from above."""
+
+    lay: Callable[[Arrangement], Layout]
+    lying: bool = False
+
+
+STYLES: dict[str, Style] = {
+    "posy": Style(posy.lay),
+    "table-centre": Style(table_centre.lay),
+    "bridal-hand-tie": Style(hand_tie.lay),
+    "standing-piece": Style(standing_piece.lay),
+    "buttonhole": Style(buttonhole.lay, lying=True),
+    "crown": Style(crown.lay, lying=True),
+}
+
+BY_VESSEL = {
+    "ring": "crown",
+    "wire": "buttonhole",
+    "trough": "table-centre",
+    "urn": "standing-piece",
+}
+
+
+def style_of(arrangement: Arrangement) -> Style:
+    """The style by its name; else by vessel; else low, tall or round by its proportions."""
+    if arrangement.style in STYLES:
+        return STYLES[arrangement.style]
+    if arrangement.vessel.kind in BY_VESSEL:
+        return STYLES[BY_VESSEL[arrangement.vessel.kind]]
+    if arrangement.across_cm > 1.6 * arrangement.high_cm:
+        return STYLES["table-centre"]
+    if arrangement.high_cm > 60:
+        return STYLES["standing-piece"]
+    return STYLES["bridal-hand-tie" if arrangement.vessel.kind == "hand" else "posy"]

@@ -1,0 +1,57 @@
+"""What does every style share? The hold its vessel gives it, and a dome laid out in full."""
+
+import math
+
+from corymb.picture.arrangement import Arrangement
+from corymb.picture.dome import Dome, Hold
+from corymb.picture.gaps import mend
+from corymb.picture.geometry import Box, Point
+from corymb.picture.layout import Layout
+from corymb.picture.placing import place
+from corymb.picture.seed import dice
+from corymb.picture.stems import run
+from corymb.picture.vessels import kind_of, size_cm
+
+BOUND = ("hand", "wire")  # held by a tie: the stems below it are seen
+
+
+def stem_count(arrangement: Arrangement) -> int:
+    return sum(stem.count for stem in arrangement.stems)
+
+
+def hold_of(arrangement: Arrangement) -> Hold:
+    """Where the vessel or the tie holds the stems."""
+    kind = kind_of(arrangement)
+    half, high = size_cm(arrangement)
+    if arrangement.vessel.kind in BOUND:
+        half = tie_half_cm(arrangement)
+        return Hold(Point(0, -high), half * kind.mouth, 0.0, half * kind.foot + high * 0.3)
+    return Hold(Point(0, -high), half * kind.mouth, -0.06 * high, half * kind.foot, crossing=0.25)
+
+
+def tie_half_cm(arrangement: Arrangement) -> float:
+    """Half the thickness of the tied stems: their cut area, packed (three quarters is stem)."""
+    area: float = sum(stem.count * (0.12 + 0.032 * stem.head_cm) ** 2 for stem in arrangement.stems)
+    return max(0.3, min(arrangement.across_cm * 0.09, 0.58 * math.sqrt(area / 0.75)))
+
+
+def lay_dome(arrangement: Arrangement, dome: Dome) -> Layout:
+    """Heads, stalks and leaves of an arrangement in a dome, and how far all of it reaches."""
+    blooms = place(dome, arrangement.stems, dice(arrangement.id, "places"))
+    stalks = run(dome, blooms, dice(arrangement.id, "stalks"))
+    leaves = mend(dome, blooms, arrangement.stems, dice(arrangement.id, "leaves"))
+    half, high = size_cm(arrangement)
+    box = Box(-half, -high, half, 0.0)
+    for bloom in blooms:
+        box = box.joined(bloom.reach)
+    return Layout(tuple(blooms), tuple(stalks), tuple(leaves), box)
+
+
+def dome_over(arrangement: Arrangement, hold: Hold, below: float, middle: float) -> Dome:
+    """A dome from `below` (a part of its height) under the hold to the arrangement's top."""
+    rise = arrangement.high_cm + hold.at.y
+    bottom = hold.at.y + below * rise
+    tall = arrangement.high_cm + bottom
+    up = tall * (1 - middle)
+    centre = Point(0, bottom - tall * middle)
+    return Dome(centre, arrangement.across_cm / 2, up, tall * middle, hold)

@@ -1,0 +1,132 @@
+"""A crown or a wreath: everything bound to a ring, the best heads together at the front."""
+
+import math
+from random import Random
+
+from corymb.picture.arrangement import Arrangement, PictureStem
+from corymb.picture.forms import FORMS, Facing
+from corymb.picture.geometry import Box, Point
+from corymb.picture.layout import Band, Bloom, Layout, Leaf, Stalk
+from corymb.picture.placing import GOLDEN_DEGREES, head_length, heads_of, is_long, mixed
+from corymb.picture.seed import dice, give
+from corymb.picture.stems import width_cm
+
+CROWN_TILT = 0.5  # a crown lies on the table and is seen from above at thirty degrees
+LEAVES = 46
+
+
+class Ring:
+    """An ellipse standing on the ground; angles from its top, clockwise."""
+
+    def __init__(self, half: float, tall: float) -> None:
+        self.half, self.tall = half, tall
+
+    def at(self, angle: float, part: float = 1.0) -> Point:
+        turn = math.radians(angle)
+        return Point(
+            self.half * part * math.sin(turn), -self.tall - self.tall * part * math.cos(turn)
+        )
+
+    def along(self, angle: float) -> float:
+        """Which way the ring runs at the angle."""
+        return self.at(angle - 1).angle_to(self.at(angle + 1))
+
+
+def ring_of(arrangement: Arrangement) -> Ring:
+    """A crown lies flat and a wreath hangs; the flowers reach as far as the recipe says."""
+    half = arrangement.across_cm / 2 * 0.8
+    return Ring(half, half * (CROWN_TILT if arrangement.style == "crown" else 1.0))
+
+
+def lay(arrangement: Arrangement) -> Layout:
+    ring, rng = ring_of(arrangement), dice(arrangement.id, "places")
+    blooms: list[Bloom] = []
+    stalks: list[Stalk] = []
+    for use in ("foliage", "line", "filler", "focal"):
+        stems = mixed([stem for stem in arrangement.stems if stem.use == use])
+        start = rng.uniform(0, 360)
+        for index, stem in enumerate(stems):
+            angle = _angle(use, index, len(stems), start) + give(rng, 6)
+            for head in range(min(3, heads_of(stem))):
+                bloom = _bloom(ring, stem, angle + head * 7, index + head, rng)
+                blooms.append(bloom)
+                stalks.append(_twig(ring, bloom, angle - 12))
+    leaves = _leaves(ring, arrangement, dice(arrangement.id, "leaves"))
+    box = Box(-ring.half, -2 * ring.tall, ring.half, 0)
+    for bloom in blooms:
+        box = box.joined(bloom.reach)
+    return Layout(tuple(blooms), tuple(stalks), tuple(leaves), box)
+
+
+def _angle(use: str, index: int, count: int, start: float) -> float:
+    """Focal heads over the front third, off its middle; all else all the way round."""
+    if use == "focal":
+        return 196 + 150 * (((index * 0.618) % 1.0) - 0.5) * min(1.0, count / 5)
+    return start + 360 * index / count if use == "foliage" else start + index * GOLDEN_DEGREES
+
+
+def _bloom(ring: Ring, stem: PictureStem, angle: float, index: int, rng: Random) -> Bloom:
+    side = 1 if index % 2 else -1
+    way = ring.along(angle)
+    band = Band.FRONT if math.cos(math.radians(angle)) < 0 else Band.BACK
+    if stem.use == "focal":
+        band = Band.FRONT
+    if is_long(stem):
+        length = min(head_length(stem), ring.half * 0.62)
+        lean = way + side * (26 + give(rng, 8))
+        return Bloom(
+            stem,
+            ring.at(angle),
+            lean,
+            band,
+            length,
+            piece=rng.randrange(2),
+            mirrored=_falls_left(stem, angle),
+        )
+    out = 1 + (0.05 if stem.use == "focal" else side * 0.09) + give(rng, 0.03)
+    at = ring.at(angle, out)
+    lean = Point(0, -ring.tall).angle_to(at) * 0.6
+    if FORMS[stem.form].facing is Facing.SIDE:
+        at = at.towards(lean, -stem.head_cm / 2)
+    return Bloom(
+        stem,
+        at,
+        lean,
+        band,
+        head_length(stem),
+        turn=give(rng, 24),
+        away=angle,
+        tilt=0.9,
+        mirrored=side < 0,
+        piece=rng.randrange(2),
+    )
+
+
+def _falls_left(stem: PictureStem, angle: float) -> bool:
+    return FORMS[stem.form].facing is Facing.HANGING and math.sin(math.radians(angle)) < 0
+
+
+def _twig(ring: Ring, bloom: Bloom, angle: float) -> Stalk:
+    """Each head is wired by a short stem to the ring behind it."""
+    return Stalk(
+        bloom.at,
+        bloom.lean,
+        ring.at(angle),
+        None,
+        width_cm(bloom.stem) * 0.8,
+        bloom.stem.green,
+        bloom.band,
+    )
+
+
+def _leaves(ring: Ring, arrangement: Arrangement, rng: Random) -> list[Leaf]:
+    """Leaves lie along the ring, one to each side in turn, so that little wire is seen."""
+    greens = [stem.green for stem in arrangement.stems for _ in range(stem.count)]
+    leaves = []
+    long = max(1.6, ring.half * 0.3)
+    for index in range(LEAVES if greens else 0):
+        angle = index * 360 / LEAVES + give(rng, 3)
+        side = 1 if index % 2 else -1
+        lean = ring.along(angle) + side * (34 + give(rng, 12))
+        leaves.append(Leaf(ring.at(angle), lean, long * (1 + give(rng, 0.2)), rng.choice(greens)))
+    return leaves
