@@ -30,11 +30,9 @@ def did_you_mean(word: str, known: Iterable[str]) -> str:
 
 
 def known_words(known: Iterable[str]) -> str:
-    """The words that would do, as a list to end a sentence with; the first of them when many."""
+    """A sentence that lists the words that would do, when they are few enough to read."""
     words = list(dict.fromkeys(known))
-    if len(words) > FEW:
-        return f"{', '.join(words[:FEW])}, …"
-    return or_list(words) if words else ""
+    return f" It is one of: {or_list(words)}." if 0 < len(words) <= FEW else ""
 
 
 def quoted(word: str) -> str:

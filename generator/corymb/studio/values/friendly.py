@@ -8,7 +8,7 @@ from pydantic import GetCoreSchemaHandler, GetJsonSchemaHandler
 from pydantic.json_schema import JsonSchemaValue
 from pydantic_core import CoreSchema, core_schema
 
-from corymb.studio.suggest import did_you_mean, known_words, quoted
+from corymb.studio.suggest import did_you_mean, or_list, quoted
 
 Kind = Literal["string", "number", "integer", "boolean"]
 """What an editor may see in a file: to it `7` is a number and `7 days` a string."""
@@ -79,7 +79,7 @@ class Choice:
             return self.words[self.words.index(word)]
         raise ValueError(
             f"{quoted(written)} is not {self.noun}.{did_you_mean(word, self.words)} "
-            f"It is one of: {known_words(self.words)}."
+            f"It is one of: {or_list(self.words)}."
         )
 
     def __get_pydantic_core_schema__(

@@ -4,7 +4,7 @@ import re
 from dataclasses import dataclass
 from decimal import Decimal
 
-from corymb.studio.suggest import did_you_mean, known_words, quoted
+from corymb.studio.suggest import did_you_mean, or_list, quoted
 from corymb.studio.values.money import parse_money, print_money
 from corymb.studio.values.number import plain, read_decimal
 from corymb.studio.values.pieces import (
@@ -111,7 +111,7 @@ def parse_swap(text: str) -> SwapText:
         if word not in ROLES or role is not None:
             raise ValueError(
                 f"{quoted(word)} can't stand in a swap.{did_you_mean(word, ROLES)} "
-                f"After the comma goes a role: {known_words(ROLES)}."
+                f"After the comma goes a role: {or_list(ROLES)}."
             )
         role = word
     return SwapText(out, into, out_count, into_count, role)
@@ -156,5 +156,5 @@ def _not_a_part(word: str, taken: tuple[str | None, str | None, str]) -> str:
     words = (*ROLES, *USES, ESSENTIAL)
     return (
         f"{quoted(word)} is not a word of a recipe line.{did_you_mean(word, words)} "
-        f"After the stem go its role ({known_words(ROLES)}), a use, or ‘{ESSENTIAL}’."
+        f"After the stem go its role ({or_list(ROLES)}), a use, or ‘{ESSENTIAL}’."
     )

@@ -1,0 +1,43 @@
+"""What a reader of a file's text found wrong, before it is a problem with a file's name."""
+
+import re
+from dataclasses import dataclass
+
+KEY = r"[^\W\d_][\w ,.'’()/-]*?"
+"""What a key looks like: words that start with a letter."""
+
+KEY_LINE = re.compile(
+    rf"(?P<indent> *)(?P<dashes>(?:- +)*)(?P<key>{KEY}|\"[^\"]*\"|'[^']*') *:(?= |$)"
+)
+"""A line that starts with a key, after any dashes of a list."""
+
+GLUED = re.compile(r"(?P<key>[^\W\d_][\w ]{0,30}?):(?P<rest>[^\s/:].*)")
+"""A key whose colon has no space after it: `count:7`. A web address has a slash there."""
+
+
+@dataclass(frozen=True, order=True)
+class Fault:
+    """A slip: its place (from 0), the sentence, and the line as it was probably meant."""
+
+    line: int
+    column: int
+    message: str
+    mended: str | None = None
+    advice: bool = False
+
+
+def indent_of(line: str) -> int:
+    """How many spaces (or tabs) a line starts with."""
+    return len(line) - len(line.lstrip(" \t"))
+
+
+def is_blank(line: str) -> bool:
+    """Whether a line holds nothing, or a comment alone."""
+    return not line.strip() or line.lstrip().startswith("#")
+
+
+def in_quotes(text: str) -> str:
+    """A text as it can be written in quotes without changing it."""
+    if '"' in text or "\\" in text:
+        return "'" + text.replace("'", "''") + "'"
+    return f'"{text}"'

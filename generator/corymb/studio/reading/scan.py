@@ -1,0 +1,151 @@
+"""Which slips of the hand stand in these lines? Asked only when the text can't be read as YAML.
+
+A tolerant reader of lines: it knows keys, dashes, quotes and brackets, and calls out what people
+get wrong, as much as it finds in one go.
+"""
+
+import re
+
+from corymb.studio.reading.fault import (
+    GLUED,
+    KEY_LINE,
+    Fault,
+    in_quotes,
+    indent_of,
+    is_blank,
+)
+from corymb.studio.reading.flow import Flow
+from corymb.studio.suggest import quoted
+
+_TEXT_BLOCK = re.compile(r"[|>][+-]?[1-9]?[+-]?\s*(?:#.*)?")
+_SPECIAL = "@`%&*!?|>,]}"
+_DASHES = re.compile(r"(?: *- +)*")
+
+
+class Scan:
+    """Goes through the lines once; `faults` has what it found."""
+
+    def __init__(self, lines: list[str]) -> None:
+        self.lines = lines
+        self.faults: list[Fault] = []
+        self._flow = Flow(lines)
+        self._text_block: int | None = None
+
+    def run(self) -> list[Fault]:
+        """All slips found, in the order of the lines."""
+        for at, line in enumerate(self.lines):
+            self._line(at, line)
+        self.faults += self._flow.finish()
+        return sorted(self.faults)
+
+    def _line(self, at: int, line: str) -> None:
+        if self._in_text_block(line):
+            return
+        if self._flow.is_open and not self._flow.gave_up(at, line):
+            self._flow.go_on(at, line, 0)
+            self.faults += self._flow.take_faults()
+            return
+        self.faults += self._flow.take_faults()
+        if is_blank(line):
+            return
+        if "\t" in line[: indent_of(line)]:
+            self.faults.append(_tab(at, line))
+            return
+        self._block_line(at, line)
+
+    def _in_text_block(self, line: str) -> bool:
+        """Whether the line belongs to a text that was started with | or >."""
+        if self._text_block is None:
+            return False
+        if not line.strip() or indent_of(line) > self._text_block:
+            return True
+        self._text_block = None
+        return False
+
+    def _block_line(self, at: int, line: str) -> None:
+        key = KEY_LINE.match(line)
+        dashes = _DASHES.match(line)
+        start = key.end() if key else dashes.end() if dashes else 0
+        value = line[start:].lstrip()
+        column = len(line) - len(value)
+        if _TEXT_BLOCK.fullmatch(value):
+            self._text_block = indent_of(line)
+        elif value[:1] in ("'", '"', "[", "{"):
+            self._flow.go_on(at, line, column, is_value=True)
+            self.faults += self._flow.take_faults()
+        elif value:
+            self._plain(at, line, column, value, key is not None)
+
+    def _plain(self, at: int, line: str, column: int, value: str, has_key: bool) -> None:
+        bare = re.split(r"\s#", value, maxsplit=1)[0].rstrip()
+        if has_key and bare.startswith("- "):
+            self.faults.append(_list_on_line(at, line, column))
+        elif bare[:1] in _SPECIAL and not re.match(r"[?>|]\S", bare):
+            self.faults.append(_special(at, line, column, bare))
+        elif has_key and re.search(r":(?: |$)", bare):
+            self.faults.append(_colon_inside(at, line, column, bare))
+        elif not has_key:
+            fault = _glued(at, line, column, bare)
+            self.faults += [fault] if fault else []
+
+
+def _tab(at: int, line: str) -> Fault:
+    indent = line[: indent_of(line)]
+    return Fault(
+        at,
+        indent.index("\t"),
+        "This line is moved in with a tab. Use spaces, two for each step.",
+        indent.replace("\t", "  ") + line[len(indent) :],
+    )
+
+
+def _list_on_line(at: int, line: str, column: int) -> Fault:
+    step = " " * (indent_of(line) + 2)
+    return Fault(
+        at,
+        column,
+        "A list with dashes starts on the line below its key, moved in by two spaces. "
+        "If this is text, put it in quotes.",
+        line[:column] + in_quotes(line[column:].strip()) if step else None,
+    )
+
+
+def _special(at: int, line: str, column: int, value: str) -> Fault:
+    sign = value[0]
+    return Fault(
+        at,
+        column,
+        f"A text that starts with {sign} can't stand bare: write it in quotes, {in_quotes(value)}.",
+        line[:column] + in_quotes(value),
+    )
+
+
+def _colon_inside(at: int, line: str, column: int, value: str) -> Fault:
+    colon = re.search(r":(?: |$)", value)
+    assert colon is not None
+    return Fault(
+        at,
+        column + colon.start(),
+        "A colon with a space after it makes a key, so a text that holds one goes in quotes: "
+        f"write {in_quotes(value)}.",
+        line[:column] + in_quotes(value),
+    )
+
+
+def _glued(at: int, line: str, column: int, value: str) -> Fault | None:
+    """`count:7` where a key should be; and `-7` is left alone."""
+    found = GLUED.match(value)
+    if found:
+        right = f"{found['key']}: {found['rest']}"
+        return Fault(
+            at,
+            column + found.end("key"),
+            f"After the colon comes a space: write {quoted(right)}.",
+            line[:column] + right,
+        )
+    dash = re.match(r"-[^\s\-0-9.]|-[0-9]+ [a-z]", value)
+    if dash:
+        right = f"- {value[1:]}"
+        message = f"After the dash comes a space: write {quoted(right)}."
+        return Fault(at, column, message, line[:column] + right)
+    return None

@@ -1,0 +1,34 @@
+"""What stands in a file, and where each piece of it stands."""
+
+from dataclasses import dataclass, field
+from typing import Any
+
+Path = tuple[str | int, ...]
+"""The keys and the places in lists that lead to a value."""
+
+Place = tuple[int, int]
+"""A line and a column, both from 1."""
+
+
+@dataclass
+class Tree:
+    """A file's data, every value the raw `Written` text, with the place of each."""
+
+    data: dict[str, Any]
+    places: dict[Path, Place] = field(default_factory=dict)
+    key_places: dict[Path, Place] = field(default_factory=dict)
+    left_out: set[Path] = field(default_factory=set)
+    """Keys whose value is missing from `data` because a problem already tells of it."""
+
+    def place(self, path: Path) -> Place:
+        """Where a value stands; for a missing one, where the nearest thing around it does."""
+        for length in range(len(path), -1, -1):
+            if path[:length] in self.places:
+                return self.places[path[:length]]
+            if path[:length] in self.key_places:
+                return self.key_places[path[:length]]
+        return (1, 1)
+
+    def key_place(self, path: Path) -> Place:
+        """Where a key stands; for a place in a list, its value; else the nearest thing around."""
+        return self.key_places.get(path) or self.place(path)
