@@ -1,0 +1,61 @@
+// Narrows a list down by the choices of its sentence. What is chosen is kept in the address, so that
+// a narrowed list can be sent; how many are left is said aloud.
+
+// An entry's data-* hold one word or several, set apart by `|`.
+export function fits(entry, chosen) {
+  return chosen.every(([kind, value]) => (entry.dataset[kind] ?? "").split("|").includes(value));
+}
+
+function chosenIn(form) {
+  return [...new FormData(form)].filter(([, value]) => value !== "");
+}
+
+function readAddress(form) {
+  for (const [kind, value] of new URLSearchParams(location.search)) {
+    const select = form.elements.namedItem(kind);
+    if ([...(select?.options ?? [])].some((option) => option.value === value)) select.value = value;
+  }
+}
+
+function writeAddress(chosen) {
+  const query = new URLSearchParams(chosen).toString();
+  history.replaceState(history.state, "", location.pathname + (query && `?${query}`) + location.hash);
+}
+
+function narrow(list, chosen) {
+  const entries = [...list.querySelectorAll("li[data-month]")];
+  for (const entry of entries) entry.hidden = !fits(entry, chosen);
+  for (const part of list.querySelectorAll("[data-filter-part]")) {
+    part.hidden = !part.querySelector("li[data-month]:not([hidden])");
+  }
+  return [entries.filter((entry) => !entry.hidden).length, entries.length];
+}
+
+function words(left, all, chosen) {
+  if (!chosen.length) return `${all} to choose from.`;
+  return left ? `${left} of ${all} fit.` : "Nothing fits. Try another month or colour.";
+}
+
+function start(list) {
+  const form = list.querySelector("[data-filters]");
+  const count = form.querySelector("[data-filter-count]");
+  const clear = form.querySelector("[data-filter-clear]");
+  const apply = () => {
+    const chosen = chosenIn(form);
+    const [left, all] = narrow(list, chosen);
+    count.textContent = words(left, all, chosen);
+    clear.hidden = !chosen.length;
+    writeAddress(chosen);
+  };
+  readAddress(form);
+  form.hidden = false;
+  apply();
+  form.addEventListener("change", apply);
+  form.addEventListener("submit", (event) => event.preventDefault());
+  form.addEventListener("reset", () => {
+    setTimeout(apply); // the choices are put back only after this event
+    form.querySelector("select").focus();
+  });
+}
+
+document.querySelectorAll("[data-filtered]").forEach(start);
