@@ -55,11 +55,21 @@ def with_segment(jpeg: bytes, marker: int, payload: bytes) -> bytes:
     return jpeg[:2] + segment + jpeg[2:]
 
 
+def png_chunk(kind: bytes, payload: bytes) -> bytes:
+    checksum = zlib.crc32(kind + payload)
+    return struct.pack(">I", len(payload)) + kind + payload + struct.pack(">I", checksum)
+
+
 def with_png_chunk(png: bytes, kind: bytes, payload: bytes) -> bytes:
     """The PNG with one more chunk, straight after its header."""
-    chunk = struct.pack(">I", len(payload)) + kind + payload
-    chunk += struct.pack(">I", zlib.crc32(kind + payload))
-    return png[:33] + chunk + png[33:]
+    return png[:33] + png_chunk(kind, payload) + png[33:]
+
+
+def bare_png(size: tuple[int, int], depth: int, colour_type: int, rows: bytes) -> bytes:
+    """A PNG of any depth and kind (PNG specification, 11.2.2), as Pillow can't write it."""
+    header = struct.pack(">IIBBBBB", *size, depth, colour_type, 0, 0, 0)
+    chunks = [(b"IHDR", header), (b"IDAT", zlib.compress(rows)), (b"IEND", b"")]
+    return b"\x89PNG\r\n\x1a\n" + b"".join(png_chunk(*chunk) for chunk in chunks)
 
 
 def profile(

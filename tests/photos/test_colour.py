@@ -8,7 +8,7 @@ from PIL import Image
 
 from corymb.photos import HOUSE_FINISH, PhotoCache, prepare
 
-from .camera import grey_profile, profile, save, srgb_profile
+from .camera import bare_png, grey_profile, profile, save, srgb_profile
 
 Rgb = tuple[int, int, int]
 PAPER: Rgb = (0xF7, 0xF2, 0xE8)
@@ -114,6 +114,14 @@ def test_avif_and_jpeg_show_the_same_colours(photos: Path, cache: PhotoCache) ->
     photo = prepare(save(flat("RGB", (180, 60, 90)), photos / "flat.png"), cache)
     for file in photo.files:
         assert Image.open(file.path).convert("RGB").getpixel((30, 30)) == near((180, 60, 90))
+
+
+def test_sixteen_bits_a_channel_become_eight(photos: Path, cache: PhotoCache) -> None:
+    row = b"\0" + 64 * bytes.fromhex("b480 3c80 5a80")
+    source = photos / "deep.png"
+    source.write_bytes(bare_png((64, 64), 16, 2, 64 * row))
+    with Image.open(prepare(source, cache).files[1].path) as jpeg:
+        assert jpeg.getpixel((30, 30)) == near((0xB4, 0x3C, 0x5A))
 
 
 def test_the_paper_is_the_pages_own() -> None:

@@ -3,7 +3,6 @@
 import io
 import struct
 import sys
-import zlib
 from collections.abc import Callable
 from pathlib import Path
 from typing import Any
@@ -13,7 +12,7 @@ from PIL import Image
 
 from corymb.photos import PhotoCache, PhotoError, inspect, prepare
 
-from .camera import jpeg_bytes, petals, save, turned_exif, with_segment
+from .camera import bare_png, jpeg_bytes, petals, save, turned_exif, with_segment
 
 
 def cut(path: Path, kind: str, keep: float) -> Path:
@@ -30,12 +29,7 @@ def moving(path: Path) -> Path:
 
 def huge_png(path: Path, width: int, height: int) -> Path:
     """A few bytes that claim to be a picture of any size."""
-    output = b"\x89PNG\r\n\x1a\n"
-    header = struct.pack(">IIBBBBB", width, height, 1, 0, 0, 0, 0)
-    for kind, data in [(b"IHDR", header), (b"IDAT", zlib.compress(bytes(100))), (b"IEND", b"")]:
-        output += struct.pack(">I", len(data)) + kind + data
-        output += struct.pack(">I", zlib.crc32(kind + data))
-    return written(path, output)
+    return written(path, bare_png((width, height), 1, 0, bytes(100)))
 
 
 def written(path: Path, data: bytes) -> Path:

@@ -9,12 +9,13 @@ from corymb.photos.errors import PhotoError
 from corymb.photos.finish import HOUSE_FINISH, Finish
 from corymb.photos.inspect import PhotoFacts, inspect
 from corymb.photos.prepare import prepare, prepare_many
-from corymb.photos.prepared import PhotoFile, PreparedPhoto
+from corymb.photos.prepared import PhotoColour, PhotoFile, PreparedPhoto
 
 __all__ = [
     "HOUSE_FINISH",
     "Finish",
     "PhotoCache",
+    "PhotoColour",
     "PhotoError",
     "PhotoFacts",
     "PhotoFile",

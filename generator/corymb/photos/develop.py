@@ -15,8 +15,9 @@ from corymb.photos.colour import over_paper, profile_of, to_srgb
 from corymb.photos.finish import Finish
 from corymb.photos.modes import plain
 from corymb.photos.opening import open_photo
+from corymb.photos.palette import palette
 from corymb.photos.placeholder import average_hex, placeholder
-from corymb.photos.prepared import Format
+from corymb.photos.prepared import Format, PhotoColour
 from corymb.photos.share_card import share_card
 from corymb.photos.sizes import Size, published_sizes
 from corymb.photos.upright import orientation, swap_if_sideways, upright
@@ -40,6 +41,7 @@ class Developed:
     size: Size
     placeholder: str
     average_hex: str
+    palette: tuple[PhotoColour, ...]
     prints: tuple[Print, ...]
     share_card: Print
 
@@ -50,27 +52,29 @@ def develop(source: Path, finish: Finish) -> Developed:
         noted = orientation(image)
         whole = swap_if_sideways(image.size, noted)
         sizes = published_sizes(whole, finish.widths)
-        largest = over_paper(_largest(image, sizes[0], noted), finish.paper)
+        picture = _decoded(image, swap_if_sideways(sizes[0], noted))
+        profile = profile_of(image)
+    largest = over_paper(to_srgb(upright(picture, noted), profile), finish.paper)
     card = encode.jpeg(share_card(largest, finish.card_size), finish.jpeg_quality)
     return Developed(
         size=whole,
         placeholder=placeholder(largest),
         average_hex=average_hex(largest),
+        palette=palette(largest),
         prints=tuple(_prints(largest, sizes, finish)),
         share_card=Print("jpeg", finish.card_size, card),
     )
 
 
-def _largest(image: Image.Image, size: Size, noted: int) -> Image.Image:
-    """The picture upright, in sRGB, at this size; still see-through where the file was."""
-    stored_size = swap_if_sideways(size, noted)
-    drafted = image.draft(None, stored_size)
+def _decoded(image: Image.Image, size: Size) -> Image.Image:
+    """The stored picture at this size; a JPEG is decoded near it, at no more work than that."""
+    drafted = image.draft(None, size)
     image.load()
-    picture, profile = plain(image), profile_of(image)
-    if picture.size != stored_size:
-        box = drafted[1] if drafted else None
-        picture = picture.resize(stored_size, Image.Resampling.LANCZOS, box, _GAP)
-    return to_srgb(upright(picture, noted), profile)
+    picture = plain(image)
+    if picture.size == size:
+        return picture
+    box = drafted[1] if drafted else None
+    return picture.resize(size, Image.Resampling.LANCZOS, box, _GAP)
 
 
 def _prints(largest: Image.Image, sizes: tuple[Size, ...], finish: Finish) -> Iterator[Print]:

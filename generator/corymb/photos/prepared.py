@@ -19,13 +19,21 @@ class PhotoFile:
 
 
 @dataclass(frozen=True)
+class PhotoColour:
+    """`share` is of the whole photo, background and all, from 0 to 1."""
+
+    hex: str
+    share: float
+
+
+@dataclass(frozen=True)
 class PreparedPhoto:
     """A photo ready to publish.
 
     `width` and `height` are the camera's, upright. `placeholder` is a data URI of a few dozen
     bytes that stands blurred until the photo is there; `average_hex` is its mean colour.
     `files` run from large to small, AVIF before JPEG. `share_card` is what a message
-    shows beside a link.
+    shows beside a link. `palette` holds the photo's colours, the largest share first.
     """
 
     width: int
@@ -34,6 +42,7 @@ class PreparedPhoto:
     average_hex: str
     files: tuple[PhotoFile, ...]
     share_card: PhotoFile
+    palette: tuple[PhotoColour, ...]
 
     def of_format(self, wanted: Format) -> tuple[PhotoFile, ...]:
         return tuple(file for file in self.files if file.format == wanted)

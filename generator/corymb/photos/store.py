@@ -13,7 +13,7 @@ from typing import Any
 
 from corymb.photos.develop import Developed, Print
 from corymb.photos.filing import UNFINISHED, write_whole
-from corymb.photos.prepared import PhotoFile, PreparedPhoto
+from corymb.photos.prepared import PhotoColour, PhotoFile, PreparedPhoto
 
 _SUFFIX = {"avif": "avif", "jpeg": "jpg"}
 _NOTE = ".json"
@@ -43,6 +43,7 @@ class Store:
             "height": developed.size[1],
             "placeholder": developed.placeholder,
             "average_hex": developed.average_hex,
+            "palette": [[colour.hex, colour.share] for colour in developed.palette],
             "files": records,
         }
         write_whole(self._note_path(key), _note_bytes(note))
@@ -102,6 +103,7 @@ def _photo(note: dict[str, Any], files: list[PhotoFile]) -> PreparedPhoto:
         average_hex=note["average_hex"],
         files=tuple(files[:-1]),
         share_card=files[-1],
+        palette=tuple(PhotoColour(hex_, share) for hex_, share in note["palette"]),
     )
 
 

@@ -1,0 +1,99 @@
+"""Which colours make up a photo, and how much of it is each?
+
+The pixels are gathered in CIELAB, where equal steps look equal, by Pillow's median cut and
+k-means; groups that the eye would call one colour are then joined.
+"""
+
+from dataclasses import dataclass
+
+from PIL import Image, ImageCms, ImageStat
+
+from corymb.photos.prepared import PhotoColour
+
+_SRGB = ImageCms.createProfile("sRGB")
+_LAB = ImageCms.createProfile("LAB")
+
+_LOOKED_AT = (100, 100)  # Enough pixels to tell shares to a hundredth.
+_GROUPS = 12
+# Gathering ends when no more than this many pixels would change their group.
+_SETTLED = 20
+# Lab distance below which two groups are one colour. House value: common practice, no source.
+_ONE_COLOUR = 10.0
+_SMALLEST_SHARE = 0.02
+
+Lab = tuple[float, float, float]
+
+
+@dataclass(frozen=True)
+class _Group:
+    pixels: int
+    lab: Lab
+    rgb: tuple[float, float, float]
+
+    def joined(self, other: "_Group") -> "_Group":
+        return _Group(
+            self.pixels + other.pixels,
+            _mean(self.lab, self.pixels, other.lab, other.pixels),
+            _mean(self.rgb, self.pixels, other.rgb, other.pixels),
+        )
+
+
+def palette(image: Image.Image) -> tuple[PhotoColour, ...]:
+    """The colours of an sRGB picture, the largest share first; crumbs are left out."""
+    small = image.copy()
+    small.thumbnail(_LOOKED_AT, Image.Resampling.BOX)
+    groups = _join_alike(_groups(small))
+    total = small.width * small.height
+    colours = [PhotoColour(_hex(each.rgb), round(each.pixels / total, 4)) for each in groups]
+    kept = [each for each in colours if each.share >= _SMALLEST_SHARE]
+    return tuple(sorted(kept, key=lambda each: (-each.share, each.hex)))
+
+
+def _groups(image: Image.Image) -> list[_Group]:
+    lab = ImageCms.profileToProfile(image, _SRGB, _LAB, outputMode="LAB")
+    assert lab is not None  # only a conversion in place returns nothing
+    # Pillow sorts only what it takes for red, green and blue: the three Lab bands pose as them.
+    posing = Image.merge("RGB", lab.split())
+    sorted_out = posing.quantize(_GROUPS, Image.Quantize.MEDIANCUT, _SETTLED)
+    counts = sorted_out.getcolors() or []
+    return [
+        _Group(pixels, _average(posing, mask), _average(image, mask))
+        for pixels, number in counts
+        if isinstance(number, int)
+        for mask in [sorted_out.point([255 * (each == number) for each in range(256)], "1")]
+    ]
+
+
+def _join_alike(groups: list[_Group]) -> list[_Group]:
+    """Join the two nearest, again and again, until all that are left differ."""
+    while len(groups) > 1:
+        pairs = [(a, b) for n, a in enumerate(groups) for b in groups[n + 1 :]]
+        one, other = min(pairs, key=lambda pair: _apart(pair[0].lab, pair[1].lab))
+        if _apart(one.lab, other.lab) >= _ONE_COLOUR:
+            break
+        rest = [each for each in groups if each is not one and each is not other]
+        groups = [*rest, one.joined(other)]
+    return groups
+
+
+def _average(image: Image.Image, mask: Image.Image) -> tuple[float, float, float]:
+    first, second, third = ImageStat.Stat(image, mask).mean
+    return first, second, third
+
+
+def _mean(one: Lab, weight: int, other: Lab, other_weight: int) -> Lab:
+    first, second, third = (
+        (a * weight + b * other_weight) / (weight + other_weight)
+        for a, b in zip(one, other, strict=True)
+    )
+    return first, second, third
+
+
+def _apart(one: Lab, other: Lab) -> float:
+    """Distance with lightness brought from Pillow's 0-255 back to 0-100."""
+    lightness = (one[0] - other[0]) * 100 / 255
+    return float((lightness**2 + (one[1] - other[1]) ** 2 + (one[2] - other[2]) ** 2) ** 0.5)
+
+
+def _hex(rgb: tuple[float, float, float]) -> str:
+    return "#" + "".join(f"{round(part):02x}" for part in rgb)
