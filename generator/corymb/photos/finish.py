@@ -35,12 +35,16 @@ class Finish:
         Twenty hexadecimal digits: no two of a studio's photos will ever share one, and
         a file so named can be kept by browsers for good.
         """
-        parts = [content_digest, asdict(self), STEPS_VERSION, encoders()]
-        text = json.dumps(parts, sort_keys=True)
-        return hashlib.sha256(text.encode()).hexdigest()[:20]
+        parts = (content_digest, _written(self), str(STEPS_VERSION), *encoders())
+        return hashlib.sha256("\n".join(parts).encode()).hexdigest()[:20]
 
 
 HOUSE_FINISH = Finish()
+
+
+@cache
+def _written(finish: Finish) -> str:
+    return json.dumps(asdict(finish), sort_keys=True)
 
 
 @cache
