@@ -42,7 +42,7 @@ class PreparedPhoto:
     average_hex: str
     files: tuple[PhotoFile, ...]
     share_card: PhotoFile
-    palette: tuple[PhotoColour, ...]
+    palette: tuple[PhotoColour, ...] = ()
 
     def of_format(self, wanted: Format) -> tuple[PhotoFile, ...]:
         return tuple(file for file in self.files if file.format == wanted)
