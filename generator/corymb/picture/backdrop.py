@@ -35,14 +35,20 @@ def table(sheet: Box, edge: float, background: str, seed: str) -> str:
     )
 
 
-def card(sheet: Box, background: str) -> str:
-    """For what lies on the table: a round card beneath it."""
-    x, y = sheet.left + sheet.width / 2, sheet.top + sheet.height / 2
-    size = min(sheet.width, sheet.height) * 0.46
-    below = disc(x + 3, y + 9, size).written()
-    return element("path", d=below, fill=step(background, 0.09)) + (
-        element("path", d=disc(x, y, size).written(), fill=step(background, 0.025))
-    )
+def mount(sheet: Box, background: str, seed: str) -> str:
+    """For what lies on the table: a sheet beneath it, torn a little unevenly at its edges."""
+    rng, inset = dice(seed, "mount"), min(sheet.width, sheet.height) * 0.045
+    left, top = sheet.left + inset, sheet.top + inset
+    right, bottom = sheet.right - inset, sheet.bottom - inset
+    corners = [Point(left, top), Point(right, top), Point(right, bottom), Point(left, bottom)]
+    points = []
+    for corner, following in zip(corners, [*corners[1:], corners[0]], strict=True):
+        for part in (0.0, 0.2, 0.4, 0.6, 0.8):
+            place = corner.between(following, part)
+            points.append(Point(place.x + give(rng, 1.6), place.y + give(rng, 1.6)))
+    face = polyline(points, True).written()
+    below = element("path", d=face, fill=step(background, 0.085), transform="translate(3 7)")
+    return below + element("path", d=face, fill=step(background, 0.03))
 
 
 def ground_shadow(half: float, deep: float, background: str) -> str:

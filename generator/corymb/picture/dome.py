@@ -14,7 +14,7 @@ class Hold:
     half_cm: float  # how far to either side stems may pass
     end_y: float  # where the cut ends stand
     end_half_cm: float  # how far they spread there
-    crossing: float = 0.4  # how much of its lean a stem keeps beyond the hold
+    crossing: float = 0.33  # how much of its lean a stem keeps beyond the hold
 
     def passed_by(self, head: Point, widest: float) -> Point:
         """Where in the mouth the stem of this head passes: on the head's own side."""
@@ -33,10 +33,12 @@ class Dome:
     hold: Hold
     loose: float = 0.05  # how far heads stray from their places, as a part of the half width
     fan: float = 115.0  # how far round from the top line and leaf are set, in degrees
-    outer: float = 1.0  # where tips of line and leaf end, as a part of the outline
+    leaf_out: float = 1.0  # how far tips of leaf and line stand out, as a part of the outline
+    line_out: float = 1.0
     line_fan: float = 55.0
-    focal_reach: float = 0.62
-    focal_low: float = 0.12
+    focal_reach: float = 0.62  # how far out focal heads stand
+    focal_low: float = 0.12  # how far below the dome's middle theirs lies
+    focal_tall: float = 1.0  # how high the focal heads' own dome is, against the whole
     top_x: float = 0.0  # the top's shift to the side, as a part of the half width
 
     def at(self, part: float, angle: float) -> Point:

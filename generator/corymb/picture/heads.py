@@ -26,7 +26,8 @@ class HeadShop:
         """The id of the cut head that this bloom shows."""
         length, step = self._length(bloom)
         order = next(i for i, stem in enumerate(self.arrangement.stems) if stem is bloom.stem)
-        name = f"{self.prefix}-{order}{'abc'[step]}{bloom.piece if step == 0 else ''}"
+        piece = bloom.piece % FORMS[bloom.stem.form].cuts
+        name = f"{self.prefix}-{order}{'abc'[step]}{piece if step == 0 else ''}"
         if name not in self.definitions:
             self.definitions[name] = self._cut(bloom.stem, length, name)
         return name

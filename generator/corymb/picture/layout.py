@@ -45,7 +45,11 @@ class Bloom:
             out = self.length_cm * 0.5 * (-1 if self.mirrored else 1)
             ends = [self.at, Point(self.at.x + out, self.at.y + self.length_cm)]
         else:
-            ends = [self.at, self.at.towards(self.lean, self.length_cm)]
+            tip = self.at.towards(self.lean, self.length_cm)
+            sides = [
+                end.towards(self.lean + 90, s) for end in (self.at, tip) for s in (-half, half)
+            ]
+            return Box.around(sides)
         box = Box.around(ends)
         return Box(box.left - half, box.top - half, box.right + half, box.bottom + half)
 
@@ -79,3 +83,4 @@ class Layout:
     stalks: tuple[Stalk, ...]
     leaves: tuple[Leaf, ...]
     box: Box
+    leaves_first: bool = False  # whether leaves lie below all heads, as on a ring

@@ -1,12 +1,10 @@
 """Where does each head go? By use: leaf and line to the outline, filler between, focal in front.
 
-Places come from Vogel's spiral (see `shapes.spiral`), which leaves no gap and no row; then the
-heads settle, as they do in the hand, until none hides another.
+Places come from Vogel's spiral (see `shapes.spiral`), which leaves no gap and makes no row.
 """
 
 import math
 from collections import Counter
-from dataclasses import dataclass
 from random import Random
 
 from corymb.picture.arrangement import PictureStem
@@ -15,32 +13,23 @@ from corymb.picture.forms import FORMS, Facing
 from corymb.picture.geometry import Point
 from corymb.picture.layout import Band, Bloom
 from corymb.picture.seed import give
+from corymb.picture.settling import Spot, settle
 from corymb.picture.shapes import GOLDEN_ANGLE
 
 GOLDEN_DEGREES = math.degrees(GOLDEN_ANGLE)
 MOST_HEADS = 7  # of one stem; more are too small to tell apart
-SETTLING = 26  # rounds of pushing apart; more change nothing one can see
-
-
-@dataclass
-class Spot:
-    """A stem's top while it is looking for its place."""
-
-    stem: PictureStem
-    at: Point
-    radius: float
-    band: Band
-    inner: float = 0.0
-    outer: float = 1.0
-
-
-def is_long(stem: PictureStem) -> bool:
-    """Whether a stem's head is a length of stem (a spike, a spray) rather than a round head."""
-    return FORMS[stem.form].may_be_cut
+LONG = 1.5  # a head so many times longer than wide is placed by its tip
+BENT = 104.0  # degrees from straight up; no stem is bent further
 
 
 def head_length(stem: PictureStem) -> float:
     return stem.head_length_cm or stem.head_cm * FORMS[stem.form].length
+
+
+def is_long(stem: PictureStem) -> bool:
+    """Whether a stem's head is a length of stem (a spike, a spray) rather than a round head."""
+    facing = FORMS[stem.form].facing
+    return facing is not Facing.FRONT and head_length(stem) >= LONG * stem.head_cm
 
 
 def heads_of(stem: PictureStem) -> int:
@@ -48,7 +37,7 @@ def heads_of(stem: PictureStem) -> int:
 
 
 def mixed(stems: list[PictureStem]) -> list[PictureStem]:
-    """Every single stem, the kinds mixed evenly so that none keeps to one side."""
+    """Every single stem, the kinds mixed evenly: a third of each before the next third."""
     singles = [
         ((index + 0.5) / stem.count, order, stem)
         for order, stem in enumerate(stems)
@@ -62,17 +51,19 @@ def place(dome: Dome, stems: tuple[PictureStem, ...], rng: Random) -> list[Bloom
     long = mixed([stem for stem in stems if is_long(stem)])
     round_ = [stem for stem in stems if not is_long(stem)]
     outline = _outline(dome, long, rng)
-    spots = [
-        *_disc(dome, mixed([s for s in round_ if s.use in ("line", "foliage")]), rng, Band.BACK),
-        *_disc(dome, mixed([s for s in round_ if s.use == "filler"]), rng, Band.MIDDLE),
-        *_disc(dome, mixed([s for s in round_ if s.use == "focal"]), rng, Band.FRONT),
-    ]
+    spots = []
+    for uses, band in (
+        (("line", "foliage"), Band.BACK),
+        (("filler",), Band.MIDDLE),
+        (("focal",), Band.FRONT),
+    ):
+        spots += _disc(dome, mixed([stem for stem in round_ if stem.use in uses]), rng, band)
     settle(dome, spots)
     return [*outline, *(bloom for spot in spots for bloom in _heads(dome, spot, rng))]
 
 
 def _outline(dome: Dome, stems: list[PictureStem], rng: Random) -> list[Bloom]:
-    """Long forms: tips on the outline, spread over the fan by the golden angle."""
+    """Long heads: their tips on the outline, the kinds taking turns round the fan."""
     blooms = []
     start = rng.uniform(0, 360)
     total = Counter(stem.use for stem in stems)
@@ -80,18 +71,21 @@ def _outline(dome: Dome, stems: list[PictureStem], rng: Random) -> list[Bloom]:
     for stem in stems:
         index = seen[stem.use]
         seen[stem.use] += 1
-        fan = dome.line_fan if stem.use == "line" else dome.fan
-        angle = _spread(index, total[stem.use], start) * fan
-        part = dome.outer * (1 + give(rng, dome.loose))
-        band = Band.BACK
-        if stem.use in ("filler", "focal") or (stem.use == "foliage" and index % 3 == 2):
-            part *= 0.72 + give(rng, 0.12)
-            band = Band.MIDDLE
-        tip = dome.at(part, angle)
         if FORMS[stem.form].facing is Facing.HANGING:
             blooms.append(_hanging(dome, stem, index, rng))
+            continue
+        angle = _spread(index, total[stem.use], start)
+        part, band = 1 + give(rng, dome.loose), Band.BACK
+        if stem.use == "line":
+            angle *= dome.line_fan
+            part *= dome.line_out * (1 - dome.loose * 2.2 * (index * 0.618 % 1))
         else:
-            blooms.extend(_long(dome, stem, tip, band, rng))
+            angle *= dome.fan
+            part *= dome.leaf_out
+        if stem.use in ("filler", "focal") or (stem.use == "foliage" and index % 3 == 2):
+            part *= 0.78 + give(rng, 0.12)
+            band = Band.MIDDLE
+        blooms.extend(_long(dome, stem, dome.at(part, angle), band, rng))
     return blooms
 
 
@@ -105,19 +99,18 @@ def _spread(index: int, total: int, start: float) -> float:
 
 
 def _long(dome: Dome, stem: PictureStem, tip: Point, band: Band, rng: Random) -> list[Bloom]:
-    """A spike or spray from its tip back towards the hold, cut to what room there is."""
+    """A spike or spray from its tip back towards the hold, stripped to what room there is."""
     blooms = []
     held = dome.hold.passed_by(tip, dome.half_cm)
     for head in range(min(3, heads_of(stem))):
-        lean = held.angle_to(tip) + (0 if head == 0 else (11 if head % 2 else -11))
-        lean = max(-104.0, min(104.0, lean + give(rng, 3)))
+        aside = 0 if head == 0 else (11 if head % 2 else -11)
+        lean = max(-BENT, min(BENT, held.angle_to(tip) + aside + give(rng, 3)))
         room = held.distance(tip)
         length = min(head_length(stem), room * 0.84) * (1 - 0.12 * head)
         foot = held.towards(lean, room * (1 - 0.06 * head) - length)
+        mirrored = rng.random() < 0.5
         blooms.append(
-            Bloom(
-                stem, foot, lean, band, length, mirrored=rng.random() < 0.5, piece=rng.randrange(2)
-            )
+            Bloom(stem, foot, lean, band, length, mirrored=mirrored, piece=rng.randrange(2))
         )
     return blooms
 
@@ -125,7 +118,7 @@ def _long(dome: Dome, stem: PictureStem, tip: Point, band: Band, rng: Random) ->
 def _hanging(dome: Dome, stem: PictureStem, index: int, rng: Random) -> Bloom:
     """A trail leaves low at the side, in front, and hangs no further than the ground."""
     side = 1 if index % 2 == 0 else -1
-    at = dome.at(0.62 + give(rng, 0.12), side * (112 + give(rng, 14)))
+    at = dome.at(0.5 + give(rng, 0.12), side * (118 + give(rng, 14)))
     room = max(stem.head_cm, (dome.hold.end_y - at.y) * 0.9)
     length = min(head_length(stem), room)
     return Bloom(
@@ -135,57 +128,55 @@ def _hanging(dome: Dome, stem: PictureStem, index: int, rng: Random) -> Bloom:
 
 def _disc(dome: Dome, stems: list[PictureStem], rng: Random, band: Band) -> list[Spot]:
     """Round heads over the dome: focal near the middle and low, others further out."""
-    start, spots = rng.uniform(0, 360), []
     inner = {Band.BACK: 0.5, Band.MIDDLE: 0.2, Band.FRONT: 0.0}[band]
     outer = dome.focal_reach if band is Band.FRONT else 1.0
-    for index, stem in enumerate(stems):
+    places = _spiral_places(dome, len(stems), inner, outer, band, rng)
+    spots = []
+    for index, (stem, at) in enumerate(dealt(stems, places)):
         radius = stem.head_cm / 2 * _bunch(heads_of(stem))
         edge = max(0.2, 1 - 0.75 * radius / dome.half_cm)
-        last = min(outer, edge)
-        share = (index + 0.5) / len(stems) if len(stems) > 1 else 0.02
-        part = math.sqrt(inner**2 + max(0.0, last**2 - inner**2) * share)
+        last = min(outer + 0.12, edge)
+        # One filler in three comes forward between the focal heads.
+        forward = band is Band.MIDDLE and index % 3 == 1
+        own_band = Band.FRONT if forward else band
+        spots.append(Spot(stem, at, radius, own_band, inner * 0.5, last))
+    return spots
+
+
+def _spiral_places(
+    dome: Dome, count: int, inner: float, outer: float, band: Band, rng: Random
+) -> list[Point]:
+    """Vogel's spiral between two parts of the dome; a single head takes the middle."""
+    start, places = rng.uniform(0, 360), []
+    stray = dome.loose * dome.half_cm
+    for index in range(count):
+        share = (index + 0.5) / count if count > 1 else 0.02
+        part = math.sqrt(inner**2 + (outer**2 - inner**2) * share)
         angle = start + index * GOLDEN_DEGREES
         if band is Band.BACK:
-            angle = _spread(index, len(stems), start) * dome.fan * 0.8
+            angle = _spread(index, count, start) * dome.fan * 0.8
         at = dome.at(part, angle)
-        low = dome.focal_low * dome.down_cm if band is Band.FRONT else 0.0
-        stray = dome.loose * dome.half_cm
-        at = Point(at.x + give(rng, stray), at.y + low + give(rng, stray))
-        spots.append(Spot(stem, at, radius, band, inner * 0.5, min(last + 0.12, edge)))
-    return spots
+        if band is Band.FRONT:
+            low = dome.middle.y + dome.focal_low * dome.down_cm
+            at = Point(at.x, low + (at.y - dome.middle.y) * dome.focal_tall)
+        places.append(Point(at.x + give(rng, stray), at.y + give(rng, stray)))
+    return places
+
+
+def dealt(stems: list[PictureStem], places: list[Point]) -> list[tuple[PictureStem, Point]]:
+    """Each stem takes, of the places still free, the one farthest from others of its kind."""
+    free, dealt = list(places), list[tuple[PictureStem, Point]]()
+    for stem in stems:
+        own = [at for kind, at in dealt if kind is stem]
+        best = max(free, key=lambda at: min((at.distance(other) for other in own), default=0))
+        free.remove(best)
+        dealt.append((stem, best))
+    return dealt
 
 
 def _bunch(heads: int) -> float:
     """How much wider than one head a spray of several is."""
     return 1.0 if heads == 1 else 0.55 + 0.62 * math.sqrt(heads)
-
-
-def settle(dome: Dome, spots: list[Spot]) -> None:
-    """Push heads apart until they share the dome; the smaller one gives way more."""
-    covered = sum(math.pi * spot.radius**2 for spot in spots)
-    if not spots:
-        return
-    close = min(1.08, max(0.5, 0.88 * math.sqrt(dome.area_cm2 / covered)))
-    for _ in range(SETTLING):
-        for i, one in enumerate(spots):
-            for other in spots[:i]:
-                _part(one, other, close)
-        for spot in spots:
-            part, angle = dome.within(spot.at)
-            kept = min(spot.outer, max(spot.inner, part))
-            if kept != part:
-                spot.at = spot.at.between(dome.at(kept, angle), 0.7)
-
-
-def _part(one: Spot, other: Spot, close: float) -> None:
-    dx, dy = one.at.x - other.at.x, one.at.y - other.at.y
-    apart, want = math.hypot(dx, dy) or 0.01, close * (one.radius + other.radius)
-    if apart >= want:
-        return
-    push = (want - apart) / apart * 0.4
-    share = other.radius / (one.radius + other.radius)
-    one.at = Point(one.at.x + dx * push * share, one.at.y + dy * push * share)
-    other.at = Point(other.at.x - dx * push * (1 - share), other.at.y - dy * push * (1 - share))
 
 
 def _heads(dome: Dome, spot: Spot, rng: Random) -> list[Bloom]:
@@ -196,24 +187,26 @@ def _heads(dome: Dome, spot: Spot, rng: Random) -> list[Bloom]:
     for head in range(heads):
         reach = spread * math.sqrt((head + 0.5) / heads) if heads > 1 else 0.0
         at = spot.at.towards(start + head * GOLDEN_DEGREES, reach)
-        part, angle = dome.within(at)
-        lean = dome.hold.passed_by(at, dome.half_cm).angle_to(at)
-        if FORMS[stem.form].facing is Facing.SIDE:
-            lean += give(rng, 8)
-            at = at.towards(lean, -stem.head_cm / 2)
-        length = head_length(stem)
-        blooms.append(
-            Bloom(
-                stem,
-                at,
-                lean,
-                spot.band,
-                length,
-                turn=lean * 0.25 + give(rng, 22),
-                away=angle,
-                tilt=1 - 0.34 * min(1.0, part) ** 2,
-                mirrored=rng.random() < 0.5,
-                piece=rng.randrange(2),
-            )
-        )
+        blooms.append(_head(dome, stem, at, spot.band, rng))
     return blooms
+
+
+def _head(dome: Dome, stem: PictureStem, at: Point, band: Band, rng: Random) -> Bloom:
+    """One round head; the further out, the more it looks past us."""
+    part, angle = dome.within(at)
+    lean = dome.hold.passed_by(at, dome.half_cm).angle_to(at)
+    if FORMS[stem.form].facing is Facing.SIDE:
+        lean = max(-BENT, min(BENT, lean + give(rng, 8)))
+        at = at.towards(lean, -stem.head_cm / 2)
+    return Bloom(
+        stem,
+        at,
+        lean,
+        band,
+        head_length(stem),
+        turn=lean * 0.25 + give(rng, 22),
+        away=angle,
+        tilt=1 - 0.34 * min(1.0, part) ** 2,
+        mirrored=rng.random() < 0.5,
+        piece=rng.randrange(2),
+    )

@@ -32,7 +32,7 @@ def draw(arrangement: Arrangement) -> str:
     sheet = Box(0, 0, *size)
     background = colour_hex(arrangement.background)
     if style.lying:
-        scene = backdrop.wall(sheet, background) + backdrop.card(sheet, background)
+        scene = backdrop.wall(sheet, background) + backdrop.mount(sheet, background, arrangement.id)
     else:
         edge = ground - size[1] * 0.055
         scene = backdrop.wall(sheet, background)
@@ -75,15 +75,17 @@ def _pieces(
     by_band = {band: [b for b in layout.blooms if b.band is band] for band in Band}
     back = [stalk for stalk in layout.stalks if stalk.band is Band.BACK]
     near = [stalk for stalk in layout.stalks if stalk.band is not Band.BACK]
+    leaves = leaf_sheets(layout.leaves, cm)
     shadow = "" if lying else _shadow(arrangement, layout, cm)
     return "".join(
         [
             shadow,
             halves.behind,
             stalk_sheets(back, cm),
+            leaves if layout.leaves_first else "",
             _laid(by_band[Band.BACK], shop, cm),
             stalk_sheets(near, cm),
-            leaf_sheets(layout.leaves, cm),
+            "" if layout.leaves_first else leaves,
             halves.before,
             _laid(by_band[Band.MIDDLE], shop, cm),
             _laid(by_band[Band.FRONT], shop, cm),

@@ -13,12 +13,13 @@ def draw(head: Head) -> Drawn:
     """Bigger heads have more rings; the heart's colour fills its share of the area."""
     sheet, rng = Sheet(), head.rng
     rings = min(7, max(4, round(head.across_cm * 0.45) + 2))
+    most = min(14, round(7 + head.across_cm))
     turn = rng.uniform(0, 360)
     for ring in range(rings):
         inwards = ring / rings
         reach = head.radius * (1 - inwards) ** 0.86
         turn += 137.5
-        halves = _ring(head, reach, max(5, round(14 - 1.4 * ring)), turn)
+        halves = _ring(head, reach, max(5, round(most - 1.4 * ring)), turn)
         for half, further_in in zip(halves, (0.0, 0.1), strict=True):
             colour = head.palette.at(1 - (reach / head.radius * 0.95) ** 2 + further_in)
             light = 0.02 - 0.05 * inwards + further_in * 0.25

@@ -1,5 +1,7 @@
 """Ivy, jasmine, clematis, love-lies-bleeding: what arches out and falls."""
 
+import math
+
 from corymb.picture.colour import shade
 from corymb.picture.forms.base import Drawn, Head, Sheet, strip, varied
 from corymb.picture.geometry import Point
@@ -11,7 +13,7 @@ def draw(head: Head) -> Drawn:
     """It leaves the stem to the right and hangs its length down; leaves grow smaller with it."""
     sheet, rng = Sheet(), head.rng
     length, r = head.length, head.radius
-    swing = give(rng, 0.04)
+    swing = rng.choice((-1, 1)) * 0.035
     axis = [_fall(t / 8, length, swing) for t in range(9)]
     sheet.line(strip(axis), varied(head.green, rng), max(1.2, r * 0.09))
     count = min(26, max(8, round(length / (r * 0.42))))
@@ -34,6 +36,6 @@ def draw(head: Head) -> Drawn:
 
 def _fall(t: float, length: float, swing: float) -> Point:
     """Out and over, then down: most of the length hangs."""
-    out = length * (0.3 * t**0.5 - 0.02 * t + swing * t * t)
+    out = length * (0.3 * t**0.5 - 0.05 * t + swing * math.sin(5.5 * t))
     down = length * (0.9 * t**1.35 - 0.16 * t**0.6 * (1 - t))
     return Point(out, down)

@@ -25,7 +25,7 @@ def hold_of(arrangement: Arrangement) -> Hold:
     half, high = size_cm(arrangement)
     if arrangement.vessel.kind in BOUND:
         half = tie_half_cm(arrangement)
-        return Hold(Point(0, -high), half * kind.mouth, 0.0, half * kind.foot + high * 0.3)
+        return Hold(Point(0, -high), half * kind.mouth, 0.0, half * kind.foot + high * 0.16)
     return Hold(Point(0, -high), half * kind.mouth, -0.06 * high, half * kind.foot, crossing=0.25)
 
 
@@ -47,11 +47,24 @@ def lay_dome(arrangement: Arrangement, dome: Dome) -> Layout:
     return Layout(tuple(blooms), tuple(stalks), tuple(leaves), box)
 
 
-def dome_over(arrangement: Arrangement, hold: Hold, below: float, middle: float) -> Dome:
-    """A dome from `below` (a part of its height) under the hold to the arrangement's top."""
+def dome_over(
+    arrangement: Arrangement,
+    hold: Hold,
+    below: float,
+    middle: float,
+    leaf_out: float = 1.0,
+    line_out: float = 1.0,
+) -> Dome:
+    """A dome from `below` (a part of its height) under the hold to the arrangement's top.
+
+    Where leaf and line stand out of the dome it is made smaller, so that the whole keeps its size.
+    """
     rise = arrangement.high_cm + hold.at.y
     bottom = hold.at.y + below * rise
     tall = arrangement.high_cm + bottom
     up = tall * (1 - middle)
     centre = Point(0, bottom - tall * middle)
-    return Dome(centre, arrangement.across_cm / 2, up, tall * middle, hold)
+    half = arrangement.across_cm / 2 / leaf_out
+    return Dome(
+        centre, half, up / line_out, tall * middle, hold, leaf_out=leaf_out, line_out=line_out
+    )

@@ -7,12 +7,12 @@ from corymb.picture.arrangement import Arrangement, PictureStem
 from corymb.picture.forms import FORMS, Facing
 from corymb.picture.geometry import Box, Point
 from corymb.picture.layout import Band, Bloom, Layout, Leaf, Stalk
-from corymb.picture.placing import GOLDEN_DEGREES, head_length, heads_of, is_long, mixed
+from corymb.picture.placing import dealt, head_length, heads_of, is_long, mixed
 from corymb.picture.seed import dice, give
 from corymb.picture.stems import width_cm
 
-CROWN_TILT = 0.5  # a crown lies on the table and is seen from above at thirty degrees
-LEAVES = 46
+CROWN_TILT = 0.56  # a crown lies on the table and is seen from above at thirty degrees
+LEAVES_TO_A_LENGTH = 3  # in the length of one leaf, so that they overlap
 
 
 class Ring:
@@ -26,6 +26,10 @@ class Ring:
         return Point(
             self.half * part * math.sin(turn), -self.tall - self.tall * part * math.cos(turn)
         )
+
+    def angle_of(self, point: Point) -> float:
+        """The angle of the ring's place nearest in direction to the point."""
+        return math.degrees(math.atan2(point.x / self.half, -(point.y / self.tall + 1)))
 
     def along(self, angle: float) -> float:
         """Which way the ring runs at the angle."""
@@ -42,38 +46,40 @@ def lay(arrangement: Arrangement) -> Layout:
     ring, rng = ring_of(arrangement), dice(arrangement.id, "places")
     blooms: list[Bloom] = []
     stalks: list[Stalk] = []
-    for use in ("foliage", "line", "filler", "focal"):
-        stems = mixed([stem for stem in arrangement.stems if stem.use == use])
-        start = rng.uniform(0, 360)
-        for index, stem in enumerate(stems):
-            angle = _angle(use, index, len(stems), start) + give(rng, 6)
+    for long, uses, band in (
+        (True, ("foliage", "line", "filler", "focal"), Band.BACK),
+        (False, ("foliage", "line", "filler"), Band.MIDDLE),
+        (False, ("focal",), Band.FRONT),
+    ):
+        kinds = [s for s in arrangement.stems if is_long(s) is long and s.use in uses]
+        stems = mixed(kinds)
+        places = _places(ring, len(stems), band, rng)
+        for stem, at in dealt(stems, places):
             for head in range(min(3, heads_of(stem))):
-                bloom = _bloom(ring, stem, angle + head * 7, index + head, rng)
+                bloom = _bloom(ring, stem, ring.angle_of(at) + head * 8, band, rng)
                 blooms.append(bloom)
-                stalks.append(_twig(ring, bloom, angle - 12))
+                stalks.append(_twig(ring, bloom))
     leaves = _leaves(ring, arrangement, dice(arrangement.id, "leaves"))
     box = Box(-ring.half, -2 * ring.tall, ring.half, 0)
     for bloom in blooms:
         box = box.joined(bloom.reach)
-    return Layout(tuple(blooms), tuple(stalks), tuple(leaves), box)
+    return Layout(tuple(blooms), tuple(stalks), tuple(leaves), box, leaves_first=True)
 
 
-def _angle(use: str, index: int, count: int, start: float) -> float:
+def _places(ring: Ring, count: int, band: Band, rng: Random) -> list[Point]:
     """Focal heads over the front third, off its middle; all else all the way round."""
-    if use == "focal":
-        return 196 + 150 * (((index * 0.618) % 1.0) - 0.5) * min(1.0, count / 5)
-    return start + 360 * index / count if use == "foliage" else start + index * GOLDEN_DEGREES
+    if band is Band.FRONT:
+        arc = 150 * min(1.0, count / 5)
+        return [ring.at(196 + arc * ((n + 0.5) / count - 0.5)) for n in range(count)]
+    start = rng.uniform(0, 360)
+    return [ring.at(start + (n + give(rng, 0.25)) * 360 / count) for n in range(count)]
 
 
-def _bloom(ring: Ring, stem: PictureStem, angle: float, index: int, rng: Random) -> Bloom:
-    side = 1 if index % 2 else -1
-    way = ring.along(angle)
-    band = Band.FRONT if math.cos(math.radians(angle)) < 0 else Band.BACK
-    if stem.use == "focal":
-        band = Band.FRONT
+def _bloom(ring: Ring, stem: PictureStem, angle: float, band: Band, rng: Random) -> Bloom:
+    side = rng.choice((-1, 1))
     if is_long(stem):
         length = min(head_length(stem), ring.half * 0.62)
-        lean = way + side * (26 + give(rng, 8))
+        lean = ring.along(angle) + side * (24 + give(rng, 12))
         return Bloom(
             stem,
             ring.at(angle),
@@ -83,7 +89,7 @@ def _bloom(ring: Ring, stem: PictureStem, angle: float, index: int, rng: Random)
             piece=rng.randrange(2),
             mirrored=_falls_left(stem, angle),
         )
-    out = 1 + (0.05 if stem.use == "focal" else side * 0.09) + give(rng, 0.03)
+    out = 1 + (0.04 if band is Band.FRONT else side * 0.1) + give(rng, 0.03)
     at = ring.at(angle, out)
     lean = Point(0, -ring.tall).angle_to(at) * 0.6
     if FORMS[stem.form].facing is Facing.SIDE:
@@ -106,12 +112,12 @@ def _falls_left(stem: PictureStem, angle: float) -> bool:
     return FORMS[stem.form].facing is Facing.HANGING and math.sin(math.radians(angle)) < 0
 
 
-def _twig(ring: Ring, bloom: Bloom, angle: float) -> Stalk:
+def _twig(ring: Ring, bloom: Bloom) -> Stalk:
     """Each head is wired by a short stem to the ring behind it."""
     return Stalk(
         bloom.at,
         bloom.lean,
-        ring.at(angle),
+        ring.at(ring.angle_of(bloom.at) - 12),
         None,
         width_cm(bloom.stem) * 0.8,
         bloom.stem.green,
@@ -123,9 +129,10 @@ def _leaves(ring: Ring, arrangement: Arrangement, rng: Random) -> list[Leaf]:
     """Leaves lie along the ring, one to each side in turn, so that little wire is seen."""
     greens = [stem.green for stem in arrangement.stems for _ in range(stem.count)]
     leaves = []
-    long = max(1.6, ring.half * 0.3)
-    for index in range(LEAVES if greens else 0):
-        angle = index * 360 / LEAVES + give(rng, 3)
+    long = max(1.4, ring.half * 0.2)
+    count = round(math.pi * (ring.half + ring.tall) / long * LEAVES_TO_A_LENGTH)
+    for index in range(count if greens else 0):
+        angle = index * 360 / count + give(rng, 3)
         side = 1 if index % 2 else -1
         lean = ring.along(angle) + side * (34 + give(rng, 12))
         leaves.append(Leaf(ring.at(angle), lean, long * (1 + give(rng, 0.2)), rng.choice(greens)))

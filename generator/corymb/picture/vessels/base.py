@@ -59,8 +59,8 @@ def material(name: str, usual: str, background: str) -> str:
     """The tone named in the vessel's name, else the usual one; never lost against the wall."""
     words = name.lower().replace("-", " ").split()
     tone = next((MATERIALS[word] for word in words if word in MATERIALS), usual)
-    if abs(lightness(tone) - lightness(background)) < 0.08:
-        return shade(tone, -0.12 if lightness(background) > 0.4 else 0.12)
+    if abs(lightness(tone) - lightness(background)) < 0.06:
+        return shade(tone, -0.08 if lightness(background) > 0.4 else 0.08)
     return tone
 
 

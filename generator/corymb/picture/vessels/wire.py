@@ -8,7 +8,8 @@ from corymb.picture.vessels import hand
 from corymb.picture.vessels.base import Body, Halves, piece
 
 USUAL = hand.USUAL
-STEEL, PEARL = "#8d9094", "#efe8dc"
+STEEL, PEARL = "#9b9da0", "#efe8dc"
+LONG_CM, THICK_CM, PEARL_CM = 3.6, 0.055, 0.17  # a dressmaker's pin, from memory
 
 
 def draw(body: Body) -> Halves:
@@ -17,26 +18,27 @@ def draw(body: Body) -> Halves:
 
 
 def pin(body: Body) -> str:
-    """A pearl-headed pin, laid across the binding."""
-    long = body.high * 1.25
-    foot = Point(body.half * 1.6 + long * 0.1, -body.high * 0.42)
-    tip = Point(foot.x - long * 0.62, foot.y - long * 0.34)
-    thick = body.cm * 0.07
-    parts = []
-    for dx, dy, tone in ((0.5, 1.5, -0.3), (0.0, 0.0, 0.0)):
-        line = polyline([foot, tip]).at(dx * thick, dy * thick)
-        parts.append(
-            element(
-                "path",
-                d=line.written(),
-                fill="none",
-                stroke=shade(STEEL, tone),
-                stroke_width=thick,
-                stroke_linecap="round",
-            )
-        )
-    size = body.cm * 0.2
-    parts.append(piece(disc(foot.x + size * 0.1, foot.y + size * 0.25, size), shade(PEARL, -0.25)))
-    parts.append(piece(disc(foot.x, foot.y, size), PEARL))
-    parts.append(piece(disc(foot.x - size * 0.3, foot.y - size * 0.3, size * 0.3), "#ffffff"))
-    return "".join(parts)
+    """A pearl-headed pin, laid across the stems below the binding, over its shadow."""
+    cm, ground = body.cm, shade(body.ground, -0.2)
+    top = Point(body.half * 1.2 + 0.7 * cm, -body.high * 0.5)
+    tip = top.towards(-106, LONG_CM * cm)
+    line = polyline([top, tip])
+    size = PEARL_CM * cm
+    return (
+        _needle(line.at(0.05 * cm, 0.1 * cm).written(), ground, cm)
+        + _needle(line.written(), STEEL, cm)
+        + piece(disc(top.x + size * 0.15, top.y + size * 0.35, size), shade(PEARL, -0.25))
+        + piece(disc(top.x, top.y, size), PEARL)
+        + piece(disc(top.x - size * 0.3, top.y - size * 0.3, size * 0.3), "#ffffff")
+    )
+
+
+def _needle(path: str, colour: str, cm: float) -> str:
+    return element(
+        "path",
+        d=path,
+        fill="none",
+        stroke=colour,
+        stroke_width=THICK_CM * cm,
+        stroke_linecap="round",
+    )
