@@ -61,22 +61,36 @@ def build_sites(
     studio = read_checked(settings.studio_folder, report)
     if studio is None or report.errors:
         return report
-    images = make_images(studio, settings, report, progress)
-    if report.errors:
-        return report
+    # The cache stays open until the photos in it are published: another build may tidy it up.
+    with PhotoCache(settings.cache_folder / "photos") as cache:
+        images = make_images(studio, settings, cache, report, progress)
+        sites = _make_sites(studio, settings, audiences, today, images, report, progress)
+        if not report.errors:
+            _publish(sites, settings, report)
+    return report
+
+
+def _make_sites(
+    studio: Studio,
+    settings: SiteSettings,
+    audiences: Sequence[Audience],
+    today: date,
+    images: Images,
+    report: BuildReport,
+    progress: Progress,
+) -> dict[Audience, Site]:
     sites: dict[Audience, Site] = {}
-    for place, audience in enumerate(audiences):
-        progress("pages", place, len(audiences))
+    if report.errors:
+        return sites
+    for done, audience in enumerate(audiences, 1):
         try:
             sites[audience] = site_of(studio, audience, settings, today, images)
         except TwoAtOneAddress as error:
             report.problems.append(Problem(settings.studio_folder, 1, 1, str(error)))
-            return report
-        report.problems += _dead_links(sites[audience], settings)
-    progress("pages", len(audiences), len(audiences))
-    if not report.errors:
-        _publish(sites, settings, report)
-    return report
+            return sites
+        report.problems += _dead_links(sites[audience], audience, settings)
+        progress("sites", done, len(audiences))
+    return sites
 
 
 def read_checked(folder: Path, report: BuildReport) -> Studio | None:
@@ -90,11 +104,14 @@ def read_checked(folder: Path, report: BuildReport) -> Studio | None:
 
 
 def make_images(
-    studio: Studio, settings: SiteSettings, report: BuildReport, progress: Progress = no_progress
+    studio: Studio,
+    settings: SiteSettings,
+    cache: PhotoCache,
+    report: BuildReport,
+    progress: Progress = no_progress,
 ) -> Images:
     """Every photo and picture of the studio, made or found in the cache."""
     named = list(photos_of(studio))
-    cache = PhotoCache(settings.cache_folder / "photos")
     sources = [studio.folder / photo.file for photo, _, _ in named if _published(photo)]
     made = prepare_many(sources, cache, lambda done, total: progress("photos", done, total))
     photos: dict[str, PreparedPhoto] = {}
@@ -129,10 +146,10 @@ def site_of(
     return make_site(catalogue, settings, images.pictures, images.photos)
 
 
-def _dead_links(site: Site, settings: SiteSettings) -> list[Problem]:
+def _dead_links(site: Site, audience: Audience, settings: SiteSettings) -> list[Problem]:
     return [
         Problem(settings.studio_folder, 1, 1, f"{link}. Mend the link in the page's Markdown.")
-        for link in site.dead_links(settings.site_url)
+        for link in site.dead_links(settings.base_path(audience))
     ]
 
 

@@ -5,13 +5,17 @@ MkDocs checks links in Markdown alone; this reads the finished pages, before the
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+import re
+from collections.abc import Mapping
 from dataclasses import dataclass
-from html.parser import HTMLParser
+from html import unescape
 from posixpath import dirname, join, normpath
 from urllib.parse import unquote, urlsplit
 
-SINGLE = ("href", "src", "poster", "action")
+TAG = re.compile(r"<[a-zA-Z][^<>]*>")
+"""A start tag. In pages made by our templates and by Markdown, `<` and `>` stand nowhere else."""
+
+ATTRIBUTE = re.compile(r'\s(id|href|src|action|srcset|imagesrcset)="([^"]*)"')
 SEVERAL = ("srcset", "imagesrcset")
 
 
@@ -26,50 +30,51 @@ class DeadLink:
         return f"{self.page}: ‘{self.address}’ leads nowhere"
 
 
-class _Reader(HTMLParser):
-    """Collects a page's addresses and the anchors that can be led to."""
+@dataclass(frozen=True)
+class Addresses:
+    """The addresses that a page names, and the anchors on it that can be led to."""
 
-    def __init__(self) -> None:
-        super().__init__()
-        self.addresses: list[str] = []
-        self.anchors: set[str] = set()
-
-    def handle_starttag(self, tag: str, attrs: list[tuple[str, str | None]]) -> None:
-        for name, value in attrs:
-            if value is None:
-                continue
-            if name == "id":
-                self.anchors.add(value)
-            elif name in SINGLE:
-                self.addresses.append(value)
-            elif name in SEVERAL:
-                self.addresses += [each.split()[0] for each in value.split(",") if each.strip()]
+    named: tuple[str, ...]
+    anchors: frozenset[str]
 
 
-def dead_links(pages: Mapping[str, bytes], files: set[str], site_url: str) -> list[DeadLink]:
-    """Every address on `pages` (path to HTML) that is neither a page nor one of `files`."""
-    readers = {path: _read(html) for path, html in pages.items()}
+def dead_links(pages: Mapping[str, bytes], files: set[str], base_path: str) -> list[DeadLink]:
+    """Every address on `pages` (path to HTML) that is neither a page nor one of `files`.
+
+    `base_path` is where the site begins on its host, for addresses that start with `/`.
+    """
+    read = {path: addresses_in(html) for path, html in pages.items()}
     there = files | set(pages)
     found = {
         DeadLink(path, address)
-        for path, reader in readers.items()
-        for address in reader.addresses
-        if not _leads_on(path, address, readers, there, site_url)
+        for path, addresses in read.items()
+        for address in addresses.named
+        if not _leads_on(path, address, read, there, base_path)
     }
     return sorted(found)
 
 
-def _read(html: bytes) -> _Reader:
-    reader = _Reader()
-    reader.feed(html.decode())
-    return reader
+def addresses_in(html: bytes) -> Addresses:
+    """What a page leads to, and where on it one can be led."""
+    named: list[str] = []
+    anchors: set[str] = set()
+    for tag in TAG.findall(html.decode()):
+        for name, value in ATTRIBUTE.findall(tag):
+            value = unescape(value)
+            if name == "id":
+                anchors.add(value)
+            elif name in SEVERAL:
+                named += [each.split()[0] for each in value.split(",") if each.strip()]
+            else:
+                named.append(value)
+    return Addresses(tuple(named), frozenset(anchors))
 
 
 def _leads_on(
-    page: str, address: str, readers: Mapping[str, _Reader], there: set[str], site_url: str
+    page: str, address: str, read: Mapping[str, Addresses], there: set[str], base_path: str
 ) -> bool:
-    if site_url and address.startswith(site_url):
-        address, page = address.removeprefix(site_url) or "index.html", "index.html"
+    if address.startswith(base_path):
+        address, page = address.removeprefix(base_path) or "index.html", "index.html"
     parts = urlsplit(address)
     if parts.scheme or parts.netloc:
         return True
@@ -77,11 +82,5 @@ def _leads_on(
     if target not in there:
         return False
     anchor = unquote(parts.fragment)
-    return not anchor or target not in readers or anchor in readers[target].anchors
+    return not anchor or target not in read or anchor in read[target].anchors
 
-
-def external_addresses(html: bytes) -> Iterator[str]:
-    """The addresses on other hosts that a page names."""
-    for address in _read(html).addresses:
-        if urlsplit(address).netloc:
-            yield address

@@ -16,6 +16,7 @@ from mkdocs.plugins import BasePlugin
 from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page as MkDocsPage
 
+from corymb.photos import PhotoCache
 from corymb.site.build import BuildReport, make_images, read_checked, site_of
 from corymb.site.render import render
 from corymb.site.settings import CorymbSettings, SettingsError, settings_of
@@ -87,13 +88,16 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):
         if studio is None or report.errors:
             raise PluginError(f"{len(report.errors)} things to put right in the studio's files.")
         audience = self.config.audience
-        images = make_images(studio, settings, report)
+        with PhotoCache(settings.cache_folder / "photos") as cache:
+            images = make_images(studio, settings, cache, report)
         try:
             self.site = site_of(studio, audience, settings, date.today(), images)
         except TwoAtOneAddress as error:
             raise PluginError(str(error)) from error
-        self.frame = site_frame(Catalogue(studio, audience, date.today()), settings.site_url)
-        for link in self.site.dead_links(settings.site_url):
+        self.frame = site_frame(
+            Catalogue(studio, audience, date.today()), settings.base_path(audience)
+        )
+        for link in self.site.dead_links(settings.base_path(audience)):
             log.warning("%s", link)
 
     @staticmethod

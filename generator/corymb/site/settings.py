@@ -12,6 +12,7 @@ from contextlib import contextmanager
 from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
+from urllib.parse import urlsplit
 
 from mkdocs.config import load_config
 from mkdocs.config import config_options as options
@@ -51,6 +52,13 @@ class SiteSettings:
     site_url: str = ""
     markdown_extensions: tuple[str, ...] = ()
     markdown_configs: dict[str, Any] = field(default_factory=dict)
+
+    def base_path(self, audience: Audience) -> str:
+        """Where the site begins on its host: `/`, or a folder of it such as `/flowers/`.
+
+        The staff's site is put on a host of its own, or nowhere.
+        """
+        return urlsplit(self.site_url).path if self.site_url and audience == "clients" else "/"
 
     def output(self, audience: Audience) -> Path:
         """The folder that an audience's site is built in, beside mkdocs.yml."""

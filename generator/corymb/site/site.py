@@ -10,10 +10,11 @@ from corymb.photos import PreparedPhoto
 from corymb.site import assets, finding
 from corymb.site.link_check import DeadLink, dead_links
 from corymb.site.markdown_text import Writer
-from corymb.site.pages import Page, Pages
+from corymb.site.pages import Making, Page, all_pages
 from corymb.site.pictures import Pictures
 from corymb.site.render import render
 from corymb.site.settings import SiteSettings
+from corymb.studio.models import Photo
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.site_frame import site_frame
@@ -36,9 +37,9 @@ class Site:
         """Everything that is made here, pages and files."""
         return {**self.pages, **self.files}
 
-    def dead_links(self, site_url: str) -> list[DeadLink]:
+    def dead_links(self, base_path: str) -> list[DeadLink]:
         """Every address on the site's pages that leads nowhere."""
-        return dead_links(self.pages, {*self.files, *self.copies}, site_url)
+        return dead_links(self.pages, {*self.files, *self.copies}, base_path)
 
 
 def make_site(
@@ -46,9 +47,9 @@ def make_site(
 ) -> Site:
     """The site of the catalogue's audience. Raises TwoAtOneAddress."""
     writer = Writer(settings.markdown_extensions, settings.markdown_configs)
-    pages = list(Pages(catalogue, settings.site_url, writer).all())
+    pages = list(all_pages(Making(catalogue, settings.site_url, writer)))
     _one_each(pages)
-    frame = site_frame(catalogue, settings.site_url)
+    frame = site_frame(catalogue, settings.base_path(catalogue.audience))
     site = Site(pages={p.frame.path: render(frame, p.frame, p.view) for p in pages})
     site.files["search.json"] = finding.search_index(pages)
     site.files["robots.txt"] = finding.robots(catalogue.audience, settings.site_url)
@@ -94,7 +95,7 @@ def _photo_files(
     }
 
 
-def _photos_of(catalogue: Catalogue, recipe_id: str, variants: set[str]) -> list:  # type: ignore[type-arg]
+def _photos_of(catalogue: Catalogue, recipe_id: str, variants: set[str]) -> list[Photo]:
     recipe = catalogue.studio.recipes[recipe_id]
     return [
         *recipe.photos,

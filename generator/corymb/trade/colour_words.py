@@ -22,36 +22,39 @@ WORDS = (
     "purple",
     "blue",
     "green",
+    "grey",
     "brown",
 )
 HUES = ((20, "pink"), (42, "red"), (75, "orange"), (108, "yellow"), (165, "green"), (285, "blue"))
-PALE = 0.93
-FAINT = 0.035
-DULL = 0.055
+"""Where each family ends, in degrees of OKLCh hue, from 0 upwards."""
+
+GREY = 0.03
+"""Below this chroma a colour has no family of its own."""
 
 
 @cache
 def colour_word(hex_: str) -> str:
     """The family a colour (`#rrggbb`) belongs to: one of WORDS."""
     light, chroma, hue = Color(hex_).convert("oklch").coords(nans=False)
-    if chroma < FAINT:
-        return "white" if light > 0.85 else "brown"
-    if light > PALE and chroma < 0.06:
-        return "cream"
-    if chroma < DULL and light < 0.6 and not 108 < hue < 200:
-        return "brown"
+    if light > 0.86 and chroma < 0.075 and 60 < hue < 115:
+        return "cream" if chroma > 0.025 else "white"
+    if chroma < GREY:
+        return "white" if light > 0.88 else "grey" if light > 0.45 else "brown"
     return _by_hue(light, chroma, hue)
 
 
 def _by_hue(light: float, chroma: float, hue: float) -> str:
     if hue >= 285:
-        family = "purple" if hue < 325 else "pink"
+        family = "purple" if hue < 340 else "pink"
     else:
         family = next(word for border, word in HUES if hue < border)
-    if family == "pink" and light < 0.5:
+    if family == "purple" and light < 0.4 and hue > 310:
         return "plum"
-    if family == "red" and light > 0.7:
+    if family in ("pink", "red") and chroma >= 0.06 and light < (0.48 if family == "pink" else 0.36):
+        return "plum"
+    if family == "red" and light > 0.66:
         return "pink"
-    if family == "orange" and light < 0.5:
+    dull = light < 0.66 and chroma < (0.06 if family == "red" else 0.095)
+    if family in ("red", "orange", "yellow") and (dull or (family != "red" and light < 0.5)):
         return "brown"
     return family

@@ -29,7 +29,7 @@ class SiteFrame:
     email: str
     phone: str
     place: str
-    site_url: str  # '' when the studio gave none
+    base_path: str  # where the site begins on its host: '/' or a folder of it
 
     @property
     def staff(self) -> bool:

@@ -1,7 +1,8 @@
 """Which cautions go with a stem's hazards: for whoever takes it home, and for the maker?
 
-The sentences are the usual ones of the trade (common practice, no source); each group ends by
-deferring to local rules, the label, and qualified people. Never medical advice.
+The sentences are the usual ones of the trade (common practice, no source). The theme shows below
+them that local rules, the label and qualified people go before, and where to turn when someone
+is hurt. Never medical advice.
 """
 
 from __future__ import annotations
@@ -36,11 +37,6 @@ AT_THE_BENCH = {
     "deadly to cats": "{names}: deadly to cats. Tell the client; take the pollen out over paper.",
     "heavy pollen": "{names}: pick the anthers off before the pollen is loose.",
 }
-DEFER = (
-    "Follow your local rules and the label, and ask a qualified person where you are unsure. "
-    "If someone is hurt, get medical help or call your poisons line, and take the plant with you."
-)
-
 
 def take_home(stems: Iterable[Stem]) -> tuple[str, ...]:
     """Cautions for whoever lives with the flowers; empty when there is nothing to say."""
@@ -55,13 +51,19 @@ def at_the_bench(stems: Iterable[Stem]) -> tuple[str, ...]:
 def _sentences(stems: Iterable[Stem], words: dict[str, str]) -> tuple[str, ...]:
     stems = list(stems)
     told = [
-        text.format(names=and_list([_name(stem, text) for stem in having]))
+        _said(text, [stem for stem in stems if hazard in stem.hazards])
         for hazard, text in words.items()
-        if (having := [stem for stem in stems if hazard in stem.hazards])
+        if any(hazard in stem.hazards for stem in stems)
     ]
-    own = list(dict.fromkeys(stem.caution for stem in stems if stem.caution))
-    return (*told, *own, DEFER) if told or own else ()
+    return (*told, *dict.fromkeys(stem.caution for stem in stems if stem.caution))
 
 
-def _name(stem: Stem, text: str) -> str:
-    return stem.name if text.startswith("{names}") else stem.name[0].lower() + stem.name[1:]
+def _said(text: str, stems: list[Stem]) -> str:
+    names = and_list(list(dict.fromkeys(plant_of(stem).lower() for stem in stems)))
+    said = text.format(names=names)
+    return said[0].upper() + said[1:]
+
+
+def plant_of(stem: Stem) -> str:
+    """What a stem is without its colour: `Dahlia` for `Dahlia, shell`."""
+    return stem.name.partition(",")[0]

@@ -7,6 +7,7 @@ from corymb.studio.models import Photo
 from corymb.trade.looks import Look
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.hazards import plant_of
 from corymb.views.compose.wording import and_list, counted
 from corymb.views.pieces import ImagePair, PhotoSource, PhotoView, PictureView
 
@@ -57,10 +58,10 @@ def describe(catalogue: Catalogue, look: Look) -> str:
     """What a picture shows, for someone who can't see it."""
     recipe = catalogue.studio.recipes[look.recipe]
     by_size = sorted(look.lines, key=lambda line: -line.count)
-    named = [catalogue.stem(line.stem).name.lower() for line in by_size[:4]]
+    plants = dict.fromkeys(plant_of(catalogue.stem(line.stem)).lower() for line in by_size)
     return (
         f"Drawing of {recipe.name}: {counted(look.stems_total, 'stem', 'stems')}, "
-        f"most of it {and_list(named)}."
+        f"most of it {and_list(list(plants)[:4])}."
     )
 
 

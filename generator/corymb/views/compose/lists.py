@@ -102,12 +102,12 @@ def _one_of_each_style(cards: list[RecipeCard]) -> tuple[RecipeCard, ...]:
     )
 
 
-def not_found_view() -> NotFoundView:
+def not_found_view(catalogue: Catalogue) -> NotFoundView:
     """Where to go from an address that leads nowhere."""
-    return NotFoundView(
-        (
-            Link("All arrangements", addresses.ARRANGEMENTS),
-            Link("Flowers", addresses.FLOWERS),
-            Link("Made here", addresses.MADE),
-        )
-    )
+    links = [
+        Link("All arrangements", addresses.ARRANGEMENTS),
+        Link("Flowers", addresses.FLOWERS),
+    ]
+    if catalogue.made():
+        links.append(Link("Made here", addresses.MADE))
+    return NotFoundView(tuple(links))

@@ -34,10 +34,11 @@ def season_of_stem(stem: Stem) -> SeasonView:
 
 def season_view(pictured: frozenset[int], variant: frozenset[int]) -> SeasonView:
     """The strip of weeks that are as pictured, and of those that need a variant."""
+    also = spans_of(variant)
     return SeasonView(
         cells=tuple(_cells(pictured, variant)),
-        sentence=sentence(spans_of(pictured)),
-        variant_sentence=sentence(spans_of(variant)),
+        sentence=sentence(spans_of(pictured) or "not as pictured in any week of the year"),
+        variant_sentence=sentence(f"with a variant: {also}" if also else ""),
     )
 
 

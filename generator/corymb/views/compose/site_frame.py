@@ -9,8 +9,8 @@ from corymb.views.frame import MenuItem, SiteFrame
 from corymb.views.pieces import Link
 
 
-def site_frame(catalogue: Catalogue, site_url: str) -> SiteFrame:
-    """The frame of all pages; `site_url` may be empty."""
+def site_frame(catalogue: Catalogue, base_path: str) -> SiteFrame:
+    """The frame of all pages; `base_path` is where the site begins on its host."""
     house = catalogue.studio.house
     pages = pages_shown(catalogue)
     return SiteFrame(
@@ -25,7 +25,7 @@ def site_frame(catalogue: Catalogue, site_url: str) -> SiteFrame:
         email=house.contact.email,
         phone=house.contact.phone,
         place=house.place.name,
-        site_url=site_url,
+        base_path=base_path,
     )
 
 

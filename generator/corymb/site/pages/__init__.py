@@ -1,0 +1,26 @@
+"""Which pages does a site have? One module a kind of page; this is the list of them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+
+from corymb.site.pages import arrangements, flowers, helpers, home, lessons, made, prose
+from corymb.site.pages.page import Making, Page
+
+KINDS: tuple[Callable[[Making], Iterator[Page]], ...] = (
+    home.pages,
+    arrangements.pages,
+    flowers.pages,
+    made.pages,
+    lessons.pages,
+    prose.pages,
+    helpers.pages,
+)
+
+__all__ = ["KINDS", "Making", "Page", "all_pages"]
+
+
+def all_pages(making: Making) -> Iterator[Page]:
+    """Every page of one audience's site, in the order of its menu."""
+    for pages in KINDS:
+        yield from pages(making)

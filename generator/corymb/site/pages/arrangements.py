@@ -1,0 +1,58 @@
+"""All arrangements, each style, and each recipe with its variants."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from corymb.site import structured_data
+from corymb.site.pages.page import Making, Page, Share
+from corymb.trade.looks import Look
+from corymb.views.compose import addresses, lists
+from corymb.views.compose.recipes import recipe_view
+from corymb.views.compose.tint import tint_of
+from corymb.views.pieces import Link
+from corymb.views.recipe import ClientRecipe
+
+SECTION = "arrangements"
+LIST = Link("Arrangements", addresses.ARRANGEMENTS)
+
+
+def pages(making: Making) -> Iterator[Page]:
+    """The list, the styles, and every look this audience may see."""
+    house = making.catalogue.studio.house
+    about = f"What {house.name} makes, by style, season and colour."
+    frame = making.frame(LIST.href, "arrangements.html", SECTION, LIST.label, about)
+    yield Page(frame, lists.arrangements_view(making.catalogue), "Page")
+    for style in lists.styles_shown(making.catalogue):
+        frame = making.frame(
+            style.href, "style.html", SECTION, style.plural, style.about, crumbs=[LIST]
+        )
+        yield Page(frame, style, "Style", style.about)
+    for looks in making.catalogue.looks.values():
+        for look in looks.values():
+            yield _page_of(making, look)
+
+
+def _page_of(making: Making, look: Look) -> Page:
+    view = recipe_view(making.catalogue, look)
+    path = addresses.of_look(look)
+    share = Share.of(view.image.photo)
+    frame = making.frame(
+        path,
+        "recipe.html",
+        SECTION,
+        f"{view.name}: {view.variant_name}" if view.variant_name else view.name,
+        view.summary,
+        crumbs=[LIST, view.style, *([view.parent] if view.parent else [])],
+        data=[
+            structured_data.arrangement(view, making.absolute(share.href), making.absolute(path))
+        ],
+        share=share,
+        tint=tint_of(view.band),
+    )
+    return Page(frame, view, view.style.label, _words(view))
+
+
+def _words(view: ClientRecipe) -> str:
+    stems = " ".join(f"{line.name} {line.botanical}" for line in view.lines)
+    return f"{view.summary} {view.style.label} {stems}"

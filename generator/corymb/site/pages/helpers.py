@@ -1,0 +1,18 @@
+"""Pages that only lead on: the search, and the one for an address that leads nowhere."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from corymb.site.pages.page import Making, Page
+from corymb.views.compose import addresses, lists
+
+
+def pages(making: Making) -> Iterator[Page]:
+    """Neither is to be found by a search, here or elsewhere."""
+    for path, template, title in (
+        (addresses.SEARCH, "search.html", "Search"),
+        (addresses.NOT_FOUND, "404.html", "There is nothing here"),
+    ):
+        frame = making.frame(path, template, "", title, "", indexed=False)
+        yield Page(frame, lists.not_found_view(making.catalogue), "")

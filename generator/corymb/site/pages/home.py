@@ -1,0 +1,27 @@
+"""The front page."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from corymb.site import structured_data
+from corymb.site.pages.page import Making, Page, Share
+from corymb.views.compose import addresses, lists
+from corymb.views.compose.tint import tint_of
+
+
+def pages(making: Making) -> Iterator[Page]:
+    """The page that opens the site."""
+    house = making.catalogue.studio.house
+    view = lists.home_view(making.catalogue)
+    frame = making.frame(
+        addresses.HOME,
+        "home.html",
+        "home",
+        house.name,
+        house.about or house.tagline,
+        data=[structured_data.studio(house, making.site_url)],
+        share=Share.of(view.lead.image.photo) if view.lead else Share(),
+        tint=tint_of(view.lead.band) if view.lead else None,
+    )
+    yield Page(frame, view, "Page", house.tagline)

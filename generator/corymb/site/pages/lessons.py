@@ -1,0 +1,33 @@
+"""All lessons, and each."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from corymb.site.pages.page import Making, Page
+from corymb.views.compose import addresses
+from corymb.views.compose.prose import lesson_view, lessons_shown, lessons_view
+from corymb.views.pieces import Link
+
+SECTION = "lessons"
+LIST = Link("Lessons", addresses.LESSONS)
+ABOUT = "What to learn, in the order to take it."
+
+
+def pages(making: Making) -> Iterator[Page]:
+    """The list and every lesson this audience may read; nothing where there is none."""
+    lessons = lessons_shown(making.catalogue)
+    if not lessons:
+        return
+    prose = {
+        each.id: making.writer.prose(each.markdown, addresses.of_lesson(each.id))
+        for each in lessons
+    }
+    frame = making.frame(LIST.href, "lessons.html", SECTION, LIST.label, ABOUT)
+    yield Page(frame, lessons_view(making.catalogue, prose), "Page")
+    for lesson in lessons:
+        view = lesson_view(making.catalogue, lesson, prose[lesson.id])
+        frame = making.frame(
+            view.href, "lesson.html", SECTION, view.title, view.summary, crumbs=[LIST]
+        )
+        yield Page(frame, view, "Lesson", f"{view.summary} {lesson.markdown}")

@@ -1,0 +1,92 @@
+"""What is a page before it is rendered, and what is said in its head?"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from corymb.site import structured_data
+from corymb.site.markdown_text import Writer
+from corymb.views.compose import addresses
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.frame import PageFrame, Tint
+from corymb.views.pieces import Link, PhotoView
+
+HOME = Link("Home", addresses.HOME)
+
+
+@dataclass(frozen=True)
+class Page:
+    """A page before it is rendered; `text` is what a search of the site finds it by.
+
+    A page without a `kind` is not to be found by a search.
+    """
+
+    frame: PageFrame
+    view: object
+    kind: str
+    text: str = ""
+
+
+@dataclass(frozen=True)
+class Share:
+    """The image that a message shows beside a link to the page: an address on the site."""
+
+    href: str = ""
+    alt: str = ""
+
+    @classmethod
+    def of(cls, photo: PhotoView | None) -> Share:
+        """A photo's card; nothing where there is no photo."""
+        return cls(photo.share_card, photo.alt) if photo else cls()
+
+
+@dataclass(frozen=True)
+class Making:
+    """What pages are made from, and how their frames are made alike."""
+
+    catalogue: Catalogue
+    site_url: str
+    writer: Writer
+
+    def absolute(self, path: str) -> str:
+        """An address on the web; empty where the studio gave no `site_url`, or for no path."""
+        return f"{self.site_url}{path}" if self.site_url and path else ""
+
+    def frame(
+        self,
+        path: str,
+        template: str,
+        section: str,
+        title: str,
+        description: str,
+        *,
+        crumbs: Sequence[Link] = (),
+        data: Sequence[dict[str, Any]] = (),
+        share: Share = Share(),  # noqa: B008 (frozen)
+        tint: Tint | None = None,
+        indexed: bool = True,
+    ) -> PageFrame:
+        """The frame of a page; the staff's pages tell search engines and messages nothing."""
+        way = (HOME, *crumbs) if path != addresses.HOME else ()
+        public = not self.catalogue.staff and bool(self.site_url)
+        told = [*data, structured_data.path_back(way, title, self.site_url)]
+        return PageFrame(
+            path=path,
+            template=template,
+            section=section,
+            title=title,
+            description=" ".join(description.split()),
+            crumbs=way,
+            canonical=self.canonical(path) if public and indexed else "",
+            share_image=self.absolute(share.href) if public else "",
+            share_alt=share.alt,
+            tint=tint,
+            structured_data=structured_data.written(*told) if public and indexed else "",
+            indexed=indexed and not self.catalogue.staff,
+        )
+
+    def canonical(self, path: str) -> str:
+        """The one address a page is known by; home is the site's own address."""
+        return self.site_url if path == addresses.HOME else self.absolute(path)
