@@ -1,0 +1,31 @@
+"""The `corymb` command. One file a command; each only asks, calls and tells."""
+
+from __future__ import annotations
+
+import click
+
+from corymb import __version__
+from corymb.cli.build import build
+from corymb.cli.check import check
+from corymb.cli.new import new
+from corymb.cli.schema import schema
+from corymb.cli.serve import serve
+from corymb.cli.show import show
+
+
+@click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100})
+@click.version_option(__version__, prog_name="corymb")
+def main() -> None:
+    """Build a floral studio's recipes, photos and orders into two sites: one for clients, one
+    for the people who make the flowers.
+
+    \b
+    Begin:
+      corymb new studio my-studio     a small studio to make your own
+      cd my-studio
+      corymb serve                    see it, and see every change as you save it
+    """
+
+
+for command in (build, serve, check, show, new, schema):
+    main.add_command(command)

@@ -1,0 +1,69 @@
+"""Which answers make a new file? Each is an option, and asked for where it isn't given."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+from typing import Any
+
+import click
+
+from corymb.cli.telling import path_from_here, sum_of, tell_problems
+from corymb.cli.values import Value
+from corymb.studio.load import read_studio
+from corymb.studio.studio import Studio
+from corymb.studio.values.text import parse_text
+
+Decorator = Callable[[Callable[..., Any]], Callable[..., Any]]
+
+TEXT = Value(parse_text, "text")
+
+
+def ask(
+    option: str, question: str, kind: click.ParamType[Any], default: str | None = None, **more: Any
+) -> Decorator:
+    """An option that is asked for when it isn't given; `default` is offered in the question."""
+    return click.option(
+        option, prompt=question, type=kind, default=default, help=f"{question}.", **more
+    )
+
+
+def several(question: str, kind: click.ParamType[Any], example: str) -> list[str]:
+    """Answers one by one until an empty line; at least one."""
+    click.echo(f"{question}, one a line like ‘{example}’; an empty line ends them.")
+    answers: list[str] = []
+    while True:
+        wanted = "" if answers else None
+        answer = click.prompt(
+            f"  {len(answers) + 1}", default=wanted, show_default=False, value_proc=_or_none(kind)
+        )
+        if not answer:
+            return answers
+        answers.append(answer)
+
+
+def _or_none(kind: click.ParamType[Any]) -> Callable[[str], Any]:
+    return lambda text: kind.convert(text, None, None) if text.strip() else ""
+
+
+def studio_as_it_is(folder: Path) -> Studio:
+    """The studio to write into, errors in some of its files or not."""
+    studio, problems = read_studio(folder)
+    if studio is None:
+        errors = [problem for problem in problems if not problem.advice]
+        tell_problems(errors)
+        raise click.ClickException(f"{sum_of(errors)}; put studio.yml right first.")
+    return studio
+
+
+def write_new(file: Path, text: str) -> None:
+    """Write a file that isn't there yet, and say so."""
+    file.parent.mkdir(parents=True, exist_ok=True)
+    try:
+        with file.open("x", encoding="utf-8", newline="\n") as written:
+            written.write(text)
+    except FileExistsError as error:
+        raise click.ClickException(
+            f"{path_from_here(file)} is there already; nothing was written."
+        ) from error
+    click.echo(f"Written: {path_from_here(file)}")

@@ -1,0 +1,74 @@
+"""`corymb build`: both sites, whole or not at all."""
+
+from __future__ import annotations
+
+import time
+from datetime import date
+from pathlib import Path
+
+import click
+
+from corymb.cli.audience import audience_option, audiences
+from corymb.cli.telling import Progress, counted, path_from_here, sum_of, tell_problems
+from corymb.cli.values import Value
+from corymb.cli.where import config_option, site_settings
+from corymb.site.build import BuildReport, build_sites, read_checked
+from corymb.site.settings import SiteSettings
+from corymb.studio.values.dates import parse_date
+from corymb.views.pieces import Audience
+
+
+@click.command()
+@audience_option
+@config_option
+@click.option(
+    "--on",
+    "day",
+    type=Value(parse_date, "date"),
+    metavar="DATE",
+    help="Build as on this day, 2026-09-19, for what is in season now. Without it: today.",
+)
+@click.option("--strict", is_flag=True, help="Take advice for errors.")
+def build(audience: Audience | None, config: Path | None, day: str | None, strict: bool) -> None:
+    """Build the sites into clients/ and staff/ beside mkdocs.yml.
+
+    When a file holds an error, it is shown with its line, nothing is built, and the sites that
+    stand stay as they are.
+
+    \b
+    Examples:
+      corymb build
+      corymb build --for clients -f my-studio/mkdocs.yml
+      corymb build --on 2026-09-19
+    """
+    settings = site_settings(config)
+    today = parse_date(day) if day else date.today()
+    if strict:
+        _stop_at_advice(settings)
+    progress, start = Progress(), time.perf_counter()
+    report = build_sites(settings, audiences(audience), today, progress)
+    progress.end()
+    if report.errors:
+        tell_problems(report.errors)
+        raise click.ClickException(f"{sum_of(report.errors)}; nothing was built.")
+    tell_built(report, settings, time.perf_counter() - start)
+
+
+def _stop_at_advice(settings: SiteSettings) -> None:
+    report = BuildReport()
+    read_checked(settings.studio_folder, report)
+    if report.problems:
+        tell_problems(report.problems)
+        raise click.ClickException(f"{sum_of(report.problems)}; nothing was built.")
+
+
+def tell_built(report: BuildReport, settings: SiteSettings, seconds: float) -> None:
+    """What was built, of how much, in how long, and where it stands."""
+    for audience, pages in report.pages.items():
+        front = path_from_here(settings.output(audience) / "index.html")
+        click.echo(f"{audience:<8} {counted(pages, 'page', 'pages'):>10}  {front}")
+    photos = counted(report.photos, "photo", "photos")
+    click.echo(f"{photos} and {counted(report.pictures, 'picture', 'pictures')}, {seconds:.1f} s.")
+    advice = [problem for problem in report.problems if problem.advice]
+    if advice:
+        click.echo(f"{sum_of(advice)}: `corymb check` shows it.")

@@ -1,0 +1,42 @@
+"""`corymb check`: everything that is wrong with a studio's files, before anyone else sees it."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+import click
+
+from corymb.cli.telling import counted, sum_of, tell_problems
+from corymb.cli.where import config_option, site_settings, studio_folder
+from corymb.site.build import BuildReport, read_checked
+from corymb.studio.studio import Studio
+
+
+@click.command()
+@click.argument("studio", type=click.Path(path_type=Path), required=False)
+@config_option
+@click.option("--strict", is_flag=True, help="Advice, too, ends with exit code 1.")
+def check(studio: Path | None, config: Path | None, strict: bool) -> None:
+    """Read a studio's files over: errors and advice, one a line, with file, line and column.
+
+    \b
+    Examples:
+      corymb check                    the studio in this folder
+      corymb check my-studio/content
+    """
+    folder = site_settings(config).studio_folder if config else studio_folder(studio)
+    report = BuildReport()
+    found = read_checked(folder, report)
+    tell_problems(report.problems, with_lines=False)
+    told = sum_of(report.problems) or "Nothing to put right"
+    click.echo(f"{told}{_in_what(found)}.")
+    if report.errors or (strict and report.problems):
+        raise click.exceptions.Exit(1)
+
+
+def _in_what(studio: Studio | None) -> str:
+    if studio is None:
+        return ""
+    stems = counted(len(studio.stems), "stem", "stems")
+    recipes = counted(len(studio.recipes), "recipe", "recipes")
+    return f" in {stems} and {recipes}"

@@ -1,0 +1,106 @@
+"""`corymb serve`: the sites in a browser, rebuilt and refreshed with every save."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Sequence
+from datetime import date, datetime
+from pathlib import Path
+from threading import Event
+
+import click
+
+from corymb.cli.audience import audience_option, audiences
+from corymb.cli.build import tell_built
+from corymb.cli.telling import Progress, seen_from_here, sum_of, tell_problems
+from corymb.cli.where import config_option, site_settings
+from corymb.site.build import BuildReport, build_sites
+from corymb.site.live import LiveSite
+from corymb.site.live_server import LiveServer, PortBusyError
+from corymb.site.live_watch import Watched, changes
+from corymb.site.render import THEME
+from corymb.site.settings import SettingsError, SiteSettings, read_settings
+from corymb.studio.problems import Problem
+from corymb.views.pieces import Audience
+
+
+@click.command()
+@audience_option
+@config_option
+@click.option("--port", default=8000, show_default=True, type=click.IntRange(0, 65535))
+def serve(audience: Audience | None, config: Path | None, port: int) -> None:
+    """Serve the sites on this computer; pages refresh as you save. Ctrl+C ends it.
+
+    While a file holds an error the last good site stays up, with the error shown over it.
+
+    \b
+    Examples:
+      corymb serve
+      corymb serve --for staff --port 8001
+    """
+    settings = site_settings(config)
+    who = audiences(audience)
+    live = LiveSite({name: settings.output(name) for name in who})
+    try:
+        server = LiveServer(live, port)
+    except PortBusyError as error:
+        raise click.ClickException(_busy(port)) from error
+    server.start()
+    try:
+        report = _rebuild(live, settings, who)
+        if report is not None:
+            tell_built(*report)
+        for name in who:
+            click.echo(f"{name:<8} {server.address}{name}/")
+        click.echo("Watching your files. Ctrl+C ends it.")
+        _keep_up(live, settings, who)
+    except KeyboardInterrupt:
+        click.echo("\nEnded.")
+    finally:
+        server.stop()
+
+
+def _busy(port: int) -> str:
+    return (
+        f"port {port} is in use, perhaps by another `corymb serve`. End that one, or take "
+        f"another port: corymb serve --port {port + 1 if port < 65535 else 8000}"
+    )
+
+
+def _watched(settings: SiteSettings, who: Sequence[Audience]) -> Watched:
+    written = (settings.cache_folder, *(settings.output(name) for name in who))
+    return Watched((settings.studio_folder, THEME), settings.config_file, written)
+
+
+def _keep_up(live: LiveSite, settings: SiteSettings, who: Sequence[Audience]) -> None:
+    for _ in changes(_watched(settings, who), Event()):
+        fresh = _read_again(live, settings.config_file)
+        built = _rebuild(live, fresh, who) if fresh is not None else None
+        if built is not None:
+            click.echo(f"{datetime.now():%H:%M:%S}  rebuilt in {built[2]:.2f} s")
+
+
+def _read_again(live: LiveSite, config_file: Path) -> SiteSettings | None:
+    """The settings as they are now; none while mkdocs.yml can't be used."""
+    try:
+        return read_settings(config_file)
+    except SettingsError as error:
+        click.echo(str(error), err=True)
+        live.refused([Problem(config_file, 1, 1, str(error))])
+        return None
+
+
+def _rebuild(
+    live: LiveSite, settings: SiteSettings, who: Sequence[Audience]
+) -> tuple[BuildReport, SiteSettings, float] | None:
+    """What was built, and in how many seconds; none, with the errors told, when nothing was."""
+    progress, start = Progress(), time.perf_counter()
+    report = build_sites(settings, who, date.today(), progress)
+    progress.end()
+    if not report.errors:
+        live.published()
+        return report, settings, time.perf_counter() - start
+    live.refused([seen_from_here(problem) for problem in report.errors])
+    tell_problems(report.errors)
+    click.echo(f"{sum_of(report.errors)}; the last good site stays up.", err=True)
+    return None

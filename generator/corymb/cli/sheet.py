@@ -1,0 +1,154 @@
+"""What does one look at a recipe need? The lines of `corymb show`."""
+
+from __future__ import annotations
+
+import textwrap
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+
+from corymb.cli.strip import season_strip
+from corymb.cli.telling import counted
+from corymb.studio.models import Recipe
+from corymb.studio.studio import Studio
+from corymb.studio.words import ROLES
+from corymb.trade.counts import Counted, scaled, times
+from corymb.trade.differences import Difference, differences
+from corymb.trade.looks import Look, LookLine, looks_of
+from corymb.trade.order_lines import REGULAR
+from corymb.trade.weeks import weeks_of_look
+from corymb.views.compose.wording import price_guide, sentence, spans_of
+
+WIDE = 84
+SIGNS = str.maketrans(
+    {"█": "#", "▒": "+", "·": ".", "→": "->", "–": "-", "×": "x", "‘": "'", "’": "'"}
+)
+SAID = {"dropped": "without", "added": "with", "more": "more", "fewer": "fewer"}
+
+
+@dataclass(frozen=True)
+class Asked:
+    """Which variant, in which size, how many."""
+
+    variant: str = ""
+    size: str = REGULAR
+    quantity: int = 1
+
+
+def sheet(studio: Studio, recipe: Recipe, asked: Asked, plain: bool = False) -> Iterator[str]:
+    """The lines to print; `plain` keeps to ASCII."""
+    looks = looks_of(recipe, studio.recipes)
+    lines = _lines(studio, recipe, asked, looks[asked.variant], looks)
+    for line in lines:
+        yield line.translate(SIGNS).encode("ascii", "replace").decode() if plain else line
+
+
+def _lines(
+    studio: Studio, recipe: Recipe, asked: Asked, look: Look, looks: dict[str, Look]
+) -> Iterator[str]:
+    yield from _head(studio, recipe, asked)
+    yield from _stems(studio, recipe, look, asked)
+    yield from _year(studio, look, looks)
+    if not asked.variant and recipe.variants:
+        yield from _variants(studio, recipe, looks)
+    if asked.variant or recipe.based_on:
+        yield from ("", "Changed", *_changes(studio, look))
+    yield from _how(recipe)
+
+
+def _head(studio: Studio, recipe: Recipe, asked: Asked) -> Iterator[str]:
+    variant = recipe.variants.get(asked.variant)
+    style = studio.house.styles[recipe.style].name
+    name = f"{recipe.name}: {variant.name}" if variant else recipe.name
+    price = price_guide((variant and variant.price) or recipe.price, studio.house)
+    draft = "draft" if recipe.draft or (variant and variant.draft) else ""
+    facts = (style, recipe.difficulty, f"{recipe.time} to make", price, draft)
+    yield f"{name}  ({asked.quantity} × {asked.size})" if _more(asked) else name
+    yield " · ".join(filter(None, facts))
+    yield from textwrap.wrap(variant.about if variant else recipe.summary, WIDE)
+    yield f"{recipe.across} across, {recipe.high} high; {recipe.vessel.name}"
+
+
+def _more(asked: Asked) -> bool:
+    return asked.quantity > 1 or asked.size != REGULAR
+
+
+def _stems(studio: Studio, recipe: Recipe, look: Look, asked: Asked) -> Iterator[str]:
+    counts = _counts(recipe, look, asked)
+    yield ""
+    yield f"Stems {sum(counts):>5}"
+    width = max(len(studio.stems[line.stem].name) for line in look.lines)
+    for role in ROLES:
+        members = [(n, x) for n, x in zip(counts, look.lines, strict=True) if x.role == role]
+        if members:
+            yield f"{role:<7} {sum(count for count, _ in members):>3}"
+        for count, line in members:
+            yield f"{count:>9}  {_line(studio, line, width)}".rstrip()
+
+
+def _counts(recipe: Recipe, look: Look, asked: Asked) -> list[int]:
+    """Whole stems of each line, in the size and as often as asked."""
+    scale = recipe.sizes.get(asked.size)
+    counts = [line.count for line in look.lines]
+    if scale is not None:
+        lines = [Counted(line.count, line.role, line.essential) for line in look.lines]
+        counts = scaled(lines, Fraction(scale.factor))
+    return times(counts, asked.quantity)
+
+
+def _line(studio: Studio, line: LookLine, width: int) -> str:
+    stem = studio.stems[line.stem]
+    remarks = ", ".join(filter(None, ("essential" if line.essential else "", line.note)))
+    return f"{stem.name:<{width}}  {stem.in_season!s:<32}  {remarks}"
+
+
+def _year(studio: Studio, look: Look, looks: dict[str, Look]) -> Iterator[str]:
+    own = weeks_of_look(look, studio.stems)
+    others = [] if look.variant else [weeks_of_look(x, studio.stems) for x in looks.values()]
+    more = frozenset[int]().union(*others) - own
+    yield ""
+    yield from season_strip(own, more)
+    yield f"As pictured: {spans_of(own) or 'never'}."
+    if more:
+        yield f"With a variant: {spans_of(more)}."
+
+
+def _variants(studio: Studio, recipe: Recipe, looks: dict[str, Look]) -> Iterator[str]:
+    yield ""
+    yield "Variants"
+    for variant_id, variant in recipe.variants.items():
+        look = looks[variant_id]
+        weeks = spans_of(weeks_of_look(look, studio.stems)) or "never"
+        told = f"{variant_id}: {sentence(variant.name)} {sentence(variant.about)}"
+        yield from textwrap.wrap(told, WIDE, initial_indent="  ", subsequent_indent="    ")
+        yield from _changes(studio, look)
+        yield f"    {counted(look.stems_total, 'stem', 'stems')}; {weeks}"
+
+
+def _changes(studio: Studio, look: Look) -> Iterator[str]:
+    for change in differences(look.parent_lines, look.lines):
+        yield f"    {SAID[change.kind]:<8} {_change(change)} {studio.stems[change.stem].name}"
+
+
+def _change(change: Difference) -> str:
+    if change.before and change.after:
+        return f"{change.before} → {change.after}"
+    return str(change.before or change.after)
+
+
+def _how(recipe: Recipe) -> Iterator[str]:
+    steps = [f"{number}." for number in range(1, len(recipe.method) + 1)]
+    yield from _list("Method", recipe.method, steps)
+    yield from _list("Looks right when", recipe.looks_right_when)
+    yield from _list("Careful", recipe.careful)
+
+
+def _list(heading: str, items: list[str], marks: Iterable[str] = ()) -> Iterator[str]:
+    if not items:
+        return
+    yield ""
+    yield heading
+    for mark, item in zip(list(marks) or ["-"] * len(items), items, strict=True):
+        yield from textwrap.wrap(
+            item, WIDE, initial_indent=f"{mark:>4} ", subsequent_indent=" " * 5
+        )
