@@ -72,7 +72,9 @@ def _read(written: list[str]) -> tuple[Tree | None, list[Fault]]:
                 return None, faults
             lines = _mend(lines, found)
         else:
-            return builder.tree, faults + builder.faults
+            if all(fault.sure for fault in faults):
+                return builder.tree, faults + builder.faults
+            return None, faults
     return None, faults
 
 

@@ -7,12 +7,9 @@ from typing import Any
 import yaml
 
 from corymb.studio.reading import traps
-from corymb.studio.reading.fault import Fault
+from corymb.studio.reading.fault import DEEPEST, Fault
 from corymb.studio.reading.tree import Path, Tree
 from corymb.studio.written import Written
-
-DEEPEST = 40
-"""Levels of lists and keys in one another; a studio's file has six."""
 
 _Loader: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
 
@@ -105,8 +102,8 @@ class Builder:
         if plain and not event.value:
             self._empty(event, top)
             return
-        if top is None:
-            raise StoppedError(self._fault(event, traps.not_keys(text)))
+        if top is None:  # a text alone: a key has lost its colon, which `scan` can tell
+            raise yaml.MarkedYAMLError(problem_mark=event.start_mark)
         if plain:
             self.faults += traps.in_plain_text(self.lines, event, top.flow)
         self.faults += traps.after_value(self.lines, event)

@@ -1,28 +1,35 @@
 """What a reader of a file's text found wrong, before it is a problem with a file's name."""
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
-KEY = r"[^\W\d_][\w ,.'’()/-]*?"
+KEY = r"[^\W\d_][\w ,.'’()/-]{0,80}?"
 """What a key looks like: words that start with a letter."""
+
+DEEPEST = 40
+"""Levels of lists and keys in one another; a studio's file has six."""
 
 KEY_LINE = re.compile(
     rf"(?P<indent> *)(?P<dashes>(?:- +)*)(?P<key>{KEY}|\"[^\"]*\"|'[^']*') *:(?= |$)"
 )
 """A line that starts with a key, after any dashes of a list."""
 
-GLUED = re.compile(r"(?P<key>[^\W\d_][\w ]{0,30}?):(?P<rest>[^\s/:].*)")
-"""A key whose colon has no space after it: `count:7`. A web address has a slash there."""
+GLUED = re.compile(r"(?P<key>[^\W\d_][\w ]{0,30}?)(?<![0-9]):(?P<rest>[^\s/:].*)")
+"""A key whose colon has no space after it: `count:7`. Not `https://`, nor `at 5:30`."""
 
 
 @dataclass(frozen=True, order=True)
 class Fault:
-    """A slip: its place (from 0), the sentence, and the line as it was probably meant."""
+    """A slip: its place (from 0), the sentence, and the line as it was probably meant.
+
+    `sure` says whether the mended line is good enough to look for problems in what it says.
+    """
 
     line: int
     column: int
     message: str
-    mended: str | None = None
+    mended: str | None = field(default=None, compare=False)
+    sure: bool = field(default=True, compare=False)
     advice: bool = False
 
 

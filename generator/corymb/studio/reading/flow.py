@@ -3,10 +3,13 @@
 import re
 from dataclasses import dataclass
 
-from corymb.studio.reading.fault import KEY_LINE, Fault, in_quotes, indent_of
+from corymb.studio.reading.fault import DEEPEST, KEY_LINE, Fault, in_quotes, indent_of
+from corymb.studio.reading.traps import TOO_DEEP
 
 CLOSING = {"[": "]", "{": "}"}
-_STARTS_TOKEN = "[{,: "
+
+NEAR = 400
+"""How far back on a line is looked for where an entry starts; so long lines stay quick."""
 
 
 @dataclass
@@ -75,6 +78,10 @@ class Flow:
                 return
 
     def _open(self, at: int, line: str, column: int) -> int:
+        if len(self._brackets) == DEEPEST - 1:
+            self._faults.append(Fault(at, column, TOO_DEEP))
+            self._brackets = []
+            return len(line)
         opened = _Opened(line[column], at, column, indent_of(line))
         if line[column] in CLOSING:
             self._brackets.append(opened)
@@ -108,9 +115,7 @@ class Flow:
 
     def _in_brackets(self, at: int, line: str, column: int) -> int:
         sign = line[column]
-        before = line[:column].rstrip()
-        if sign in "'\"" and before[-1:] in _STARTS_TOKEN and before != line[:column].rstrip(",:"):
-            return self._open(at, line, column)
+        before = line[max(0, column - NEAR) : column].rstrip()
         if sign in "'\"" and before[-1:] in ("[", "{", ",", ":", ""):
             return self._open(at, line, column)
         if sign in CLOSING:
@@ -119,34 +124,47 @@ class Flow:
             self._close(at, line, column)
         elif sign == "#" and line[column - 1 : column] in ("", " "):
             return len(line)
-        elif sign == ":" and re.match(r":(?: |$)", line[column:]):
+        elif sign == "," and before[-1:] in ("[", "{", ","):
+            message = "There is nothing before this comma: take it out, or fill in what is missing."
+            self._faults.append(Fault(at, column, message, line[:column] + line[column + 1 :]))
+        elif sign == ":" and line[column + 1 : column + 2] in ("", " "):
             self._second_colon(at, line, column)
         return column + 1
 
     def _close(self, at: int, line: str, column: int) -> None:
         opened = self._brackets.pop()
         right = CLOSING[opened.sign]
-        if line[column] != right:
-            mended = line[:column] + right + line[column + 1 :]
-            message = f"This bracket should be {right}, since it was opened with {opened.sign}."
-            self._faults.append(Fault(at, column, message, mended))
+        if line[column] == right:
+            return
+        if self._brackets and CLOSING[self._brackets[-1].sign] == line[column]:
+            self._brackets.pop()
+            message = f"The bracket that opens here is never closed: add {right} at its end."
+            mended = line[:column] + right + line[column:] if opened.line == at else None
+            self._faults.append(Fault(opened.line, opened.column, message, mended))
+            return
+        message = f"This bracket should be {right}, since it was opened with {opened.sign}."
+        self._faults.append(Fault(at, column, message, line[:column] + right + line[column + 1 :]))
 
     def _second_colon(self, at: int, line: str, column: int) -> None:
         """`{alt: A jar: small}`: in one entry, a second colon belongs to the text."""
-        entry = re.search(r"[^,\[\]{}]*$", line[:column])
-        first = re.match(r"\s*[^:'\"]*:\s+(?P<text>[^'\"]+)$", entry[0]) if entry else None
-        if not first or not entry:
+        entry = re.split(r"[,\[\]{}]", line[max(0, column - NEAR) : column])[-1]
+        first = re.match(r"\s*[^:'\"]*:\s+(?P<text>[^'\"]+)$", entry)
+        if not first:
             return
-        start = entry.start() + first.start("text")
-        end = start + len(re.split(r"[,\]}]", line[start:])[0].rstrip())
+        start = column - len(entry) + first.start("text")
+        end = start + len(re.split(r"[,\]}]", line[start : start + NEAR])[0].rstrip())
         right = in_quotes(line[start:end])
-        message = f"A text that holds a colon goes in quotes: write {right}."
+        word = re.split(r"[\s,{]", line[start:column])[-1]
+        message = (
+            f"A text that holds a colon goes in quotes: write {right}. "
+            f"If ‘{word}’ is a key, put a comma before it."
+        )
         self._faults.append(Fault(at, column, message, line[:start] + right + line[end:]))
 
     def _behind(self, at: int, line: str, column: int) -> None:
         """What stands on the line after the closing quote or bracket."""
         rest = line[column:]
-        if re.match(r"\s*$|\s+#|\s*:(?: |$)", rest):
+        if re.match(r"\s*$|\s+#", rest):
             return
         value = line[self._value_column :].strip()
         closed = line[column - 1]
@@ -180,6 +198,8 @@ class Flow:
         if opened is self._quote:
             text = line[opened.column + 1 :].strip()
             message = f"The quote that opens here is never closed: add a {opened.sign} at its end."
+            if opened.sign == "'":
+                message += f" If it is an apostrophe, write {in_quotes(opened.sign + text)}."
             mended = None if self._brackets else line[: opened.column] + in_quotes(text)
         else:
             closing = "".join(CLOSING[o.sign] for o in reversed(self._brackets))

@@ -19,6 +19,8 @@ from corymb.studio.suggest import quoted
 
 _TEXT_BLOCK = re.compile(r"[|>][+-]?[1-9]?[+-]?\s*(?:#.*)?")
 _SPECIAL = "@`%&*!?|>,]}"
+_QUOTED_KEY = re.compile(r"(?P<key>\"[^\"]*\"|'[^']*'):(?P<rest>[^\s/:].*)")
+_TAB = re.compile(r" *\t|(?: *- +)* *-\t")
 _DASHES = re.compile(r"(?: *- +)*")
 
 
@@ -48,7 +50,7 @@ class Scan:
         self.faults += self._flow.take_faults()
         if is_blank(line):
             return
-        if "\t" in line[: indent_of(line)]:
+        if _TAB.match(line):
             self.faults.append(_tab(at, line))
             return
         self._block_line(at, line)
@@ -57,7 +59,7 @@ class Scan:
         """Whether the line belongs to a text that was started with | or >."""
         if self._text_block is None:
             return False
-        if not line.strip() or indent_of(line) > self._text_block:
+        if not line.strip() or len(line) - len(line.lstrip(" ")) > self._text_block:
             return True
         self._text_block = None
         return False
@@ -70,7 +72,7 @@ class Scan:
         column = len(line) - len(value)
         if _TEXT_BLOCK.fullmatch(value):
             self._text_block = indent_of(line)
-        elif value[:1] in ("'", '"', "[", "{"):
+        elif value[:1] in ("'", '"', "[", "{") and not _QUOTED_KEY.match(value):
             self._flow.go_on(at, line, column, is_value=True)
             self.faults += self._flow.take_faults()
         elif value:
@@ -79,34 +81,39 @@ class Scan:
     def _plain(self, at: int, line: str, column: int, value: str, has_key: bool) -> None:
         bare = re.split(r"\s#", value, maxsplit=1)[0].rstrip()
         if has_key and bare.startswith("- "):
-            self.faults.append(_list_on_line(at, line, column))
+            self.faults.append(_list_on_line(at, line, column, self._goes_on(at)))
         elif bare[:1] in _SPECIAL and not re.match(r"[?>|]\S", bare):
             self.faults.append(_special(at, line, column, bare))
         elif has_key and re.search(r":(?: |$)", bare):
-            self.faults.append(_colon_inside(at, line, column, bare))
+            self.faults.append(_colon_inside(at, line, column, bare, self._goes_on(at)))
         elif not has_key:
             fault = _glued(at, line, column, bare)
             self.faults += [fault] if fault else []
 
+    def _goes_on(self, at: int) -> bool:
+        """Whether what comes below belongs to this line."""
+        below = next((line for line in self.lines[at + 1 :] if not is_blank(line)), "")
+        return indent_of(below) > indent_of(self.lines[at])
+
 
 def _tab(at: int, line: str) -> Fault:
-    indent = line[: indent_of(line)]
-    return Fault(
-        at,
-        indent.index("\t"),
-        "This line is moved in with a tab. Use spaces, two for each step.",
-        indent.replace("\t", "  ") + line[len(indent) :],
-    )
+    start = line[: len(line) - len(line.lstrip(" \t-"))]
+    if "-" in start:
+        message = "A tab stands beside this dash. Put a space in its place."
+    else:
+        message = "This line is moved in with a tab. Use spaces, two for each step."
+    mended = start.replace("-\t", "- ").replace("\t", "  ") + line[len(start) :]
+    return Fault(at, start.index("\t"), message, mended)
 
 
-def _list_on_line(at: int, line: str, column: int) -> Fault:
-    step = " " * (indent_of(line) + 2)
+def _list_on_line(at: int, line: str, column: int, goes_on: bool) -> Fault:
     return Fault(
         at,
         column,
         "A list with dashes starts on the line below its key, moved in by two spaces. "
         "If this is text, put it in quotes.",
-        line[:column] + in_quotes(line[column:].strip()) if step else None,
+        line[:column] + ("" if goes_on else in_quotes(line[column:].strip())),
+        sure=not goes_on,
     )
 
 
@@ -120,9 +127,15 @@ def _special(at: int, line: str, column: int, value: str) -> Fault:
     )
 
 
-def _colon_inside(at: int, line: str, column: int, value: str) -> Fault:
+def _colon_inside(at: int, line: str, column: int, value: str, goes_on: bool) -> Fault:
     colon = re.search(r":(?: |$)", value)
     assert colon is not None
+    if goes_on and value.endswith(":"):
+        message = (
+            "A second colon ends this line, but its key has its value already: take out either "
+            f"{quoted(value)} or what stands below it."
+        )
+        return Fault(at, column, message, line[:column], sure=False)
     return Fault(
         at,
         column + colon.start(),
@@ -134,12 +147,13 @@ def _colon_inside(at: int, line: str, column: int, value: str) -> Fault:
 
 def _glued(at: int, line: str, column: int, value: str) -> Fault | None:
     """`count:7` where a key should be; and `-7` is left alone."""
-    found = GLUED.match(value)
+    found = GLUED.match(value) or _QUOTED_KEY.match(value)
     if found:
-        right = f"{found['key']}: {found['rest']}"
+        key = found["key"]
+        right = f"{key}: {found['rest']}"
         return Fault(
             at,
-            column + found.end("key"),
+            column + len(key),
             f"After the colon comes a space: write {quoted(right)}.",
             line[:column] + right,
         )

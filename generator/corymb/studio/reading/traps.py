@@ -37,17 +37,14 @@ def twice(key: str, line: int) -> str:
     return f"{quoted(key)} stands here twice: the first is in line {line}. Keep one of them."
 
 
-def not_keys(text: str) -> str:
-    """For a file that is one text from beginning to end."""
-    if GLUED.match(text):
-        return f"{LIST_ON_TOP} After a key's colon comes a space."
-    return LIST_ON_TOP
-
-
 def empty(lines: list[str], at: tuple[int, int], key: str | None, flow: bool) -> Fault:
     """A key or a dash with nothing behind it. A comment may have swallowed what was meant."""
     line, column = at
     if key is None:
+        comment = re.match(r"\s*(?P<swallowed>#\S.*)", lines[line][column:])
+        if comment:
+            return _swallowed(line, column + comment.start("swallowed"), comment["swallowed"])
+        column = max(lines[line].rfind("-", 0, column), 0)
         message = "This dash has nothing after it: fill it in, or take the line out."
         return Fault(line, column, message)
     glued = GLUED.fullmatch(key)

@@ -214,7 +214,9 @@ HexField = Annotated[
 ]
 TextField = Annotated[
     str,
-    Friendly(texts.parse_text, (str,), "Text.", ("Words",), ("string", "number")),
+    Friendly(
+        texts.parse_text, (str,), "Text.", ("Words",), ("string", "number"), longest=1_000_000
+    ),
 ]
 IdField = Annotated[
     str,

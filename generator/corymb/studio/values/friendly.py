@@ -31,10 +31,13 @@ class Friendly:
     write: Callable[[Any], str] = str
     limits: dict[str, Any] = field(default_factory=dict)
     convert: Callable[[Any], Any] = lambda value: value
+    longest: int = 300
 
     def read(self, written: object) -> Any:
         """The value. Raises ValueError with a sentence for the writer."""
         if isinstance(written, str):
+            if len(written) > self.longest:
+                raise ValueError(f"This is far too long: write it like {quoted(self.examples[0])}.")
             return self.parse(written)
         if isinstance(written, self.types) and not _is_odd_bool(written, self.types):
             return self.convert(written)
