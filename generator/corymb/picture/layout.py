@@ -42,13 +42,13 @@ class Bloom:
         if facing is Facing.FRONT:
             return Box(self.at.x - half, self.at.y - half, self.at.x + half, self.at.y + half)
         if facing is Facing.HANGING:
-            out = self.length_cm * 0.5 * (-1 if self.mirrored else 1)
+            out = self.length_cm * 0.3 * (-1 if self.mirrored else 1)
             ends = [self.at, Point(self.at.x + out, self.at.y + self.length_cm)]
         else:
             tip = self.at.towards(self.lean, self.length_cm)
-            sides = [
-                end.towards(self.lean + 90, s) for end in (self.at, tip) for s in (-half, half)
-            ]
+            slim = half * 0.4 if self.length_cm > self.stem.head_cm * 1.5 else half
+            sides = [self.at.towards(self.lean + 90, side) for side in (-half, half)]
+            sides += [tip.towards(self.lean + 90, side) for side in (-slim, slim)]
             return Box.around(sides)
         box = Box.around(ends)
         return Box(box.left - half, box.top - half, box.right + half, box.bottom + half)

@@ -136,8 +136,9 @@ def _disc(dome: Dome, stems: list[PictureStem], rng: Random, band: Band) -> list
         radius = stem.head_cm / 2 * _bunch(heads_of(stem))
         edge = max(0.2, 1 - 0.75 * radius / dome.half_cm)
         last = min(outer + 0.12, edge)
-        # One filler in three comes forward between the focal heads.
-        forward = band is Band.MIDDLE and index % 3 == 1
+        # One small filler in three comes forward between the focal heads.
+        small = radius < 0.3 * dome.half_cm
+        forward = band is Band.MIDDLE and small and index % 3 == 1
         own_band = Band.FRONT if forward else band
         spots.append(Spot(stem, at, radius, own_band, inner * 0.5, last))
     return spots

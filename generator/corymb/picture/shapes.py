@@ -128,4 +128,12 @@ def spiral(count: int, radius: float, squash: float = 1.0) -> list[Point]:
     return found
 
 
+def filling(count: int, reach: float, squash: float = 1.0) -> list[Point]:
+    """A spiral of few points, widened so that the outermost reach `reach` on both sides."""
+    points = spiral(count, 1.0, squash)
+    left, right = min(point.x for point in points), max(point.x for point in points)
+    middle, half = (left + right) / 2, max((right - left) / 2, 0.1)
+    return [Point((x - middle) / half * reach, y * reach) for x, y in points]
+
+
 GOLDEN_ANGLE = math.pi * (3 - math.sqrt(5))  # 137.508 degrees, in radians

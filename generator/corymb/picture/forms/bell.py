@@ -12,7 +12,7 @@ def draw(head: Head) -> Drawn:
     sheet, rng = Sheet(), head.rng
     long = max(head.length, head.across)
     count = max(1, min(11, round(long / head.across * 1.6) - 1))
-    bell = head.across * (0.62 if count > 1 else 0.8)
+    bell = head.across * (0.5 if count > 1 else 0.8)
     side = rng.choice((-1, 1))
     top = long - (0 if count > 1 else bell * 0.1)
     axis = [Point(side * head.across * 0.22 * t**3, -top * (t - 0.06 * t**4)) for t in _steps(6)]
@@ -22,7 +22,7 @@ def draw(head: Head) -> Drawn:
         hand = side if count == 1 else (-1 if index % 2 else 1)
         size = bell * (1.0 - 0.45 * (t - 0.3)) if count > 1 else bell
         foot = Point(side * head.across * 0.22 * t**3, -top * (t - 0.06 * t**4))
-        reach = head.across * (0.2 if count > 1 else 0.08)
+        reach = head.across * (0.17 if count > 1 else 0.08)
         hung = Point(foot.x + hand * reach, foot.y + size * 0.12)
         crown = Point(foot.x + hand * reach * 0.7, foot.y - size * 0.16)
         sheet.line(bow(foot, crown, crown, hung), head.green, max(1.0, bell * 0.045))

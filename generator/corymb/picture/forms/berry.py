@@ -5,7 +5,7 @@ from corymb.picture.forms.base import Drawn, Head, Sheet
 from corymb.picture.geometry import Point
 from corymb.picture.paths import Outline, bow, disc
 from corymb.picture.seed import give
-from corymb.picture.shapes import leaf, spiral
+from corymb.picture.shapes import filling, leaf
 
 
 def draw(head: Head) -> Drawn:
@@ -16,7 +16,7 @@ def draw(head: Head) -> Drawn:
     lift = -r * 0.75
     for angle in (-58, 52):
         sheet.leaf(0, -r * 0.1, angle + give(rng, 8), r * 0.85, r * 0.42, head.green)
-    places = [Point(p.x, p.y + lift) for p in spiral(count, r - size, 0.8)]
+    places = [Point(p.x, p.y + lift) for p in filling(count, r - size, 0.86)]
     for place in places:
         fork = Point(place.x * 0.3, place.y * 0.5)
         sheet.line(bow(Point(0, 0), fork, place, place), shade(head.green, -0.03), size * 0.14)

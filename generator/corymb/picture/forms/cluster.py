@@ -4,7 +4,7 @@ from corymb.picture.colour import shade
 from corymb.picture.forms.base import Drawn, Head, Sheet
 from corymb.picture.paths import disc
 from corymb.picture.seed import give
-from corymb.picture.shapes import floret, spiral
+from corymb.picture.shapes import filling, floret
 
 
 def draw(head: Head) -> Drawn:
@@ -14,7 +14,7 @@ def draw(head: Head) -> Drawn:
     size = min(r * 0.42, r * 1.5 / count**0.5)
     petals = rng.choice((4, 5, 5))
     sheet.cut([disc(0, 0, r * 0.86, r * 0.82)], shade(head.palette.main, -0.12))
-    places = list(enumerate(spiral(count, r - size, 0.94)))
+    places = list(enumerate(filling(count, r - size * 0.95, 0.98)))
     for index, place in reversed(places):
         colour = head.palette.at(0) if head.palette.heart_share else head.palette.main
         if len(head.palette.colours) > 2:

@@ -3,7 +3,7 @@
 import math
 
 from corymb.picture.colour import shade
-from corymb.picture.forms.base import EDGE, Drawn, Head, Sheet, sorted_by_colour, varied
+from corymb.picture.forms.base import Drawn, Head, Sheet, sorted_by_colour, varied
 from corymb.picture.paths import disc
 from corymb.picture.seed import give
 from corymb.picture.shapes import lens, petal, spiral
@@ -24,7 +24,7 @@ def draw(head: Head) -> Drawn:
             notch = 0.05 if count == 8 else 0.0
             angle = turn + step * 360 / count + give(rng, 2.5)
             petals.append((angle, petal(length, width, 0.74, 0.0, notch).at(0, 0, angle)))
-        colour = shade(head.palette.main, -0.02 + 0.035 * layer)
+        colour = shade(head.palette.main, -0.015 + 0.03 * layer)
         sheet.layer([cut for _, cut in petals], colour, head.across * 0.014)
         for angle, _ in petals:
             _folds(sheet, head, angle, middle, colour)
@@ -44,8 +44,8 @@ def _folds(sheet: Sheet, head: Head, angle: float, middle: float, colour: str) -
 
 
 def _disc(sheet: Sheet, head: Head, middle: float) -> None:
-    heart = head.palette.heart if head.palette.heart_share else shade(head.palette.main, -EDGE)
-    sheet.layer([disc(0, 0, middle)], shade(heart, -0.02), middle * 0.14, True)
+    heart = head.palette.heart if head.palette.heart_share else shade(head.palette.main, -0.04)
+    sheet.layer([disc(0, 0, middle)], heart, middle * 0.14, True)
     dots = []
     for place in spiral(34, middle * 0.9):
         dots.append((varied(heart, head.rng, 0.06), disc(place.x, place.y, middle * 0.12)))

@@ -5,7 +5,7 @@ from corymb.picture.forms.base import Drawn, Head, Sheet, varied
 from corymb.picture.geometry import Point
 from corymb.picture.paths import bow
 from corymb.picture.seed import give
-from corymb.picture.shapes import spiral
+from corymb.picture.shapes import filling, spiral
 
 
 def draw(head: Head) -> Drawn:
@@ -16,7 +16,7 @@ def draw(head: Head) -> Drawn:
     lift = -r * 0.3
     places = [
         Point(place.x + give(rng, small * 0.25), lift + place.y + give(rng, small * 0.2))
-        for place in spiral(count, r - small, 0.72)
+        for place in filling(count, r - small, 0.76)
     ]
     places.sort(key=lambda place: place.y)
     for place in places:
