@@ -1,0 +1,1 @@
+"""The theme by itself: templates on invented views; styles, fonts, scripts as files."""

@@ -1,0 +1,42 @@
+"""Every template with the view it is made for, rendered as the sites render it."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import Any
+
+from corymb.site.render import render
+from corymb.views import frame, pages, recipe, stem
+from corymb.views.pieces import Audience
+from tests.theme.filling import filled
+
+VIEWS: tuple[tuple[str, Audience, Any], ...] = (
+    ("home.html", "clients", pages.HomeView),
+    ("arrangements.html", "clients", pages.ArrangementsView),
+    ("style.html", "clients", pages.StyleView),
+    ("recipe.html", "clients", recipe.ClientRecipe),
+    ("recipe.html", "staff", recipe.StaffRecipe),
+    ("flowers.html", "clients", pages.FlowersView),
+    ("stem.html", "clients", stem.ClientStem),
+    ("stem.html", "staff", stem.StaffStem),
+    ("made_list.html", "clients", pages.MadeListView),
+    ("made.html", "clients", pages.MadeView),
+    ("made.html", "staff", pages.StaffMade),
+    ("lessons.html", "staff", pages.LessonsView),
+    ("lesson.html", "staff", pages.LessonView),
+    ("prose.html", "clients", pages.ProseView),
+    ("search.html", "clients", pages.NotFoundView),
+    ("404.html", "clients", pages.NotFoundView),
+)
+IDS = [f"{template}-{audience}" for template, audience, _ in VIEWS]
+
+
+def rendered(
+    template: str, audience: Audience, view: Any, text: str, *, empty: bool = False
+) -> str:
+    """A page whose every text is `text`; with `empty`, whatever may be missing is."""
+    site = replace(filled(frame.SiteFrame, text, empty=empty), audience=audience, language="en-IE")
+    page = replace(
+        filled(frame.PageFrame, text, empty=empty), path="arrangements/here.html", template=template
+    )
+    return render(site, page, filled(view, text, empty=empty)).decode()

@@ -1,0 +1,79 @@
+"""Do the style sheets hang together: nothing undefined, nothing forgotten, everything legible?"""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from coloraide import Color
+
+from tests.theme.sources import ALL_SCRIPTS, ALL_TEMPLATES, FONTS, STYLES, style_parts, styles
+
+READABLE = 4.5  # WCAG 2.2, success criterion 1.4.3: the least contrast of text, level AA
+SEEN = 3.0  # WCAG 2.2, success criterion 1.4.11: the least contrast of what isn't text
+
+
+def without_comments(css: str) -> str:
+    return re.sub(r"/\*.*?\*/", "", css, flags=re.DOTALL)
+
+
+def tokens(mode: str) -> dict[str, str]:
+    """The custom properties of one mode; what dark doesn't say is as in light."""
+    light, dark = (STYLES / "parts/tokens.css").read_text("utf-8").split("@media", 1)
+    found = dict(re.findall(r"--(\w+): (#\w+);", light))
+    return found if mode == "light" else found | dict(re.findall(r"--(\w+): (#\w+);", dark))
+
+
+def test_every_part_is_joined_once() -> None:
+    parts = style_parts()
+    assert sorted(parts) == sorted((STYLES / "parts").glob("*.css"))
+
+
+def test_every_custom_property_that_is_used_is_defined() -> None:
+    css = without_comments(styles())
+    used, defined = set(re.findall(r"var\((--[\w-]+)", css)), set(re.findall(r"(--[\w-]+):", css))
+    assert used and used == defined
+
+
+def test_braces_are_closed_in_every_part() -> None:
+    for part in style_parts():
+        css = without_comments(part.read_text("utf-8"))
+        assert css.count("{") == css.count("}"), part.name
+
+
+def test_every_class_that_is_styled_is_used() -> None:
+    css = re.sub(r"\{[^{}]*\}", "{}", without_comments(styles()))
+    styled = set(re.findall(r"\.([a-z][\w-]*)", css))
+    words = " ".join(file.read_text("utf-8") for file in (*ALL_TEMPLATES, *ALL_SCRIPTS))
+    # The names of these three are put together in season-strip.html.
+    states = {f"is-{state}" for state in ("pictured", "variant", "none")}
+    assert {name for name in styled - states if not re.search(rf"\b{name}\b", words)} == set()
+
+
+@pytest.mark.parametrize("mode", ["light", "dark"])
+@pytest.mark.parametrize(
+    ("over", "under", "least"),
+    [
+        ("ink", "paper", READABLE),
+        ("soft", "paper", READABLE),
+        ("tint", "paper", READABLE),
+        ("paper", "ink", READABLE),
+        ("ink", "plate", READABLE),
+        ("tint", "cell", SEEN),
+    ],
+    ids=lambda value: str(value),
+)
+def test_what_is_written_can_be_read(mode: str, over: str, under: str, least: float) -> None:
+    colours = tokens(mode)
+    assert Color(colours[over]).contrast(colours[under], method="wcag21") >= least
+
+
+def test_every_font_that_is_named_is_there() -> None:
+    named = set(re.findall(r'url\("\.\./fonts/([^"]+)"\)', styles()))
+    assert named == {file.name for file in FONTS.glob("*.woff2")}
+
+
+def test_nothing_is_fetched_from_elsewhere_and_nothing_floats_on_a_shadow() -> None:
+    css = without_comments(styles())
+    assert "//" not in css and "@import" not in css
+    assert "box-shadow" not in css and "gradient(" not in css
