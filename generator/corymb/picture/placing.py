@@ -17,7 +17,7 @@ from corymb.picture.settling import Spot, settle
 from corymb.picture.shapes import GOLDEN_ANGLE
 
 GOLDEN_DEGREES = math.degrees(GOLDEN_ANGLE)
-MOST_HEADS = 7  # of one stem; more are too small to tell apart
+MOST_HEADS = 6  # of one stem; more are too small to tell apart
 LONG = 1.5  # a head so many times longer than wide is placed by its tip
 BENT = 104.0  # degrees from straight up; no stem is bent further
 
@@ -84,7 +84,7 @@ def _outline(dome: Dome, stems: list[PictureStem], rng: Random) -> list[Bloom]:
             part *= dome.leaf_out
         if stem.use in ("filler", "focal") or (stem.use == "foliage" and index % 3 == 2):
             part *= 0.78 + give(rng, 0.12)
-            band = Band.MIDDLE
+            band = Band.FRONT if stem.use != "foliage" and index % 3 == 1 else Band.MIDDLE
         blooms.extend(_long(dome, stem, dome.at(part, angle), band, rng))
     return blooms
 

@@ -22,6 +22,7 @@ SHADOW, SHADOW_INK = (3.5, 9.0), "#2a1d14"
 def draw(arrangement: Arrangement) -> str:
     """The arrangement as an SVG of layered cut paper; the same values give the same bytes."""
     style = style_of(arrangement)
+    arrangement = style.as_used(arrangement)
     layout = style.lay(arrangement)
     wide = layout.box.width > layout.box.height * 1.12
     size = LANDSCAPE if wide else PORTRAIT
@@ -121,7 +122,8 @@ def _vessel(arrangement: Arrangement, cm: float) -> vessels.Halves:
     background = colour_hex(arrangement.background)
     colour = vessels.material(arrangement.vessel.name, kind.usual, background)
     rng = dice(arrangement.id, "vessel")
-    return kind.draw(vessels.Body(half * cm, high * cm, colour, background, rng, cm))
+    name = arrangement.vessel.name
+    return kind.draw(vessels.Body(half * cm, high * cm, colour, background, rng, cm, name))
 
 
 def style_of_ring() -> object:

@@ -29,24 +29,25 @@ class Form:
     draw: Callable[[Head], Drawn]
     facing: Facing
     length: float = 1.0  # widths long where the stem's file gives no length
+    divisible: bool = False  # whether a sprig of it may stand for the whole, in small pieces
     cuts: int = 2  # how many different heads are cut; even textures need but one
 
 
 FORMS: dict[str, Form] = {
     "rosette": Form(rosette.draw, Facing.FRONT),
     "daisy": Form(daisy.draw, Facing.FRONT),
-    "umbel": Form(umbel.draw, Facing.FRONT, cuts=1),
+    "umbel": Form(umbel.draw, Facing.FRONT, divisible=True, cuts=1),
     "globe": Form(globe.draw, Facing.FRONT, cuts=1),
-    "cluster": Form(cluster.draw, Facing.FRONT, cuts=1),
+    "cluster": Form(cluster.draw, Facing.FRONT, divisible=True, cuts=1),
     "cup": Form(cup.draw, Facing.SIDE),
-    "spike": Form(spike.draw, Facing.SIDE, length=4.0),
+    "spike": Form(spike.draw, Facing.SIDE, divisible=True, length=4.0),
     "bell": Form(bell.draw, Facing.SIDE),
-    "plume": Form(plume.draw, Facing.SIDE, length=3.0),
-    "leaf-spray": Form(leaf_spray.draw, Facing.SIDE, length=2.5),
-    "blade": Form(blade.draw, Facing.SIDE, length=6.0),
-    "berry": Form(berry.draw, Facing.SIDE),
+    "plume": Form(plume.draw, Facing.SIDE, divisible=True, length=3.0),
+    "leaf-spray": Form(leaf_spray.draw, Facing.SIDE, divisible=True, length=2.5),
+    "blade": Form(blade.draw, Facing.SIDE, divisible=True, length=6.0),
+    "berry": Form(berry.draw, Facing.SIDE, divisible=True),
     "pod": Form(pod.draw, Facing.SIDE),
-    "trail": Form(trail.draw, Facing.HANGING, length=5.0),
+    "trail": Form(trail.draw, Facing.HANGING, divisible=True, length=5.0),
 }
 
 __all__ = ["FORMS", "Drawn", "Facing", "Form", "Head"]

@@ -24,6 +24,11 @@ class Style:
 
     lay: Callable[[Arrangement], Layout]
     lying: bool = False
+    cut_down: Callable[[Arrangement], Arrangement] | None = None
+
+    def as_used(self, arrangement: Arrangement) -> Arrangement:
+        """The arrangement with its stems as they go in: whole, or in small pieces as sprigs."""
+        return self.cut_down(arrangement) if self.cut_down else arrangement
 
 
 STYLES: dict[str, Style] = {
@@ -31,8 +36,8 @@ STYLES: dict[str, Style] = {
     "table-centre": Style(table_centre.lay),
     "bridal-hand-tie": Style(hand_tie.lay),
     "standing-piece": Style(standing_piece.lay),
-    "buttonhole": Style(buttonhole.lay, lying=True),
-    "crown": Style(crown.lay, lying=True),
+    "buttonhole": Style(buttonhole.lay, lying=True, cut_down=buttonhole.cut_down),
+    "crown": Style(crown.lay, lying=True, cut_down=crown.cut_down),
 }
 
 BY_VESSEL = {

@@ -5,11 +5,16 @@ from dataclasses import replace
 from corymb.picture.arrangement import Arrangement
 from corymb.picture.layout import Layout
 from corymb.picture.styles.base import dome_over, hold_of, lay_dome
+from corymb.picture.styles.sprigs import taken_apart
+
+
+def cut_down(arrangement: Arrangement) -> Arrangement:
+    """One head of each stem, and sprigs no wider than a third of the whole."""
+    return taken_apart(arrangement, arrangement.across_cm * 0.36, arrangement.high_cm * 0.7, 1)
 
 
 def lay(arrangement: Arrangement) -> Layout:
     hold = replace(hold_of(arrangement), crossing=0.8)
-    dome = dome_over(arrangement, hold, -0.1, 0.36, leaf_out=1.2, line_out=1.2)
-    return lay_dome(
-        arrangement, replace(dome, loose=0.05, fan=62, line_fan=36, focal_reach=0.3, focal_low=0.3)
-    )
+    dome = dome_over(arrangement, hold, -0.04, 0.42, leaf_out=1.3, line_out=1.3)
+    dome = replace(dome, loose=0.05, fan=48, line_fan=32, focal_reach=0.3, focal_low=0.3)
+    return lay_dome(arrangement, dome)

@@ -10,6 +10,7 @@ from corymb.picture.layout import Band, Bloom, Layout, Leaf, Stalk
 from corymb.picture.placing import dealt, head_length, heads_of, is_long, mixed
 from corymb.picture.seed import dice, give
 from corymb.picture.stems import width_cm
+from corymb.picture.styles.sprigs import taken_apart
 
 CROWN_TILT = 0.56  # a crown lies on the table and is seen from above at thirty degrees
 LEAVES_TO_A_LENGTH = 3  # in the length of one leaf, so that they overlap
@@ -42,6 +43,12 @@ def ring_of(arrangement: Arrangement) -> Ring:
     return Ring(half, half * (CROWN_TILT if arrangement.style == "crown" else 1.0))
 
 
+def cut_down(arrangement: Arrangement) -> Arrangement:
+    """Small bunches, cut to the length of a finger; a wreath takes longer ones."""
+    finger = arrangement.across_cm * (0.34 if arrangement.style == "crown" else 0.4)
+    return taken_apart(arrangement, arrangement.across_cm * 0.2, finger, 1)
+
+
 def lay(arrangement: Arrangement) -> Layout:
     ring, rng = ring_of(arrangement), dice(arrangement.id, "places")
     blooms: list[Bloom] = []
@@ -69,7 +76,7 @@ def lay(arrangement: Arrangement) -> Layout:
 def _places(ring: Ring, count: int, band: Band, rng: Random) -> list[Point]:
     """Focal heads over the front third, off its middle; all else all the way round."""
     if band is Band.FRONT:
-        arc = 150 * min(1.0, count / 5)
+        arc = min(330.0, 30.0 * count)
         return [ring.at(196 + arc * ((n + 0.5) / count - 0.5)) for n in range(count)]
     start = rng.uniform(0, 360)
     return [ring.at(start + (n + give(rng, 0.25)) * 360 / count) for n in range(count)]

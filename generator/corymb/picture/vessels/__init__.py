@@ -4,8 +4,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from corymb.picture.arrangement import Arrangement
-from corymb.picture.vessels import bowl, hand, jar, ring, trough, urn, vase, wire
-from corymb.picture.vessels.base import Body, Halves, material
+from corymb.picture.vessels import bowl, cup, hand, jar, ring, trough, urn, vase, wire
+from corymb.picture.vessels.base import Body, Halves
+from corymb.picture.vessels.materials import material, named
 
 
 @dataclass(frozen=True)
@@ -36,8 +37,14 @@ VESSELS: dict[str, Kind] = {
 }
 
 
+CUP = Kind(cup.draw, cup.USUAL, across=0.45, high=0.42, mouth=0.8, foot=0.7)
+CUPS = {"cup", "teacup", "mug", "beaker", "tin", "pot", "crock"}
+
+
 def kind_of(arrangement: Arrangement) -> Kind:
-    """An unknown kind is drawn as a vase: something must hold the water."""
+    """By kind; an unknown one is a vase, and a jar that is called a cup is not of glass."""
+    if arrangement.vessel.kind == "jar" and CUPS & named(arrangement.vessel.name):
+        return CUP
     return VESSELS.get(arrangement.vessel.kind, VESSELS["vase"])
 
 

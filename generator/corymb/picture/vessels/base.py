@@ -1,38 +1,12 @@
-"""What does every vessel share? What it is asked to draw, its material, and its two halves."""
+"""What does every vessel share? What it is asked to draw, its two halves, and its outline."""
 
 from dataclasses import dataclass
 from random import Random
 
-from corymb.picture.colour import lightness, shade
 from corymb.picture.geometry import Point
 from corymb.picture.paths import Cut, Outline, smooth
 from corymb.picture.svg import element
-
-# House tones for materials a vessel's name may mention; common practice, no source.
-MATERIALS = {
-    "copper": "#b0704a",
-    "brass": "#b89a56",
-    "gold": "#b89a56",
-    "zinc": "#98a0a0",
-    "silver": "#b4b8b8",
-    "pewter": "#878d8e",
-    "iron": "#4d4c4a",
-    "black": "#3b3836",
-    "slate": "#5c6468",
-    "stone": "#b3aa9a",
-    "stoneware": "#a39480",
-    "terracotta": "#b9775a",
-    "clay": "#a9745a",
-    "white": "#e9e3d8",
-    "cream": "#e6dcc6",
-    "blue": "#6f8794",
-    "green": "#7d8f78",
-    "wood": "#8a6a4c",
-    "oak": "#8f7350",
-    "willow": "#8b6f4f",
-    "moss": "#6f7a48",
-    "enamel": "#dfe0d8",
-}
+from corymb.picture.vessels.materials import named
 
 
 @dataclass(frozen=True)
@@ -45,6 +19,11 @@ class Body:
     ground: str
     rng: Random
     cm: float
+    name: str = ""
+
+    def is_called(self, *words: str) -> bool:
+        """Whether the recipe's name for it has one of the words."""
+        return bool(set(words) & named(self.name))
 
 
 @dataclass(frozen=True)
@@ -53,15 +32,6 @@ class Halves:
 
     behind: str
     before: str
-
-
-def material(name: str, usual: str, background: str) -> str:
-    """The tone named in the vessel's name, else the usual one; never lost against the wall."""
-    words = name.lower().replace("-", " ").split()
-    tone = next((MATERIALS[word] for word in words if word in MATERIALS), usual)
-    if abs(lightness(tone) - lightness(background)) < 0.06:
-        return shade(tone, -0.08 if lightness(background) > 0.4 else 0.08)
-    return tone
 
 
 def piece(outline: Outline, colour: str, opacity: float | None = None) -> str:

@@ -1,10 +1,11 @@
-"""A hand tie: no vessel, only twine, wound round the stems and knotted in front."""
+"""A hand tie: no vessel, only twine wound round the stems and knotted, or tape."""
 
 from corymb.picture.colour import shade
 from corymb.picture.geometry import Point
 from corymb.picture.paths import Outline, bow, smooth
 from corymb.picture.seed import give
 from corymb.picture.svg import element
+from corymb.picture.vessels import ribbon
 from corymb.picture.vessels.base import Body, Halves, piece
 
 USUAL = "#c9b184"
@@ -12,7 +13,12 @@ ROUNDS = 5
 
 
 def draw(body: Body) -> Halves:
-    """Wound about the middle of the stems at `high`; each round lies on the one below."""
+    """Wound about the middle of the stems at `high`; each round lies on the one below.
+
+    What the recipe calls tape, ribbon or cloth is drawn broad; anything else is twine.
+    """
+    if body.is_called("tape", "ribbon", "silk", "velvet", "ticking"):
+        return ribbon.draw(body)
     thick = max(body.half * 0.2, body.cm * 0.22)
     rounds = []
     for turn in range(ROUNDS):
