@@ -4,7 +4,7 @@ import json
 from collections.abc import Callable, Iterator
 from http.client import HTTPConnection
 from pathlib import Path
-from threading import Event, Thread
+from threading import Event, Thread, Timer
 
 import pytest
 
@@ -160,6 +160,8 @@ def test_a_save_is_noticed_and_a_look_is_not(tmp_path: Path) -> None:
     recipe.write_text("name: Jar")
     settings.write_text("site_name: x")
     stop, seen = Event(), Event()
+    watched = Watched((recipe.parent,), settings)
+    built = watched.state()
     count = 0
 
     acts: list[tuple[Callable[[], object], bool]] = [
@@ -171,7 +173,7 @@ def test_a_save_is_noticed_and_a_look_is_not(tmp_path: Path) -> None:
 
     def listen() -> None:
         nonlocal count
-        for _ in changes(Watched((recipe.parent,), settings), stop):
+        for _ in changes(watched, built, stop):
             count += 1
             seen.set()
 
@@ -187,3 +189,17 @@ def test_a_save_is_noticed_and_a_look_is_not(tmp_path: Path) -> None:
         stop.set()
         thread.join(SECONDS)
     assert count == 2
+
+
+def test_a_save_during_the_first_build_is_not_lost(tmp_path: Path) -> None:
+    recipe = tmp_path / "content" / "jar.yml"
+    recipe.parent.mkdir()
+    recipe.write_text("name: Jar")
+    watched = Watched((recipe.parent,), tmp_path / "mkdocs.yml")
+    built = watched.state()
+    recipe.write_text("name: A jar, saved while the first build ran")
+    stop = Event()
+    giving_up = Timer(SECONDS, stop.set)
+    giving_up.start()
+    assert next(changes(watched, built, stop), "nothing") is None
+    giving_up.cancel()

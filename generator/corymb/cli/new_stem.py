@@ -66,7 +66,7 @@ def _hazard(text: str) -> str:
 @ask("--stems-per-bucket", "Stems in a bucket", COUNT, "50")
 @ask("--cutting-step", "Cut in multiples of", COUNT, "50")
 @ask("--grown", "What a stem of your own costs you", COST, "0.10")
-@click.option("--bought", type=COST, default="", help="What a bought stem costs you.")
+@click.option("--bought", type=COST, help="What a bought stem costs you.")
 @ask("--hazards", "Hazards by commas, or nothing", _several(_hazard), "", show_default=False)
 @ask("--source", "Where season and hazards come from", TEXT, NO_SOURCE)
 def stem(config: Path | None, known_as: str | None, group: str, **answers: Any) -> None:
@@ -83,6 +83,7 @@ def stem(config: Path | None, known_as: str | None, group: str, **answers: Any) 
     new = NewStem(
         id=known_as,
         colours=_colours(answers.pop("colours")),
+        bought=answers.pop("bought") or "",
         head_length=_head_length(answers["form"], answers.pop("head_length")),
         hazards=[hazard for hazard in answers.pop("hazards").split(", ") if hazard],
         **answers,

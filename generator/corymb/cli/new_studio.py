@@ -23,8 +23,8 @@ from corymb.studio.values.place import (
 )
 from corymb.studio.values.text import parse_email
 
-FILES = {"mkdocs.yml": ("name",), "content/studio.yml": None}
-STAND_INS = {
+SITE_STAND_INS = {"name": "site_name: Your studio"}
+STUDIO_STAND_INS = {
     "name": "name: Your studio",
     "village": "name: Your village",
     "latitude": "latitude: 51.2          #",
@@ -59,8 +59,8 @@ def studio(folder: Path, **answers: str) -> None:
             f"{path_from_here(folder)} is not empty; nothing was written. Name a new folder."
         )
     _copy(resources.files("corymb").joinpath("starter"), folder)
-    _fill_in(folder / "content" / "studio.yml", answers, STAND_INS)
-    _fill_in(folder / "mkdocs.yml", answers, {"name": "site_name: Your studio"})
+    _fill_in(folder / "content" / "studio.yml", answers, STUDIO_STAND_INS)
+    _fill_in(folder / "mkdocs.yml", answers, SITE_STAND_INS)
     write_schemas(folder / "schemas")
     here = path_from_here(folder)
     click.echo(f"Written: {here}\n\nNow see it, and change it while you see it:")

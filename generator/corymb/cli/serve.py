@@ -27,7 +27,13 @@ from corymb.views.pieces import Audience
 @click.command()
 @audience_option
 @config_option
-@click.option("--port", default=8000, show_default=True, type=click.IntRange(0, 65535))
+@click.option(
+    "--port",
+    default=8000,
+    show_default=True,
+    type=click.IntRange(0, 65535),
+    help="The last part of the address; another one where this is in use.",
+)
 def serve(audience: Audience | None, config: Path | None, port: int) -> None:
     """Serve the sites on this computer; pages refresh as you save. Ctrl+C ends it.
 
@@ -47,13 +53,16 @@ def serve(audience: Audience | None, config: Path | None, port: int) -> None:
         raise click.ClickException(_busy(port)) from error
     server.start()
     try:
+        watched = _watched(settings, who)
+        before = watched.state()
         report = _rebuild(live, settings, who)
         if report is not None:
             tell_built(*report)
         for name in who:
             click.echo(f"{name:<8} {server.address}{name}/")
         click.echo("Watching your files. Ctrl+C ends it.")
-        _keep_up(live, settings, who)
+        for _ in changes(watched, before, Event()):
+            _keep_up(live, settings.config_file, who)
     except KeyboardInterrupt:
         click.echo("\nEnded.")
     finally:
@@ -72,12 +81,11 @@ def _watched(settings: SiteSettings, who: Sequence[Audience]) -> Watched:
     return Watched((settings.studio_folder, THEME), settings.config_file, written)
 
 
-def _keep_up(live: LiveSite, settings: SiteSettings, who: Sequence[Audience]) -> None:
-    for _ in changes(_watched(settings, who), Event()):
-        fresh = _read_again(live, settings.config_file)
-        built = _rebuild(live, fresh, who) if fresh is not None else None
-        if built is not None:
-            click.echo(f"{datetime.now():%H:%M:%S}  rebuilt in {built[2]:.2f} s")
+def _keep_up(live: LiveSite, config_file: Path, who: Sequence[Audience]) -> None:
+    settings = _read_again(live, config_file)
+    built = _rebuild(live, settings, who) if settings is not None else None
+    if built is not None:
+        click.echo(f"{datetime.now():%H:%M:%S}  rebuilt in {built[2]:.2f} s")
 
 
 def _read_again(live: LiveSite, config_file: Path) -> SiteSettings | None:

@@ -22,6 +22,7 @@ from corymb.views.compose.wording import price_guide, sentence, spans_of
 WIDE = 84
 SIGNS = str.maketrans(
     {"█": "#", "▒": "+", "·": ".", "→": "->", "–": "-", "×": "x", "‘": "'", "’": "'"}
+    | {"€": "EUR ", "£": "GBP "}
 )
 SAID = {"dropped": "without", "added": "with", "more": "more", "fewer": "fewer"}
 

@@ -32,7 +32,9 @@
     panel.id = "corymb-trouble";
     panel.setAttribute("role", "alert");
     // A shadow root, so that neither the page's style nor this one's reaches the other.
-    panel.attachShadow({ mode: "open" }).append(style(), ...words(trouble, panel));
+    const inside = panel.attachShadow({ mode: "open" });
+    inside.adoptedStyleSheets = [style()];
+    inside.append(...words(trouble, panel));
     document.body.append(panel);
   }
 
@@ -48,9 +50,10 @@
     return [heading, text, close];
   }
 
+  // Not a <style> element: the pages' own content policy would refuse it.
   function style() {
-    const sheet = document.createElement("style");
-    sheet.textContent = `
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(`
       :host { all: initial; position: fixed; inset: auto 0 0 0; z-index: 2147483647;
         max-height: 60vh; overflow: auto; box-sizing: border-box; padding: 1rem 1.25rem;
         color: #2b2520; background: #fbf1ea; border-top: 3px solid #a3412a;
@@ -58,8 +61,9 @@
       h2 { margin: 0 5rem 0.5rem 0; font-size: 1rem; }
       pre { margin: 0; white-space: pre-wrap; overflow-wrap: anywhere;
         font: 0.875rem/1.45 ui-monospace, monospace; }
-      button { position: absolute; top: 0.75rem; right: 1.25rem; font: inherit; padding: 0.25rem 0.75rem; }
-      @media print { :host { display: none; } }`;
+      button { position: absolute; top: 0.75rem; right: 1.25rem; font: inherit;
+        padding: 0.25rem 0.75rem; }
+      @media print { :host { display: none; } }`);
     return sheet;
   }
 

@@ -6,7 +6,7 @@ that editors leave beside a file.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 from threading import Event
@@ -16,6 +16,9 @@ from watchfiles import Change, watch
 STEP_MS = 20  # a save comes as several events in a row: wait until it has been still so long
 LONGEST_WAIT_MS = 400
 LOOK_UP_MS = 400  # how often the settings, which lie outside the watched folders, are looked at
+
+Stamp = tuple[int, int, int] | None
+State = dict[Path, Stamp]
 
 TRACES = (".swp", ".swx", ".tmp", ".part", ".pyc", "~", "#")
 FOLDERS_OF_TOOLS = ("__pycache__", "node_modules")
@@ -39,14 +42,24 @@ class Watched:
         # 4913 is the name by which one widespread editor tries whether it may write.
         return not hidden and not file.name.endswith(TRACES) and file.name != "4913"
 
+    def state(self) -> State:
+        """How all files that matter stand now, to compare with later."""
+        inside = [file for folder in self.folders for file in folder.resolve().rglob("*")]
+        files = [file for file in inside if file.is_file()]
+        return {file: _state(file) for file in [*files, self.settings] if self.matters(file)}
 
-def changes(watched: Watched, stop: Event, polling: bool | None = None) -> Iterator[None]:
+
+def changes(
+    watched: Watched, built: State, stop: Event, polling: bool | None = None
+) -> Iterator[None]:
     """One item each time that something which matters has changed, until `stop` is set.
 
-    What changes while the last item is worked on is not lost: it comes as the next.
+    `built` is the state that the first build was made from. What changes before the watching
+    begins, or while the last item is worked on, is not lost: it comes as the next.
     `polling` looks at the files again and again, for folders whose system sends no word.
     """
-    settings = _state(watched.settings)
+    settings = built.get(watched.settings)
+    first = True
     for batch in watch(
         *(folder for folder in watched.folders if folder.is_dir()),
         watch_filter=lambda change, path: _counts(watched, change, path),
@@ -59,7 +72,8 @@ def changes(watched: Watched, stop: Event, polling: bool | None = None) -> Itera
         raise_interrupt=True,
     ):
         now = _state(watched.settings)
-        if batch or now != settings:
+        late, first = first and watched.state() != built, False
+        if batch or late or now != settings:
             settings = now
             yield
 
@@ -69,9 +83,9 @@ def _counts(watched: Watched, change: Change, path: str) -> bool:
     return watched.matters(file) and (change is Change.deleted or not file.is_dir())
 
 
-def _state(file: Path) -> Sequence[int]:
+def _state(file: Path) -> Stamp:
     try:
         stat = file.stat()
     except OSError:
-        return ()
+        return None
     return stat.st_mtime_ns, stat.st_size, stat.st_ino

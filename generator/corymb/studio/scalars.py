@@ -8,13 +8,14 @@ import re
 from corymb.studio.values.text import EMPTY, NO, YES
 
 _PLAIN = re.compile(r"[^\W\d_](?:[^#:\n\t]|(?<=\S)#|:(?=\S))*")
-_FLOW = re.compile(r"[\[\]{},]")
+_SAFE_IN_FLOW = re.compile(r"[\w &'’.()/+-]+")  # older readers stumble over much there
 
 
 def as_scalar(text: str, in_flow: bool = False) -> str:
     """The text bare where that is safe, else in double quotes; `in_flow` is inside {} or []."""
     flat = " ".join(text.split())
     bare = bool(_PLAIN.fullmatch(flat)) and flat.casefold() not in (*YES, *NO, *EMPTY)
-    if bare and not flat.endswith(":") and not (in_flow and _FLOW.search(flat)):
+    safe = not in_flow or bool(_SAFE_IN_FLOW.fullmatch(flat))
+    if bare and safe and not flat.endswith(":"):
         return flat
     return json.dumps(flat, ensure_ascii=False)

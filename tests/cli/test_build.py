@@ -1,0 +1,107 @@
+"""`corymb build`: both sites whole, or what is wrong and the old ones as they were."""
+
+import re
+from pathlib import Path
+
+import pytest
+
+from tests.cli.conftest import Run, change
+
+
+def test_both_sites_are_built_beside_mkdocs_yml_and_summed_up(studio: Path, run: Run) -> None:
+    result = run("build")
+    assert result.exit_code == 0
+    clients, staff, sums = result.output.splitlines()
+    assert re.fullmatch(r"clients +\d+ pages  clients/index\.html", clients)
+    assert re.fullmatch(r"staff +\d+ pages  staff/index\.html", staff)
+    assert re.fullmatch(r"0 photos and \d+ pictures, \d+\.\d s\.", sums)
+    for site in ("clients", "staff"):
+        assert "Hazel Row" in (studio / site / "index.html").read_text(encoding="utf-8")
+
+
+def test_one_site_alone_can_be_built_from_anywhere(
+    studio: Path, run: Run, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(studio.parent)
+    result = run("build", "--for", "clients", "-f", "studio/mkdocs.yml")
+    assert result.output.startswith("clients ")
+    assert "studio/clients/index.html" in result.output
+    assert not (studio / "staff").exists()
+
+
+def test_a_site_is_built_as_on_any_day(studio: Path, run: Run) -> None:
+    def home(day: str) -> str:
+        assert run("build", "--for", "clients", "--on", day).exit_code == 0
+        return (studio / "clients" / "index.html").read_text(encoding="utf-8")
+
+    assert "Market bunch" in home("1 August 2026")
+    assert home("2026-08-01") != home("2026-01-10")
+
+
+def test_with_an_error_it_shows_the_line_and_the_old_sites_stay(studio: Path, run: Run) -> None:
+    assert run("build").exit_code == 0
+    before = {file: file.read_bytes() for file in (studio / "clients").rglob("*.html")}
+    change(studio / "content/studio.yml", "tagline:", "tag line:")
+    result = run("build")
+    assert result.exit_code == 1
+    assert result.output == (
+        "content/studio.yml:6:1: `tagline` is missing: write for instance `tagline: Words`.\n"
+        "    6 | name: Hazel Row\n"
+        "        ^\n"
+        "content/studio.yml:7:1: `tag line` is not a key that is known here. "
+        "Did you mean ‘tagline’?\n"
+        "    7 | tag line: Flowers grown and made by hand\n"
+        "        ^\n"
+        "Error: 2 errors; nothing was built.\n"
+    )
+    assert {file: file.read_bytes() for file in (studio / "clients").rglob("*.html")} == before
+
+
+def test_strict_takes_advice_for_errors(studio: Path, run: Run) -> None:
+    change(studio / "content/stems/flowers.yml", "weight: 6 g", "weight: 45 g")
+    strict = run("build", "--strict")
+    assert strict.exit_code == 1
+    assert "Error: 1 piece of advice; nothing was built.\n" in strict.output
+    assert not (studio / "clients").exists()
+    assert run("build").output.endswith("1 piece of advice: `corymb check` shows it.\n")
+
+
+@pytest.mark.parametrize(
+    ("arguments", "told"),
+    [
+        pytest.param(
+            ["build"],
+            "Error: there is no mkdocs.yml in this folder. Go into your studio's folder, or name "
+            "the file: -f my-studio/mkdocs.yml. To begin a studio: corymb new studio my-studio\n",
+            id="no mkdocs.yml here",
+        ),
+        pytest.param(
+            ["build", "-f", "other.yml"],
+            "Error: there is no other.yml: name your mkdocs.yml with -f, or make a studio with "
+            "`corymb new studio DIR`.\n",
+            id="no such file",
+        ),
+        pytest.param(
+            ["build", "--on", "soon"],
+            "Error: Invalid value for '--on': ‘soon’ is not a date: write it like ‘2026-09-19’ "
+            "or ‘19 September 2026’.\n",
+            id="not a date",
+        ),
+    ],
+)
+def test_what_can_t_be_done_is_said_with_the_next_step(
+    tmp_path: Path, run: Run, monkeypatch: pytest.MonkeyPatch, arguments: list[str], told: str
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    result = run(*arguments)
+    assert result.exit_code != 0
+    assert result.output.endswith(told)
+
+
+def test_a_folder_that_holds_something_else_is_left_alone(studio: Path, run: Run) -> None:
+    (studio / "clients").mkdir()
+    (studio / "clients" / "letters.txt").write_text("Dear ...")
+    result = run("build")
+    assert result.exit_code == 1
+    assert "holds files that Corymb did not put there" in result.output
+    assert [file.name for file in (studio / "clients").iterdir()] == ["letters.txt"]
