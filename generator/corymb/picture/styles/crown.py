@@ -46,7 +46,8 @@ def ring_of(arrangement: Arrangement) -> Ring:
 def cut_down(arrangement: Arrangement) -> Arrangement:
     """Small bunches, cut to the length of a finger; a wreath takes longer ones."""
     finger = arrangement.across_cm * (0.34 if arrangement.style == "crown" else 0.4)
-    return taken_apart(arrangement, arrangement.across_cm * 0.2, finger, 1)
+    across = arrangement.across_cm
+    return taken_apart(arrangement, across * 0.2, finger, across * 0.3, heads=1)
 
 
 def lay(arrangement: Arrangement) -> Layout:

@@ -7,18 +7,23 @@ from corymb.picture.forms import FORMS
 
 
 def taken_apart(
-    arrangement: Arrangement, wide_cm: float, long_cm: float, heads: int
+    arrangement: Arrangement, wide_cm: float, long_cm: float, bud_cm: float, heads: int
 ) -> Arrangement:
-    """The arrangement with `heads` of each stem, those that can be divided cut to the size."""
-    stems = tuple(_sprig(stem, wide_cm, long_cm, heads) for stem in arrangement.stems)
+    """The arrangement with `heads` of each stem, those that can be divided cut to the size.
+
+    What cannot be divided goes in as a bud, at most `bud_cm` wide.
+    """
+    stems = tuple(_sprig(stem, wide_cm, long_cm, bud_cm, heads) for stem in arrangement.stems)
     return replace(arrangement, stems=stems)
 
 
-def _sprig(stem: PictureStem, wide_cm: float, long_cm: float, heads: int) -> PictureStem:
+def _sprig(
+    stem: PictureStem, wide_cm: float, long_cm: float, bud_cm: float, heads: int
+) -> PictureStem:
     fewer = replace(stem, heads_per_stem=min(heads, stem.heads_per_stem))
     form = FORMS[stem.form]
     if not form.divisible:
-        return fewer
+        return replace(fewer, head_cm=min(stem.head_cm, bud_cm))
     across = min(stem.head_cm, wide_cm)
     length = stem.head_length_cm or stem.head_cm * form.length
     return replace(fewer, head_cm=across, head_length_cm=max(across, min(length, long_cm)))

@@ -19,7 +19,7 @@ def draw(body: Body) -> Halves:
 
 def pin(body: Body) -> str:
     """A pearl-headed pin, laid across the stems below the binding, over its shadow."""
-    cm, ground = body.cm, shade(body.ground, -0.2)
+    cm, ground = body.cm, shade(body.ground, -0.1)
     top = Point(body.half * 1.2 + 0.7 * cm, -body.high * 0.5)
     tip = top.towards(-106, LONG_CM * cm)
     line = polyline([top, tip])
