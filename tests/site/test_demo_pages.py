@@ -1,0 +1,188 @@
+"""The demo's two sites, read as a visitor's program would: pages, links, counts, share tags."""
+
+from __future__ import annotations
+
+import json
+from pathlib import Path
+from urllib.parse import unquote, urlsplit
+
+import pytest
+import yaml
+from bs4 import BeautifulSoup, Tag
+
+from corymb.site.settings import AUDIENCES
+from corymb.views.pieces import Audience
+
+CONTENT = Path(__file__).parents[2] / "content"
+SITE = "https://teaselandrook.example/"
+RECIPES = sorted((CONTENT / "recipes").rglob("*.yml"), key=lambda file: file.stem)
+DRAFTS = [file for file in RECIPES if "\ndraft: yes" in file.read_text("utf-8")]
+SHOWN = [file for file in RECIPES if file not in DRAFTS]
+
+Sites = dict[Audience, Path]
+
+
+def soup_of(file: Path) -> BeautifulSoup:
+    return BeautifulSoup(file.read_text("utf-8"), "html.parser")
+
+
+@pytest.mark.parametrize("audience", AUDIENCES)
+def test_every_link_and_image_leads_somewhere(demo_sites: Sites, audience: Audience) -> None:
+    root = demo_sites[audience]
+    soups = {file: soup_of(file) for file in root.rglob("*.html")}
+    dead = [
+        f"{file.relative_to(root)}: {address}"
+        for file, soup in soups.items()
+        for address in _addresses(soup)
+        if not _leads_on(root, file, address, soups)
+    ]
+    assert dead == []
+    assert len(soups) > 250
+
+
+def _addresses(soup: BeautifulSoup) -> list[str]:
+    found = []
+    for tag in soup.find_all(True):
+        found += [str(tag[name]) for name in ("href", "src", "action") if tag.has_attr(name)]
+        for several in ("srcset", "imagesrcset"):
+            found += [each.split()[0] for each in str(tag.get(several, "")).split(",") if each]
+    return found
+
+
+def _leads_on(root: Path, file: Path, address: str, soups: dict[Path, BeautifulSoup]) -> bool:
+    if address.startswith(SITE):
+        address = "/" + address.removeprefix(SITE)
+    parts = urlsplit(address)
+    if parts.scheme in ("mailto", "tel", "data"):
+        return True
+    if parts.scheme or parts.netloc:
+        return False  # the demo links to no other host
+    path = unquote(parts.path)
+    target = root / (path.lstrip("/") or "index.html") if path[:1] == "/" else file.parent / path
+    target = (target if path else file).resolve()
+    if not target.is_file():
+        return False
+    return not parts.fragment or soups[target].find(id=unquote(parts.fragment)) is not None
+
+
+@pytest.mark.parametrize("file", SHOWN, ids=lambda file: str(file.stem))
+@pytest.mark.parametrize("audience", AUDIENCES)
+def test_a_recipe_page_lists_counts_roles_windows_and_variants(
+    demo_sites: Sites, audience: Audience, file: Path
+) -> None:
+    written = yaml.load(file.read_text("utf-8"), yaml.BaseLoader)  # noqa: S506 (our own files)
+    soup = soup_of(demo_sites[audience] / "arrangements" / f"{file.stem}.html")
+    table = soup.select_one("table.lines")
+    assert table is not None
+    rows = [row.get_text(" ", strip=True) for row in table.select("tbody tr")]
+    if "based on" not in written:
+        assert [row.split()[0] for row in rows] == [_count(line) for line in written["stems"]]
+    assert all(any(role in row for role in ("depth", "light", "accent")) for row in rows)
+    windows = [row.select_one("small.label") for row in table.select("tbody tr")]
+    assert all(window is not None and window.get_text(strip=True) for window in windows)
+    said = soup.select_one(".season-says")
+    assert said is not None and said.get_text(strip=True)
+    names = {variant["name"] for variant in written["variants"].values()}
+    shown = {tag.get_text(strip=True) for tag in soup.select(".variant h3")}
+    assert len(names) >= 2
+    assert names == shown
+
+
+def _count(line: str | dict[str, str]) -> str:
+    return line["count"] if isinstance(line, dict) else line.split()[0]
+
+
+@pytest.mark.parametrize("file", SHOWN, ids=lambda file: str(file.stem))
+def test_a_variants_page_shows_what_changed_from_its_parent(demo_sites: Sites, file: Path) -> None:
+    pages = list((demo_sites["clients"] / "arrangements").glob(f"{file.stem}--*.html"))
+    assert len(pages) >= 2
+    for page in pages:
+        soup = soup_of(page)
+        assert soup.select(".changes li"), page.name
+        parent = soup.select_one(".changes h2 a")
+        assert parent is not None
+        assert parent["href"] == f"{file.stem}.html"
+
+
+def test_sizes_add_up(demo_sites: Sites) -> None:
+    for page in (demo_sites["clients"] / "arrangements").glob("*.html"):
+        soup = soup_of(page)
+        table = soup.select_one(".sizes-table")
+        assert table is not None, page.name
+        rows = [_numbers(row) for row in table.select("tbody tr")]
+        totals = table.select_one("tfoot tr")
+        assert totals is not None
+        assert [sum(column) for column in zip(*rows, strict=True)] == _numbers(totals), page.name
+
+
+def _numbers(row: Tag) -> list[int]:
+    return [int(cell.get_text()) for cell in row.select("td")]
+
+
+def test_drafts_are_for_staff_alone(demo_sites: Sites) -> None:
+    assert DRAFTS
+    for file in DRAFTS:
+        page = f"arrangements/{file.stem}.html"
+        assert not (demo_sites["clients"] / page).exists()
+        assert (demo_sites["staff"] / page).exists()
+
+
+def test_every_client_page_has_one_address_and_tells_it(demo_sites: Sites) -> None:
+    root = demo_sites["clients"]
+    seen = set()
+    for file in root.rglob("*.html"):
+        path = str(file.relative_to(root))
+        canonical = soup_of(file).select_one('link[rel="canonical"]')
+        if path in ("404.html", "search.html"):
+            assert canonical is None
+            continue
+        assert canonical is not None, path
+        expected = SITE if path == "index.html" else SITE + path
+        assert canonical["href"] == expected
+        seen.add(expected)
+    sitemap = BeautifulSoup((root / "sitemap.xml").read_text("utf-8"), "html.parser")
+    assert {loc.get_text() for loc in sitemap.find_all("loc")} == seen
+
+
+def test_a_message_shows_a_title_a_line_and_an_image(demo_sites: Sites) -> None:
+    made = next((demo_sites["clients"] / "made").glob("*.html"))
+    soup = soup_of(made)
+    tags = {tag["property"]: tag["content"] for tag in soup.select("meta[property]")}
+    assert tags["og:title"] and tags["og:description"]
+    assert str(tags["og:image"]).startswith(f"{SITE}assets/photos/")
+    assert tags["og:url"] == f"{SITE}made/{made.name}"
+
+
+def test_the_staffs_site_asks_not_to_be_indexed(demo_sites: Sites) -> None:
+    root = demo_sites["staff"]
+    assert "Disallow: /" in (root / "robots.txt").read_text()
+    assert not (root / "sitemap.xml").exists()
+    for file in root.rglob("*.html"):
+        robots = soup_of(file).select_one('meta[name="robots"]')
+        assert robots is not None and "noindex" in str(robots["content"]), file.name
+
+
+def test_structured_data_names_the_studio_and_its_arrangements(demo_sites: Sites) -> None:
+    root = demo_sites["clients"]
+    home = _structured(root / "index.html")
+    assert home[0]["@type"] == "Florist"
+    recipe = _structured(root / "arrangements" / f"{SHOWN[0].stem}.html")
+    assert [thing["@type"] for thing in recipe] == ["Product", "BreadcrumbList"]
+    steps = recipe[1]["itemListElement"]
+    assert [step["position"] for step in steps] == list(range(1, len(steps) + 1))
+
+
+def _structured(file: Path) -> list[dict[str, object]]:
+    tag = soup_of(file).select_one('script[type="application/ld+json"]')
+    assert tag is not None
+    data = json.loads(tag.get_text())
+    assert data["@context"] == "https://schema.org"
+    return list(data["@graph"])
+
+
+def test_the_search_index_knows_every_page_that_can_be_found(demo_sites: Sites) -> None:
+    root = demo_sites["clients"]
+    entries = json.loads((root / "search.json").read_text("utf-8"))
+    pages = {str(file.relative_to(root)) for file in root.rglob("*.html")}
+    assert {entry["href"] for entry in entries} == pages - {"404.html", "search.html"}
+    assert all(entry["title"] for entry in entries)
