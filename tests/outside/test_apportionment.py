@@ -31,7 +31,5 @@ CASES = {
 
 
 @pytest.mark.parametrize(("weights", "total", "parts"), CASES.values(), ids=CASES)
-def test_whole_shares_are_those_published(
-    weights: list[int], total: int, parts: list[int]
-) -> None:
+def test_whole_shares_are_those_published(weights: list[int], total: int, parts: list[int]) -> None:
     assert apportion(total, [Fraction(weight) for weight in weights]) == parts

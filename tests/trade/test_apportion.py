@@ -12,9 +12,7 @@ WEIGHTS = st.lists(st.integers(0, 500), min_size=1, max_size=20).filter(any)
 
 
 @given(WEIGHTS, st.integers(0, 1000))
-def test_the_parts_make_the_whole_and_stay_near_their_quota(
-    weights: list[int], total: int
-) -> None:
+def test_the_parts_make_the_whole_and_stay_near_their_quota(weights: list[int], total: int) -> None:
     parts = apportion(total, weights)
     assert sum(parts) == total
     for part, weight in zip(parts, weights, strict=True):

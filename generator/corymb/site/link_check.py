@@ -83,4 +83,3 @@ def _leads_on(
         return False
     anchor = unquote(parts.fragment)
     return not anchor or target not in read or anchor in read[target].anchors
-

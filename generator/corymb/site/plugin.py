@@ -30,7 +30,7 @@ from corymb.views.pieces import Link
 log = logging.getLogger("mkdocs.plugins.corymb")
 
 
-class CorymbPlugin(BasePlugin[CorymbSettings]):
+class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
     """Adds a studio's pages, pictures and photos to a MkDocs site."""
 
     def __init__(self) -> None:

@@ -14,8 +14,8 @@ from pathlib import Path
 from typing import Any
 from urllib.parse import urlsplit
 
-from mkdocs.config import load_config
 from mkdocs.config import config_options as options
+from mkdocs.config import load_config
 from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, ConfigurationError
@@ -90,7 +90,7 @@ def settings_of(config: MkDocsConfig) -> SiteSettings:
         raise SettingsError(
             f"{config_file}: the plugin is missing. Add these two lines:\nplugins:\n  - corymb"
         )
-    own: CorymbSettings = plugin.config  # type: ignore[assignment]
+    own: CorymbSettings = plugin.config
     here = config_file.parent
     return SiteSettings(
         config_file=config_file,

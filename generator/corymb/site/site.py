@@ -43,7 +43,10 @@ class Site:
 
 
 def make_site(
-    catalogue: Catalogue, settings: SiteSettings, pictures: Pictures, photos: Mapping[str, PreparedPhoto]
+    catalogue: Catalogue,
+    settings: SiteSettings,
+    pictures: Pictures,
+    photos: Mapping[str, PreparedPhoto],
 ) -> Site:
     """The site of the catalogue's audience. Raises TwoAtOneAddress."""
     writer = Writer(settings.markdown_extensions, settings.markdown_configs)
@@ -77,9 +80,7 @@ def _one_each(pages: list[Page]) -> None:
         seen[path] = page
 
 
-def _photo_files(
-    catalogue: Catalogue, photos: Mapping[str, PreparedPhoto]
-) -> dict[str, Path]:
+def _photo_files(catalogue: Catalogue, photos: Mapping[str, PreparedPhoto]) -> dict[str, Path]:
     """The files of the photos this audience may see, and of no others."""
     shown = [
         photo

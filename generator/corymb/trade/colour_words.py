@@ -50,7 +50,11 @@ def _by_hue(light: float, chroma: float, hue: float) -> str:
         family = next(word for border, word in HUES if hue < border)
     if family == "purple" and light < 0.4 and hue > 310:
         return "plum"
-    if family in ("pink", "red") and chroma >= 0.06 and light < (0.48 if family == "pink" else 0.36):
+    if (
+        family in ("pink", "red")
+        and chroma >= 0.06
+        and light < (0.48 if family == "pink" else 0.36)
+    ):
         return "plum"
     if family == "red" and light > 0.66:
         return "pink"

@@ -13,8 +13,8 @@ from fractions import Fraction
 
 from corymb.studio.models import Drop, Recipe, RecipeLine, Swap
 from corymb.studio.models.recipe import Changes, Scales
-from corymb.studio.values.share import Scale
 from corymb.studio.suggest import did_you_mean, or_list
+from corymb.studio.values.share import Scale
 from corymb.trade.counts import Counted, scaled
 
 
@@ -104,10 +104,10 @@ def variant_path(recipe: Recipe, variant_id: str) -> list[str]:
         here = ("variants", way[0], "builds on")
         if below not in recipe.variants:
             guess = did_you_mean(below, list(recipe.variants))
-            raise ChangeError(f"this recipe has no variant called ‘{below}’.{guess}", *here)
+            raise ChangeError(f"This recipe has no variant called ‘{below}’.{guess}", *here)
         if below in way:
             circle = " → ".join([*way, below][way.index(below) :])
-            raise ChangeError(f"these variants build on each other: {circle}.", *here)
+            raise ChangeError(f"These variants build on each other: {circle}.", *here)
         way.insert(0, below)
     return way
 
@@ -166,10 +166,14 @@ def _find(
     if not places:
         here = [line.stem for line in lines]
         guess = did_you_mean(stem, here) or f" It has {or_list(here)}." if here else ""
-        raise ChangeError(f"‘{stem}’ isn't in the recipe that this changes.{guess}", *path)
+        raise ChangeError(f"‘{stem}’ isn't in what this changes.{guess}", *path)
     at = max(places, key=lambda i: lines[i].count)
     if wanted is not None and wanted > lines[at].count:
-        message = f"the recipe that this changes has only {lines[at].count} of ‘{stem}’."
+        has = lines[at].count
+        message = (
+            f"Only {has} of ‘{stem}’ {'is' if has == 1 else 'are'} in what this changes: "
+            f"write {has}{' or fewer' if has > 1 else ''}, or no number for all of it."
+        )
         raise ChangeError(message, *path)
     return at
 

@@ -64,7 +64,7 @@ class Making:
         *,
         crumbs: Sequence[Link] = (),
         data: Sequence[dict[str, Any]] = (),
-        share: Share = Share(),  # noqa: B008 (frozen)
+        share: Share = Share(),
         tint: Tint | None = None,
         indexed: bool = True,
     ) -> PageFrame:

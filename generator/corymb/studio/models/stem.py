@@ -7,7 +7,7 @@ from typing import Self
 
 from pydantic import field_validator, model_validator
 
-from corymb.studio.models.base import FileModel, NamedModel
+from corymb.studio.models.base import FileModel, KeysDisagree, NamedModel
 from corymb.studio.values.fields import (
     EndsWithField,
     FormField,
@@ -30,6 +30,7 @@ from corymb.studio.values.fields import (
     WeightField,
     WholeField,
 )
+from corymb.studio.values.number import plain
 from corymb.studio.words import LONG_FORMS
 
 
@@ -110,9 +111,11 @@ class Stem(NamedModel):
     @model_validator(mode="after")
     def _long_forms_have_a_length(self) -> Self:
         if self.form in LONG_FORMS and self.head_length is None:
-            raise ValueError(
-                f"a {self.form} needs `head length` as well: "
-                "how much of the stem is flower or leaf, for instance `head length: 20 cm`."
+            raise KeysDisagree(
+                f"A {self.form} needs `head length` as well: "
+                "how much of the stem is flower or leaf, for instance `head length: 20 cm`.",
+                "form",
+                "head length",
             )
         return self
 
@@ -125,17 +128,15 @@ class Stem(NamedModel):
 def whole_colours(parts: list[ColourPart]) -> list[ColourPart]:
     """The parts with every share known: one share left out is the rest. Raises ValueError."""
     if not parts:
-        raise ValueError("a stem needs at least one colour, for instance `- shell e8c2b4 100 %`.")
+        raise ValueError("A stem needs at least one colour, for instance `- shell e8c2b4 100 %`.")
     told = sum((Decimal(str(p.share)) for p in parts if p.share is not None), Decimal(0))
     untold = [p for p in parts if p.share is None]
     if len(untold) > 1:
-        raise ValueError("only one colour may leave its share out; write the others' shares.")
+        raise ValueError("Only one colour may leave its share out; write the others' shares.")
     rest = 1 - told
     if (untold and rest <= 0) or (not untold and rest != 0):
         raise ValueError(
-            f"the shares add up to {told * 100:f} %; they should add up to 100 %.".replace(
-                ".00 %", " %"
-            )
+            f"The shares add up to {plain(told * 100)} %; they should add up to 100 %."
         )
     return [p if p.share is not None else p.with_share(rest) for p in parts]
 

@@ -56,9 +56,7 @@ def _costs(catalogue: Catalogue, look: Look) -> tuple[CostLine, ...]:
     for line in look.lines:
         stem = catalogue.stem(line.stem)
         bought = money(stem.bought * line.count, house) if stem.bought is not None else ""
-        lines.append(
-            CostLine(stem.name, line.count, money(stem.grown * line.count, house), bought)
-        )
+        lines.append(CostLine(stem.name, line.count, money(stem.grown * line.count, house), bought))
     return tuple(lines)
 
 

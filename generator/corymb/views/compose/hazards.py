@@ -38,6 +38,7 @@ AT_THE_BENCH = {
     "heavy pollen": "{names}: pick the anthers off before the pollen is loose.",
 }
 
+
 def take_home(stems: Iterable[Stem]) -> tuple[str, ...]:
     """Cautions for whoever lives with the flowers; empty when there is nothing to say."""
     return _sentences(stems, AT_HOME)

@@ -50,9 +50,7 @@ def page_view(page: Document[Page], prose: Prose) -> ProseView:
     return ProseView(page.heading.title, page.heading.summary, prose.html, prose.headings)
 
 
-def lesson_view(
-    catalogue: Catalogue, lesson: Document[Technique], prose: Prose
-) -> LessonView:
+def lesson_view(catalogue: Catalogue, lesson: Document[Technique], prose: Prose) -> LessonView:
     """A lesson's page."""
     heading = lesson.heading
     shown = {each.id: each for each in lessons_shown(catalogue)}

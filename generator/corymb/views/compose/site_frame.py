@@ -19,9 +19,7 @@ def site_frame(catalogue: Catalogue, base_path: str) -> SiteFrame:
         language=house.language,
         audience=catalogue.audience,
         menu=_menu(catalogue),
-        foot=tuple(
-            Link(page.heading.title, addresses.of_page(page.id)) for page in pages
-        ),
+        foot=tuple(Link(page.heading.title, addresses.of_page(page.id)) for page in pages),
         email=house.contact.email,
         phone=house.contact.phone,
         place=house.place.name,

@@ -8,6 +8,7 @@ paper in light mode and on its night paper in dark mode.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable
 from functools import cache
 
@@ -32,12 +33,12 @@ def tint_of(band: Iterable[RoleShare]) -> Tint | None:
 
 
 def _telling(patch: Patch) -> float:
-    return _chroma(patch.hex) * float(patch.percent) ** 0.5
+    return _chroma(patch.hex) * math.sqrt(patch.percent)
 
 
 @cache
 def _chroma(hex_: str) -> float:
-    light, chroma, hue = Color(hex_).convert("oklch").coords(nans=False)
+    _, chroma, hue = Color(hex_).convert("oklch").coords(nans=False)
     leafy = 100 < hue < 160  # foliage is in nearly every mix, so it tells little
     return 0.0 if chroma < 0.02 else chroma * (0.3 if leafy else 1.0)
 

@@ -26,10 +26,18 @@ def money(amount: Decimal, house: StudioFile) -> str:
     whole = amount == amount.to_integral_value()
     digits = 0 if whole else max(2, get_currency_precision(currency))
     rounded = amount.quantize(Decimal(1).scaleb(-digits))
-    return format_currency(
-        rounded, currency, locale=locale_of(house), currency_digits=False, decimal_quantization=False
-    ) if not whole else format_currency(
-        rounded, currency, format="¤#,##0", locale=locale_of(house), currency_digits=False
+    return (
+        format_currency(
+            rounded,
+            currency,
+            locale=locale_of(house),
+            currency_digits=False,
+            decimal_quantization=False,
+        )
+        if not whole
+        else format_currency(
+            rounded, currency, format="¤#,##0", locale=locale_of(house), currency_digits=False
+        )
     )
 
 
