@@ -64,6 +64,17 @@ ON_LINE = (
             id="a dash one short",
         ),
         pytest.param(
+            "stems:\n - 1 dahlia\n  - 1 scabious\n  - stem: tall\n    count: 1\n",
+            "3:3: This dash stands further in than those above it: line them all up.",
+            id="dashes further in",
+        ),
+        pytest.param(
+            "method:\n  - Cut.\n    name: x\n",
+            "3:5: This line is moved in below the dash with ‘Cut.’, which is a text, not a key. "
+            "Give the text its key and colon, or move this line out to line up with its fellows.",
+            id="a key below a text",
+        ),
+        pytest.param(
             "stems:\n  - 3 dahlia\n   - 5 cosmos\n", f"3:4: {GOES_ON}", id="a dash too far"
         ),
         pytest.param("method: Strip\n  - Cut\n", f"2:3: {GOES_ON}", id="a list after a value"),
@@ -113,3 +124,11 @@ def test_a_line_in_the_wrong_place_is_told(text: str, expected: str) -> None:
 def test_two_lines_in_wrong_places_far_apart_are_both_told() -> None:
     text = "a:\n    b: 1\n  c: 2\nd:\n  e: 1\nf:\n    g: 1\n  h: 2\n"
     assert [problem.line for problem in read_tree(text, FILE)[1]] == [3, 8]
+
+
+def test_where_nothing_tells_what_is_wrong_the_place_is_shown_with_what_to_look_for() -> None:
+    [problem] = read_tree("name: x\n>\n", FILE)[1]
+    assert str(problem) == (
+        "f.yml:2:1: Reading stops here. Look at this line and the one above: is a quote or bracket "
+        "left open, a colon without its space, or a line moved in differently from those beside it?"
+    )

@@ -229,6 +229,9 @@ TEXTS = [
         id="greater than",
     ),
     pytest.param(
+        "a: 1\n}bed: x\nb: 2\n", "2:1: A key can't start with }: take it out.", id="before a key"
+    ),
+    pytest.param(
         "share: %80\n",
         '1:8: A text that starts with % can\'t stand bare: write it in quotes, "%80".',
         id="percent",

@@ -11,7 +11,7 @@ import yaml
 from corymb.studio.problems import Problem
 from corymb.studio.reading.build import Builder
 from corymb.studio.reading.decode import LARGEST, hidden_characters, to_text
-from corymb.studio.reading.fault import Fault
+from corymb.studio.reading.fault import MOST_FAULTS, Fault
 from corymb.studio.reading.indent import diagnose
 from corymb.studio.reading.scan import Scan
 from corymb.studio.reading.tree import Tree
@@ -30,7 +30,8 @@ def decode(raw: bytes, file: Path) -> tuple[str | None, list[Problem]]:
     """A file's text: UTF-8 without its mark, line ends made alike; or why there is none."""
     text = to_text(raw)
     if isinstance(text, Fault):
-        source = raw.split(b"\n")[text.line][:200].decode("utf-8", "replace").rstrip("\r")
+        lines = raw.replace(b"\r\n", b"\n").replace(b"\r", b"\n").split(b"\n")
+        source = lines[text.line][:200].decode("utf-8", "replace")
         return None, [Problem(file, text.line + 1, text.column + 1, text.message, source)]
     return text, []
 
@@ -48,10 +49,11 @@ def read_tree(text: str, file: Path) -> tuple[Tree | None, list[Problem]]:
     told: dict[tuple[int, str], Problem] = {}
     for fault in sorted(faults):
         line = min(fault.line, len(written) - 1)
-        problem = Problem(
-            file, line + 1, fault.column + 1, fault.message, written[line], fault.advice
-        )
+        column = min(fault.column, len(written[line]))  # a mended line may be longer
+        problem = Problem(file, line + 1, column + 1, fault.message, written[line], fault.advice)
         told.setdefault((line, fault.message), problem)
+        if len(told) > MOST_FAULTS:
+            break
     return tree, list(told.values())
 
 
@@ -68,7 +70,7 @@ def _read(written: list[str]) -> tuple[Tree | None, list[Fault]]:
         except yaml.YAMLError as error:
             found = _slips(lines, error, faults)
             faults += found
-            if not found or any(fault.mended is None for fault in found):
+            if not found or len(faults) > MOST_FAULTS or any(f.mended is None for f in found):
                 return None, faults
             lines = _mend(lines, found)
         else:

@@ -7,7 +7,7 @@ from typing import Any
 import yaml
 
 from corymb.studio.reading import traps
-from corymb.studio.reading.fault import DEEPEST, Fault
+from corymb.studio.reading.fault import DEEPEST, MOST_FAULTS, Fault
 from corymb.studio.reading.tree import Path, Tree
 from corymb.studio.written import Written
 
@@ -51,6 +51,8 @@ class Builder:
         try:
             for event in self._events():
                 self._take(event)
+                if len(self.faults) > MOST_FAULTS:
+                    raise StoppedError(self._fault(event, traps.MANY))
         except StoppedError as stop:
             self.tree = None
             self.faults.append(stop.fault)

@@ -6,6 +6,9 @@ from dataclasses import dataclass, field
 KEY = r"[^\W\d_][\w ,.'’()/-]{0,80}?"
 """What a key looks like: words that start with a letter."""
 
+MOST_FAULTS = 100
+"""After so many a file is not read further: something is wrong with all of it."""
+
 DEEPEST = 40
 """Levels of lists and keys in one another; a studio's file has six."""
 

@@ -8,6 +8,8 @@ from corymb.studio.reading.traps import TOO_DEEP
 
 CLOSING = {"[": "]", "{": "}"}
 
+_SIGN = re.compile(r"[\[\]{}'\",:#]")
+
 NEAR = 400
 """How far back on a line is looked for where an entry starts; so long lines stay quick."""
 
@@ -114,7 +116,10 @@ class Flow:
                 return
 
     def _in_brackets(self, at: int, line: str, column: int) -> int:
-        sign = line[column]
+        found = _SIGN.search(line, column)
+        if not found:
+            return len(line)
+        sign, column = found[0], found.start()
         before = line[max(0, column - NEAR) : column].rstrip()
         if sign in "'\"" and before[-1:] in ("[", "{", ",", ":", ""):
             return self._open(at, line, column)

@@ -79,6 +79,13 @@ def _moved(lines: list[str], at: int) -> Fault | None:
     before = KEY_LINE.match(lines[above])
     if indent > indent_of(lines[above]) and before and lines[above][before.end() :].strip():
         return _too_far(lines, at, above, before["key"].strip("'\""))
+    if indent > indent_of(lines[above]) and _DASH.match(lines[above]) and not before:
+        return _under_text(lines, at, above)
+    if _DASH.match(line):
+        first = _first_dash_further_in(lines, at)
+        if first is not None:
+            message = "This dash stands further in than those above it: line them all up."
+            return Fault(first, indent_of(lines[first]), message, _out(lines[first]), sure=False)
     levels = _open_levels(lines, at)
     if indent < min(levels):
         return _first_moved(lines)
@@ -98,6 +105,26 @@ def _first_moved(lines: list[str]) -> Fault:
     first = next(i for i, line in enumerate(lines) if not is_blank(line))
     message = "The first key of the file is moved in: it starts at the margin, like the others."
     return Fault(first, 0, message, lines[first].lstrip(), sure=False)
+
+
+def _first_dash_further_in(lines: list[str], at: int) -> int | None:
+    """Of the dashes just above and this one, the first that is further in than the one before."""
+    first = at
+    while (above := _before(lines, first)) is not None and _DASH.match(lines[above]):
+        if indent_of(lines[above]) < indent_of(lines[first]):
+            return first
+        first = above
+    return None
+
+
+def _under_text(lines: list[str], at: int, above: int) -> Fault:
+    """Keys below a dash that has a text behind it, not a key."""
+    text = lines[above].strip().removeprefix("- ")
+    message = (
+        f"This line is moved in below the dash with {quoted(text)}, which is a text, not a key. "
+        "Give the text its key and colon, or move this line out to line up with its fellows."
+    )
+    return Fault(at, indent_of(lines[at]), message, _out(lines[at]), sure=False)
 
 
 def _too_far(lines: list[str], at: int, above: int, key: str) -> Fault:

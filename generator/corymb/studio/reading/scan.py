@@ -9,6 +9,7 @@ import re
 from corymb.studio.reading.fault import (
     GLUED,
     KEY_LINE,
+    MOST_FAULTS,
     Fault,
     in_quotes,
     indent_of,
@@ -17,7 +18,7 @@ from corymb.studio.reading.fault import (
 from corymb.studio.reading.flow import Flow
 from corymb.studio.suggest import quoted
 
-_TEXT_BLOCK = re.compile(r"[|>][+-]?[1-9]?[+-]?\s*(?:#.*)?")
+_TEXT_BLOCK = re.compile(r"[|>][+-]?[1-9]?[+-]? *(?:#.*)?")
 _SPECIAL = "@`%&*!?|>,]}"
 _QUOTED_KEY = re.compile(r"(?P<key>\"[^\"]*\"|'[^']*'):(?P<rest>[^\s/:].*)")
 _TAB = re.compile(r" *\t|(?: *- +)* *-\t")
@@ -36,6 +37,8 @@ class Scan:
     def run(self) -> list[Fault]:
         """All slips found, in the order of the lines."""
         for at, line in enumerate(self.lines):
+            if len(self.faults) > MOST_FAULTS:
+                return sorted(self.faults)
             self._line(at, line)
         self.faults += self._flow.finish()
         return sorted(self.faults)
@@ -48,12 +51,10 @@ class Scan:
             self.faults += self._flow.take_faults()
             return
         self.faults += self._flow.take_faults()
-        if is_blank(line):
-            return
-        if _TAB.match(line):
+        if line.strip() and _TAB.match(line):
             self.faults.append(_tab(at, line))
-            return
-        self._block_line(at, line)
+        elif not is_blank(line):
+            self._block_line(at, line)
 
     def _in_text_block(self, line: str) -> bool:
         """Whether the line belongs to a text that was started with | or >."""
@@ -80,11 +81,11 @@ class Scan:
 
     def _plain(self, at: int, line: str, column: int, value: str, has_key: bool) -> None:
         bare = re.split(r"\s#", value, maxsplit=1)[0].rstrip()
-        if has_key and bare.startswith("- "):
+        if has_key and re.match(r"-(?: |$)", bare):
             self.faults.append(_list_on_line(at, line, column, self._goes_on(at)))
-        elif bare[:1] in _SPECIAL and not re.match(r"[?>|]\S", bare):
-            self.faults.append(_special(at, line, column, bare))
-        elif has_key and re.search(r":(?: |$)", bare):
+        elif bare[:1] in _SPECIAL and not re.match(r"\?\S", bare):
+            self.faults.append(_special(at, line, column, bare, has_key))
+        elif has_key and re.search(r":(?:\s|$)", bare):
             self.faults.append(_colon_inside(at, line, column, bare, self._goes_on(at)))
         elif not has_key:
             fault = _glued(at, line, column, bare)
@@ -117,8 +118,11 @@ def _list_on_line(at: int, line: str, column: int, goes_on: bool) -> Fault:
     )
 
 
-def _special(at: int, line: str, column: int, value: str) -> Fault:
+def _special(at: int, line: str, column: int, value: str, has_key: bool) -> Fault:
     sign = value[0]
+    if not has_key and KEY_LINE.match(value[1:]):
+        message = f"A key can't start with {sign}: take it out."
+        return Fault(at, column, message, line[:column] + line[column + 1 :])
     return Fault(
         at,
         column,
@@ -128,7 +132,7 @@ def _special(at: int, line: str, column: int, value: str) -> Fault:
 
 
 def _colon_inside(at: int, line: str, column: int, value: str, goes_on: bool) -> Fault:
-    colon = re.search(r":(?: |$)", value)
+    colon = re.search(r":(?:\s|$)", value)
     assert colon is not None
     if goes_on and value.endswith(":"):
         message = (

@@ -11,11 +11,13 @@ DIRECTIVE = "A line that starts with % is an order to the computer: take it out.
 TAG = "A word with ! before a value changes what it means: take it out, or put the text in quotes."
 NO_KEY = "There is no key before this colon: write ‘key: value’."
 MERGE = "‘<<’ copies keys from elsewhere: write them out here instead."
+MANY = "So much is wrong up to here that the rest of this file is not read."
 TOO_DEEP = "Things are nested more than 40 deep here: some brackets or dashes are too many."
 LIST_ON_TOP = "This file should start with a key, like ‘name: …’, not with a list or a value."
 LIST_AS_KEY = "A list or a table can't be a key: a key is a word or two before a colon."
 
 _HEX = re.compile(r"#(?P<hex>[0-9a-fA-F]{6}|[0-9a-fA-F]{3})\b")
+_BEHIND = re.compile(r"\s+(?P<swallowed>#[^\s#!=*-].*)")
 _NUMBER = re.compile(r"-[0-9.]+")
 
 
@@ -76,10 +78,10 @@ def after_value(lines: list[str], event: Any) -> list[Fault]:
     mark = event.end_mark
     if event.style in ("|", ">") or mark.line >= len(lines):
         return []
-    rest = re.match(r"\s+(?P<swallowed>#[^\s#!=*-].*)", lines[mark.line][mark.column :])
+    rest = _BEHIND.match(lines[mark.line], mark.column)
     if not rest:
         return []
-    column = mark.column + rest.start("swallowed")
+    column = rest.start("swallowed")
     if _HEX.match(rest["swallowed"]):
         return [_swallowed(mark.line, column, rest["swallowed"])]
     message = (
