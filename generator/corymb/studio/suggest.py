@@ -4,8 +4,8 @@ import re
 from collections.abc import Iterable
 from difflib import SequenceMatcher
 
-CLOSE = 0.68
-"""How alike two words must be to be offered (difflib's ratio); lower offers strangers."""
+CLOSE = 0.66
+"""How alike two words must be to be offered (difflib's ratio): `dyas` is two thirds of `days`."""
 
 FEW = 16
 """Up to this many known words are listed in full in a message."""

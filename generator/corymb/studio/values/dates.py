@@ -106,7 +106,9 @@ def month_of(word: str) -> int:
     fits = [n for n, name in enumerate(MONTHS, 1) if name.casefold().startswith(start)]
     if len(fits) == 1 and len(start) >= 3:
         return fits[0]
-    raise ValueError(f"{quoted(word)} is not a month.{did_you_mean(word, MONTHS)}")
+    meant = or_list(quoted(MONTHS[n - 1]) for n in fits) if fits and start else ""
+    hint = f" Did you mean {meant}?" if meant else did_you_mean(word, MONTHS)
+    raise ValueError(f"{quoted(word)} is not a month.{hint}")
 
 
 def days_in(month: int, year: int) -> int:

@@ -10,7 +10,7 @@ LONGEST = 12
 """Digits a number may have; a longer one is a slip of the hand."""
 
 NUMBER = r"[0-9]+(?:\.[0-9]+)?|\.[0-9]+"
-_MEASURE = re.compile(rf"(?P<number>[+\-−]?(?:{NUMBER}|[0-9]+,[0-9]+))\s*(?P<unit>[^\s0-9].*)?")
+_MEASURE = re.compile(rf"(?P<number>[+\-−]?(?:[0-9]+,[0-9]+|{NUMBER}))\s*(?P<unit>[^\s0-9].*)?")
 _COMMA = re.compile(r"[+\-−]?[0-9]+,[0-9]+")
 _COUNTED = {
     "a": 1, "an": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7,

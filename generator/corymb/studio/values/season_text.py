@@ -29,6 +29,7 @@ _THIRD_WORDS = {
     "mid": "mid", "middle": "mid", "late": "late", "end": "late",
 }  # fmt: skip
 _WEEK = re.compile(r"(?:w|week |wk )\s*(?P<week>[0-9]{1,2})", re.IGNORECASE)
+_NUMBER = re.compile(r"(?P<day>[0-9]{1,2})(?:st|nd|rd|th)?", re.IGNORECASE)
 _ALL_YEAR = re.compile(
     r"(?:all|whole)[ -](?:the )?year(?:[ -]round)?|year[ -]round|all year.?round"
 )
@@ -61,8 +62,7 @@ def parse_window(text: str) -> Window:
     if ends is None:
         only = _end(flat)
         return Window(only.first, only.last, only.spelling)
-    last = _end(ends[1])
-    first = _end(_with_month_of(ends[0], ends[1]))
+    first, last = (_end(end) for end in _completed(*ends))
     window = Window(first.first, last.last, f"{first.spelling} - {last.spelling}")
     if window.over_new_year and len(window.days()) > LONGEST_WRAP:
         raise ValueError(
@@ -77,14 +77,16 @@ def _joined(flat: str) -> str:
     return re.sub(r"\b(early|mid|late)-(?=[a-z]{3,}\b)(?!late\b|mid\b)", r"\1 ", flat, flags=re.I)
 
 
-def _with_month_of(first: str, last: str) -> str:
-    """`mid` before `late July` is mid July; `4` before `12 July` 4 July; `22` before `W30` W22."""
-    if first.casefold() in _THIRD_WORDS or re.fullmatch(r"[0-9]{1,2}(?:st|nd|rd|th)?", first):
-        if _WEEK.fullmatch(last):
-            return f"W{first}"
-        month = re.search(r"[A-Za-z]{3,}\.?$", last)
-        return f"{first} {month[0]}" if month else first
-    return first
+def _completed(first: str, last: str) -> tuple[str, str]:
+    """`mid` in `mid - late July` is mid July, `4` in `4-12 July` 4 July, `W22-30` two weeks."""
+    if _WEEK.fullmatch(first) and _NUMBER.fullmatch(last):
+        return first, f"W{last}"
+    if first.casefold() not in _THIRD_WORDS and not _NUMBER.fullmatch(first):
+        return first, last
+    if _WEEK.fullmatch(last):
+        return f"W{first}", last
+    month = re.search(r"[A-Za-z]{3,}\.?$", last)
+    return (f"{first} {month[0]}" if month else first), last
 
 
 def _end(text: str) -> _End:
@@ -100,7 +102,7 @@ def _end(text: str) -> _End:
     if len(words) != 2:
         raise ValueError(_not_understood(text))
     for one, other in (words, reversed(words)):
-        day = re.fullmatch(r"(?P<day>[0-9]{1,2})(?:st|nd|rd|th)?", one)
+        day = _NUMBER.fullmatch(one)
         if day:
             return _day(int(day["day"]), _month(other))
         if one.casefold() in _THIRD_WORDS:
@@ -139,7 +141,7 @@ def _month(word: str) -> int:
     try:
         return month_of(word)
     except ValueError as wrong:
-        if did_you_mean(word, MONTHS):
+        if "Did you mean" in str(wrong):
             raise
         raise ValueError(f"{wrong} Write a season like {EXAMPLE}.") from None
 
@@ -147,9 +149,10 @@ def _month(word: str) -> int:
 def _not_understood(text: str) -> str:
     if re.search(r"\b[0-9]{4}\b", text):
         return f"{quoted(text)} names a year: a season comes every year, so leave the year out."
-    for word in text.split():
+    words = text.split()
+    for word in words if not _THIRD_WORDS.keys() & {w.casefold() for w in words} else ():
         close = did_you_mean(word, THIRDS)
-        if close and word.casefold() not in _THIRD_WORDS:
+        if close:
             return f"{quoted(word)} is not a part of a month.{close}"
     return (
         f"{quoted(text)} is not a part of the year: write it like {EXAMPLE}, "
