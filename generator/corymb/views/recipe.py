@@ -131,7 +131,8 @@ class BenchView:
     conditioning: tuple[str, ...]  # a sentence a stem
     costs: tuple[CostLine, ...]
     sundries: tuple[CostLine, ...]
-    stems_cost: str
+    stems_grown: str  # all stems of one piece, grown
+    stems_bought: str  # and bought; '' where one of them can't be had
     sundries_cost: str
     notes: str
     draft: bool

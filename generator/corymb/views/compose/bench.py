@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from corymb.studio.models import Sundry
+from corymb.studio.models import StudioFile, Sundry
 from corymb.trade.looks import Look
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
@@ -20,9 +20,7 @@ def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
     variant = recipe.variants.get(look.variant)
     stems = [catalogue.stem(line.stem) for line in look.lines]
     house = catalogue.studio.house
-    grown = sum(
-        (line.count * stem.grown for line, stem in zip(look.lines, stems, strict=True)), Decimal(0)
-    )
+    counts = [line.count for line in look.lines]
     sundries = sum((sundry.cost for sundry in recipe.sundries), Decimal(0))
     return BenchView(
         difficulty=recipe.difficulty,
@@ -36,11 +34,20 @@ def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
         ),
         costs=_costs(catalogue, look),
         sundries=tuple(_sundry(catalogue, sundry) for sundry in recipe.sundries),
-        stems_cost=money(grown, house),
+        stems_grown=_together(counts, [stem.grown for stem in stems], house),
+        stems_bought=_together(counts, [stem.bought for stem in stems], house),
         sundries_cost=money(sundries, house),
         notes=recipe.notes,
         draft=recipe.draft or bool(variant and variant.draft),
     )
+
+
+def _together(counts: list[int], each: list[Decimal | None], house: StudioFile) -> str:
+    """What all stems cost; empty when one of them has no price."""
+    if None in each:
+        return ""
+    costs = [count * (one or 0) for count, one in zip(counts, each, strict=True)]
+    return money(sum(costs, Decimal(0)), house)
 
 
 def _techniques(catalogue: Catalogue, wanted: list[str]) -> tuple[Link, ...]:

@@ -17,7 +17,7 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import take_home
 from corymb.views.compose.images import images_of, photos_of_look
 from corymb.views.compose.seasons import season_of_look
-from corymb.views.compose.wording import price_guide
+from corymb.views.compose.wording import price_guide, window_words
 from corymb.views.pieces import Fact, Link
 from corymb.views.recipe import (
     ChangeView,
@@ -142,7 +142,7 @@ def _lines(catalogue: Catalogue, look: Look) -> tuple[LineView, ...]:
                 use=line.use or stem.use,
                 essential=line.essential,
                 note=line.note,
-                season=str(stem.in_season),
+                season=window_words(stem.in_season),
                 percent=round(100 * share, 1),
             )
         )

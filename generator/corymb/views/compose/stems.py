@@ -8,7 +8,7 @@ from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import at_the_bench, take_home
 from corymb.views.compose.seasons import season_of_stem
-from corymb.views.compose.wording import counted, money, sentence
+from corymb.views.compose.wording import counted, money, sentence, window_words
 from corymb.views.pieces import Fact, Link, Patch
 from corymb.views.stem import ClientStem, CuttingView, StaffStem, StemCard, StemGroup
 
@@ -62,7 +62,7 @@ def _client_view(catalogue: Catalogue, stem: Stem) -> ClientStem:
             for part in stem.colours
         ),
         season=season_of_stem(stem),
-        at_best=sentence(str(stem.at_best)) if stem.at_best else "",
+        at_best=window_words(stem.at_best) if stem.at_best else "",
         facts=(
             Fact(str(stem.head), "across a head"),
             Fact(str(stem.length), "as cut"),

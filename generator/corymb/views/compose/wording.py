@@ -11,6 +11,7 @@ from babel.numbers import format_currency, format_decimal, get_currency_precisio
 
 from corymb.studio.models import StudioFile
 from corymb.studio.values.money import PriceGuide
+from corymb.studio.values.season import Season
 from corymb.studio.words import MONTHS, THIRDS
 from corymb.trade.weeks import COMMON_YEAR, WEEKS, thursday
 
@@ -81,6 +82,11 @@ def third_of(week: int) -> str:
     day = date(COMMON_YEAR, 1, 1) + timedelta(days=thursday(week) - 1)
     third = THIRDS[min((day.day - 1) // 10, 2)]
     return f"{third} {MONTHS[day.month - 1]}"
+
+
+def window_words(season: Season) -> str:
+    """A season as it was written, with the dash that print uses: `early July – mid October`."""
+    return str(season).replace(" - ", " – ")
 
 
 def runs_of(weeks: Iterable[int]) -> list[tuple[int, int]]:
