@@ -1,0 +1,115 @@
+"""README.md: what it shows is right, and what it tells one to type works."""
+
+import re
+from collections.abc import Iterator
+from pathlib import Path
+
+import click
+import pytest
+from click.testing import CliRunner
+
+from corymb.cli import main
+from corymb.site.build import BuildReport, read_checked
+from corymb.studio.load import MODELS, read_studio
+from tests.cli.conftest import ANSWERS, change, words
+
+ROOT = Path(__file__).parents[1]
+README = (ROOT / "README.md").read_text(encoding="utf-8")
+
+FILES = {
+    "stems/dahlias.yml": "group: Dahlias",
+    "recipes/posy/hedgerow-jar.yml": "name: Hedgerow jar",
+    "made/2025/barn-supper.yml": "title: Long table in the barn",
+    "orders/2026/barn-supper.yml": "name: Barn supper",
+    "walks/2026-W38.yml": "counts:",
+    "log/2025.yml": "cuts:",
+    "links/barn-supper.yml": "title: For your barn supper",
+    "techniques/conditioning.md": "---",
+}
+
+
+def examples() -> dict[str, str]:
+    """Each example file by its path in the studio's folder."""
+    blocks = re.findall(r"^```\w+\n(.*?)^```$", README, re.MULTILINE | re.DOTALL)
+    assert len(blocks) == len(FILES)
+    found = {
+        path: block for path, head in FILES.items() for block in blocks if block.startswith(head)
+    }
+    assert len(found) == len(FILES)
+    return found
+
+
+@pytest.fixture
+def new_studio(tmp_path: Path) -> Path:
+    folder = tmp_path / "my-studio"
+    result = CliRunner().invoke(main, ["new", "studio", str(folder), *words(ANSWERS)])
+    assert result.exit_code == 0
+    return folder / "content"
+
+
+def test_every_example_is_read_as_what_it_is(new_studio: Path) -> None:
+    for path, text in examples().items():
+        file = new_studio / path
+        file.parent.mkdir(parents=True, exist_ok=True)
+        file.write_text(text, encoding="utf-8")
+    studio, problems = read_studio(new_studio)
+    assert problems == []
+    assert studio is not None
+    assert "dahlia-shell" in studio.stems
+    assert "later" in studio.recipes["hedgerow-jar"].variants
+    assert len(studio.made) == len(studio.orders) == len(studio.walks) == len(studio.logs) == 1
+    assert len(studio.links) == 1
+
+
+def test_every_kind_of_file_is_named() -> None:
+    named = {
+        "standing": "orders/standing/",
+        "studio": "content/studio.yml",
+        "page": "pages/care.md",
+    }
+    paths = " ".join([*FILES, *named.values()])
+    folders = {"order": "orders/", "technique": "techniques/", "recipe": "recipes/", "log": "log/"}
+    folders |= {"stems": "stems/", "made": "made/", "walk": "walks/", "link": "links/"}
+    for kind in MODELS:
+        assert (named | folders)[kind] in paths
+        assert (named | folders)[kind] in README
+
+
+def test_the_error_it_shows_is_the_one_that_comes(
+    new_studio: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.chdir(new_studio.parent)
+    change(new_studio / "recipes/posy/kitchen-jug.yml", "5 scabious-lilac", "5 scabius-lilac")
+    report = BuildReport()
+    read_checked(Path("content"), report)
+    (problem,) = report.problems
+    shown = "".join(f"    {line}\n" for line in problem.shown().splitlines())
+    assert shown in README
+
+
+def calls() -> Iterator[tuple[str, ...]]:
+    """Every command that the README names."""
+    for line in re.findall(r"corymb ((?:new )?[a-z]+)(?= |`|\n)", README):
+        yield tuple(line.split())
+
+
+@pytest.mark.parametrize("call", sorted(set(calls())), ids=" ".join)
+def test_every_command_it_names_is_there(call: tuple[str, ...]) -> None:
+    command: click.Command = main
+    for word in call:
+        assert isinstance(command, click.Group)
+        command = command.commands[word]
+
+
+def test_every_command_there_is_is_named() -> None:
+    assert {call[0] for call in calls()} == set(main.commands)
+
+
+def test_continuous_integration_runs_what_the_reader_is_told_to_run() -> None:
+    assert "\n    bash tests/run\n" in README
+    assert "tests/run" in (ROOT / ".ci" / "run").read_text(encoding="utf-8")
+
+
+def test_the_picture_it_shows_is_there() -> None:
+    (path,) = re.findall(r"!\[[^\]]+\]\(([^)]+)\)", README)
+    assert (ROOT / path).is_file()
