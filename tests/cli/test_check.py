@@ -7,7 +7,7 @@ import pytest
 from tests.cli.conftest import Run, change
 
 JUG = Path("content/recipes/posy/kitchen-jug.yml")
-MISSPELT = f"{JUG}:15:5: there is no stem called ‘scabius-lilac’. Did you mean ‘scabious-lilac’?"
+MISSPELT = f"{JUG}:15:7: There is no stem called ‘scabius-lilac’. Did you mean ‘scabious-lilac’?"
 
 
 def test_a_new_studio_has_nothing_to_put_right(studio: Path, run: Run) -> None:
@@ -62,13 +62,13 @@ def test_advice_is_told_apart_and_stops_only_the_strict(studio: Path, run: Run) 
     [
         pytest.param(
             [],
-            "Error: there is no studio here: neither a mkdocs.yml nor a studio.yml. Go into your "
+            "Error: There is no studio here: neither a mkdocs.yml nor a studio.yml. Go into your "
             "studio's folder, or name it. To begin one: corymb new studio my-studio\n",
             id="none here",
         ),
         pytest.param(
             ["elsewhere"],
-            "Error: there is no studio in elsewhere: a studio's folder holds a studio.yml. "
+            "Error: There is no studio in elsewhere: a studio's folder holds a studio.yml. "
             "To begin one: corymb new studio my-studio\n",
             id="none there",
         ),

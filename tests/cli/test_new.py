@@ -139,7 +139,7 @@ def test_a_new_recipe_asks_for_what_isn_t_given_and_offers_known_stems(
         pytest.param(
             "recipe",
             {**RECIPE, "--name": "Kitchen jug", "--style": "hand-tie"},
-            "there is a recipe called ‘kitchen-jug’ already, in "
+            "There is a recipe called ‘kitchen-jug’ already, in "
             "content/recipes/posy/kitchen-jug.yml. Give this one another name, or an --id of "
             "its own.",
             id="a recipe's id is taken",
@@ -147,7 +147,7 @@ def test_a_new_recipe_asks_for_what_isn_t_given_and_offers_known_stems(
         pytest.param(
             "recipe",
             {**RECIPE, "--style": "possy"},
-            "there is no style called ‘possy’. Did you mean ‘posy’?",
+            "There is no style called ‘possy’. Did you mean ‘posy’?",
             id="no such style",
         ),
         pytest.param(
@@ -159,14 +159,14 @@ def test_a_new_recipe_asks_for_what_isn_t_given_and_offers_known_stems(
         pytest.param(
             "stem",
             {**STEM, "--name": "Hornbeam"},
-            "there is a stem called ‘hornbeam’ already, in content/stems/leaf-and-grass.yml. "
+            "There is a stem called ‘hornbeam’ already, in content/stems/leaf-and-grass.yml. "
             "Give this one another name, or an --id of its own.",
             id="a stem's id is taken",
         ),
         pytest.param(
             "stem",
             {**STEM, "--colours": "lime b5cc5a 90 %"},
-            "the shares add up to 90 %; they should add up to 100 %.",
+            "The shares add up to 90 %; they should add up to 100 %.",
             id="shares don't add up",
         ),
     ],

@@ -63,7 +63,7 @@ def test_a_save_is_seen_and_an_error_leaves_the_last_good_site_up(
     told(words, r"rebuilt in \d")
     assert "Said anew" in front_page()
     change(house, "tagline:", "tag line:")
-    told(words, "Did you mean ‘tagline’\\?")
+    told(words, "Did you mean `tagline`\\?")
     told(words, "the last good site stays up")
     assert "Said anew" in front_page()
     running.send_signal(signal.SIGINT)
@@ -80,6 +80,6 @@ def test_a_port_in_use_is_said_with_one_that_may_be_free(
     other.server_close()
     assert (result.exit_code, result.output) == (
         1,
-        f"Error: port {port} is in use, perhaps by another `corymb serve`. End that one, or take "
+        f"Error: Port {port} is in use, perhaps by another `corymb serve`. End that one, or take "
         f"another port: corymb serve --port {port + 1}\n",
     )

@@ -73,11 +73,11 @@ def test_a_variant_in_a_size_times_a_quantity_is_counted_in_whole_stems(
     [
         (
             ["kitchen-jog"],
-            "there is no recipe called ‘kitchen-jog’. Did you mean ‘kitchen-jug’?",
+            "There is no recipe called ‘kitchen-jog’. Did you mean ‘kitchen-jug’?",
         ),
         (
             ["zzz"],
-            "there is no recipe called ‘zzz’. There are market-bunch, kitchen-jug.",
+            "There is no recipe called ‘zzz’. There are market-bunch, kitchen-jug.",
         ),
         (
             ["kitchen-jug", "--variant", "late-sumer"],
@@ -108,8 +108,8 @@ def test_errors_elsewhere_don_t_keep_a_recipe_from_being_shown(studio: Path, run
 @pytest.mark.parametrize(
     ("before", "after", "told"),
     [
-        ("time:", "tme:", "`tme` is not a key that is known here. Did you mean ‘time’?"),
-        ("5 dahlia-coral", "5 dahlia-corel", "there is no stem called ‘dahlia-corel’."),
+        ("time:", "tme:", "`tme` is not a key here. Did you mean `time`?"),
+        ("5 dahlia-coral", "5 dahlia-corel", "There is no stem called ‘dahlia-corel’."),
     ],
 )
 def test_errors_of_its_own_are_told_instead(

@@ -70,7 +70,7 @@ def _style(studio: Studio, given: str | None) -> str:
         return str(click.prompt("Style", type=click.Choice(styles), default=styles[0]))
     if given not in styles:
         guess = did_you_mean(given, styles) or f" There are {few_of(styles)}."
-        raise click.ClickException(f"there is no style called ‘{given}’.{guess}")
+        raise click.ClickException(f"There is no style called ‘{given}’.{guess}")
     return given
 
 
@@ -78,7 +78,7 @@ def _refuse_taken(studio: Studio, known_as: str) -> None:
     taken = studio.sources.get(("recipe", known_as))
     if taken is not None:
         raise click.ClickException(
-            f"there is a recipe called ‘{known_as}’ already, in {path_from_here(taken.file)}. "
+            f"There is a recipe called ‘{known_as}’ already, in {path_from_here(taken.file)}. "
             "Give this one another name, or an --id of its own."
         )
 

@@ -95,7 +95,7 @@ def _refuse_taken(studio: Studio, known_as: str) -> None:
     taken = studio.sources.get(("stem", known_as))
     if taken is not None:
         raise click.ClickException(
-            f"there is a stem called ‘{known_as}’ already, in {path_from_here(taken.file)}. "
+            f"There is a stem called ‘{known_as}’ already, in {path_from_here(taken.file)}. "
             "Give this one another name, or an --id of its own."
         )
 

@@ -71,7 +71,7 @@ def serve(audience: Audience | None, config: Path | None, port: int) -> None:
 
 def _busy(port: int) -> str:
     return (
-        f"port {port} is in use, perhaps by another `corymb serve`. End that one, or take "
+        f"Port {port} is in use, perhaps by another `corymb serve`. End that one, or take "
         f"another port: corymb serve --port {port + 1 if port < 65535 else 8000}"
     )
 

@@ -56,11 +56,10 @@ def _found(studio: Studio, problems: list[Problem], wanted: str) -> Recipe:
     by_name = {r.name.casefold(): r for r in studio.recipes.values()}
     found = studio.recipes.get(wanted) or by_name.get(wanted.casefold())
     known_as = found.id if found else wanted
-    source = studio.sources.get(("recipe", known_as))
-    own = [p for p in problems if source is not None and p.file == source.file]
+    own = [p for p in problems if p.file.stem == known_as and "recipes" in p.file.parts]
     if found is None and not own:
         guess = did_you_mean(wanted, studio.recipes) or f" There are {few_of(studio.recipes)}."
-        raise click.ClickException(f"there is no recipe called ‘{wanted}’.{guess}")
+        raise click.ClickException(f"There is no recipe called ‘{wanted}’.{guess}")
     if found is None or not _can_be_shown(studio, found):
         _stop(own)
     return found

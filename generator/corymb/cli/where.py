@@ -26,7 +26,7 @@ def site_settings(given: Path | None) -> SiteSettings:
     file = _config_in(given) if given else Path(CONFIG)
     if given is None and not file.is_file():
         raise click.ClickException(
-            f"there is no {CONFIG} in this folder. Go into your studio's folder, or name the "
+            f"There is no {CONFIG} in this folder. Go into your studio's folder, or name the "
             f"file: -f my-studio/{CONFIG}. To begin a studio: corymb new studio my-studio"
         )
     try:
@@ -44,11 +44,11 @@ def studio_folder(given: Path | None) -> Path:
         return site_settings(named).studio_folder
     if given is not None:
         raise click.ClickException(
-            f"there is no studio in {given}: a studio's folder holds a {STUDIO}. "
+            f"There is no studio in {given}: a studio's folder holds a {STUDIO}. "
             "To begin one: corymb new studio my-studio"
         )
     raise click.ClickException(
-        f"there is no studio here: neither a {CONFIG} nor a {STUDIO}. Go into your studio's "
+        f"There is no studio here: neither a {CONFIG} nor a {STUDIO}. Go into your studio's "
         "folder, or name it. To begin one: corymb new studio my-studio"
     )
 
