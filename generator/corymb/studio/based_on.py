@@ -6,47 +6,97 @@ and whether it is a draft. The stems themselves are worked out in `corymb.trade.
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
 from typing import Any
 
+from corymb.studio.circles import ARROW, circles
+from corymb.studio.mending import Doubts
 from corymb.studio.models.recipe import inherited_keys
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Source
 from corymb.studio.suggest import did_you_mean
 
-Written = dict[tuple[str, str], dict[str, Any]]
 KEY = "based on"
 
 
-def fill_in(written: Written, sources: dict[tuple[str, str], Source]) -> list[Problem]:
-    """Give every recipe in `written` the keys it takes over; problems where a base is wrong."""
-    recipes = {known_as: data for (kind, known_as), data in written.items() if kind == "recipe"}
-    problems = []
-    for known_as, data in recipes.items():
-        chain = _chain(known_as, recipes)
-        source = sources["recipe", known_as]
-        if chain[-1] not in recipes:
-            guess = did_you_mean(chain[-1], list(recipes))
-            if len(chain) == 2:
-                message = f"there is no recipe called ‘{chain[-1]}’.{guess}"
-                problems.append(source.problem(message, KEY))
+@dataclass
+class Written:
+    """A recipe's keys, those taken over among them."""
+
+    data: dict[str, Any]
+    doubts: Doubts = frozenset()
+    """Where its base is wrong, which has been told."""
+    elsewhere: Doubts = frozenset()
+    """The keys that it leaves to its base; mistakes in them are told there."""
+
+
+@dataclass
+class Filled:
+    """All recipes by id, and what is wrong with their bases."""
+
+    recipes: dict[str, Written] = field(default_factory=dict)
+    problems: list[Problem] = field(default_factory=list)
+
+
+def fill_in(sources: Mapping[str, Source], heard_of: frozenset[str]) -> Filled:
+    """Every recipe with the keys it takes over.
+
+    `heard_of` has the names of recipes whose files couldn't be read.
+    """
+    filled = Filled({known_as: _written(source) for known_as, source in sources.items()})
+    filled.problems += _cut_circles(filled.recipes, sources)
+    for known_as, recipe in filled.recipes.items():
+        base = _base(recipe.data)
+        if base is None or base in filled.recipes or base in heard_of:
             continue
-        if len(set(chain)) < len(chain):
-            way = " → ".join(chain)
-            message = f"this recipe comes back to itself: {way}. One of them must stand alone."
-            problems.append(source.problem(message, KEY))
-            data.pop(KEY)
-    for known_as, data in recipes.items():
-        for base in _chain(known_as, recipes)[1:]:
-            taken = {k: v for k, v in recipes.get(base, {}).items() if k in inherited_keys()}
-            data.update({k: v for k, v in taken.items() if k not in data})
-    return problems
+        recipe.doubts |= {(KEY,)}
+        guess = did_you_mean(base, filled.recipes)
+        message = f"There is no recipe called ‘{base}’ to start from.{guess}"
+        filled.problems.append(sources[known_as].problem(message, KEY))
+    for known_as, recipe in filled.recipes.items():
+        _take_over(recipe, list(_bases(known_as, filled.recipes)))
+    return filled
 
 
-def _chain(known_as: str, recipes: dict[str, dict[str, Any]]) -> list[str]:
-    """The recipe, its base, its base's base ... until one stands alone, is missing, or returns."""
-    chain = [known_as]
-    while (base := recipes.get(chain[-1], {}).get(KEY)) is not None:
-        chain.append(str(base))
-        if chain.count(str(base)) > 1:
-            break
-    return chain
+def _written(source: Source) -> Written:
+    untold = (KEY,) not in source.tree.left_out
+    return Written(dict(source.tree.data), frozenset() if untold else frozenset({(KEY,)}))
+
+
+def _take_over(recipe: Written, bases: list[Written]) -> None:
+    if KEY not in recipe.data and not recipe.doubts:
+        return
+    recipe.elsewhere = frozenset({(key,) for key in inherited_keys() if key not in recipe.data})
+    for base in bases:
+        taken = {k: v for k, v in base.data.items() if k in inherited_keys()}
+        recipe.data = {**taken, **recipe.data}
+
+
+def _base(data: Mapping[str, Any]) -> str | None:
+    base = data.get(KEY)
+    return base if isinstance(base, str) else None
+
+
+def _bases(known_as: str, recipes: Mapping[str, Written]) -> Iterator[Written]:
+    """The recipe's base, its base's base and so on, as far as they are there."""
+    base = _base(recipes[known_as].data)
+    while base is not None and base in recipes:
+        yield recipes[base]
+        base = _base(recipes[base].data)
+
+
+def _cut_circles(
+    recipes: Mapping[str, Written], sources: Mapping[str, Source]
+) -> Iterator[Problem]:
+    """Tell each circle once, and let each recipe in it stand alone from here on."""
+    bases = {known_as: _base(recipe.data) for known_as, recipe in recipes.items()}
+    for way in circles({known_as: [base] if base else [] for known_as, base in bases.items()}):
+        message = (
+            f"This recipe comes back to itself: {ARROW.join(way)}. "
+            "One of them must have stems of its own and no `based on`."
+        )
+        yield sources[way[0]].problem(message, KEY)
+        for known_as in way:
+            recipes[known_as].data.pop(KEY, None)
+            recipes[known_as].doubts |= {(KEY,)}

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
 from corymb.studio.problems import Problem
-from corymb.studio.suggest import did_you_mean
+from corymb.studio.suggest import did_you_mean, nearest, quoted
+from corymb.studio.values.dates import parse_iso_week
+from corymb.studio.values.text import parse_id, slug
 
 FOLDERS = {
     "stems": "stems",
@@ -22,7 +25,9 @@ FOLDERS = {
 }
 MARKDOWN_KINDS = ("page", "technique")
 UNREAD_FOLDERS = ("photos",)
-READ_ENDINGS = {".yml": "YAML", ".md": "Markdown"}
+KNOWN = (*FOLDERS, *UNREAD_FOLDERS, "studio.yml")
+ALMOST = {".yml": (".yaml", ".yml.txt", ".yaml.txt"), ".md": (".markdown", ".mdown", ".md.txt")}
+"""What people, and their editors, write for an ending; in any case."""
 
 
 @dataclass(frozen=True)
@@ -36,39 +41,103 @@ class Found:
 
 
 def files_of(folder: Path) -> Iterator[Found | Problem]:
-    """Every file of the studio in a steady order; advice on what would not be read."""
-    yield Found("studio", "studio", folder / "studio.yml", "")
-    for entry in sorted(folder.iterdir()):
-        if entry.name.startswith(".") or entry.name in ("studio.yml", *UNREAD_FOLDERS):
-            continue
-        if entry.is_dir() and entry.name in FOLDERS:
+    """Every file of the studio in a steady order, and what is wrong with the files' names.
+
+    A file whose name is a little off is an error, and is read all the same, so that whatever
+    names it isn't wrong as well. On what is none of the studio's there is advice.
+    """
+    entries = sorted(entry for entry in folder.iterdir() if not entry.name.startswith("."))
+    if not any(entry.name == "studio.yml" for entry in entries):
+        yield from _studio_file(folder, entries)
+    for entry in entries:
+        if entry.name == "studio.yml":
+            yield Found("studio", "studio", entry, "")
+        elif entry.name in FOLDERS and entry.is_dir():
             yield from _files_in(entry, FOLDERS[entry.name])
-        else:
-            yield _unread(entry)
+        elif entry.name not in UNREAD_FOLDERS and not _is_almost(entry, "studio", ".yml"):
+            yield from _unread(entry, {other.name for other in entries})
+
+
+def _studio_file(folder: Path, entries: list[Path]) -> Iterator[Found | Problem]:
+    """The studio's own file where it isn't called `studio.yml`."""
+    for entry in entries:
+        if _is_almost(entry, "studio", ".yml"):
+            yield _rename(entry, "studio.yml")
+            yield Found("studio", "studio", entry, "")
+            return
+    yield Found("studio", "studio", folder / "studio.yml", "")
 
 
 def _files_in(folder: Path, kind: str) -> Iterator[Found | Problem]:
     wanted = ".md" if kind in MARKDOWN_KINDS else ".yml"
-    for file in sorted(p for p in folder.rglob("*") if not p.name.startswith(".")):
-        if file.is_dir():
+    for file in sorted(folder.rglob("*")):
+        hidden = any(part.startswith(".") for part in file.relative_to(folder).parts)
+        if file.is_dir() or hidden:
             continue
-        if file.suffix != wanted:
-            yield _wrong_ending(file, wanted)
+        name = _name_of(file, wanted)
+        if name is None:
+            yield _other_ending(file, wanted)
             continue
         standing = kind == "order" and file.parent.name == "standing"
-        yield Found("standing" if standing else kind, file.stem, file, file.parent.name)
+        known_as, message = _checked(name, kind)
+        if message:
+            yield Problem(file, 1, 1, message)
+        elif file.name != f"{name}{wanted}":
+            yield _rename(file, f"{known_as}{wanted}")
+        yield Found("standing" if standing else kind, known_as, file, file.parent.name)
 
 
-def _wrong_ending(file: Path, wanted: str) -> Problem:
+def _name_of(file: Path, wanted: str) -> str | None:
+    """A file's name without its ending; None when it has quite another one."""
+    for ending in (wanted, *ALMOST[wanted]):
+        if file.name.casefold().endswith(ending):
+            return file.name[: -len(ending)]
+    return None
+
+
+def _is_almost(entry: Path, name: str, wanted: str) -> bool:
+    found = _name_of(entry, wanted)
+    return entry.is_file() and found is not None and found.casefold() == name
+
+
+def _checked(name: str, kind: str) -> tuple[str, str]:
+    """The id that a file's name is, or was meant to be; and what is wrong with the name."""
+    if kind == "walk":
+        try:
+            return str(parse_iso_week(name)), ""
+        except ValueError as error:
+            return name, f"A walk's file is named after its week. {error}"
+    if kind == "log":
+        right = re.fullmatch("(19|20|21)[0-9]{2}", name)
+        wrong = f"{quoted(name)} is not a year. A log's file is named after its year: ‘2025.yml’."
+        return name, "" if right else wrong
+    try:
+        return parse_id(name), ""
+    except ValueError as error:
+        return slug(name) or name, f"The file's name is what others call it by. {error}"
+
+
+def _rename(file: Path, right: str) -> Problem:
+    return Problem(file, 1, 1, f"This file has the wrong name: rename it to {quoted(right)}.")
+
+
+def _other_ending(file: Path, wanted: str) -> Problem:
     message = (
-        f"this file is not read: files here end in {wanted}. "
-        f"Rename it to ‘{file.stem}{wanted}’, or move it out of the studio's folder."
+        f"This file is not read: files here end in {wanted}. Rename it to "
+        f"{quoted(file.stem + wanted)}, or move it out of the studio's folder."
     )
     return Problem(file, 1, 1, message, "", advice=True)
 
 
-def _unread(entry: Path) -> Problem:
-    known = (*FOLDERS, *UNREAD_FOLDERS, "studio.yml")
+def _unread(entry: Path, there: set[str]) -> Iterator[Found | Problem]:
+    """A folder that is almost called what it should be is read; all else isn't."""
+    meant = next(iter(nearest(entry.name, FOLDERS, limit=1)), "") if entry.is_dir() else ""
+    if meant and meant not in there:
+        message = f"This folder has the wrong name: rename it to {quoted(meant)}."
+        yield Problem(entry, 1, 1, message)
+        yield from _files_in(entry, FOLDERS[meant])
+        return
     what = "folder" if entry.is_dir() else "file"
-    message = f"this {what} is not read.{did_you_mean(entry.name, known)}"
-    return Problem(entry, 1, 1, message, "", advice=True)
+    guess = did_you_mean(entry.name, KNOWN)
+    message = f"This {what} is not read.{guess or ' Move it out of the studio’s folder.'}"
+    yield Problem(entry, 1, 1, message, "", advice=True)

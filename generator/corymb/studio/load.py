@@ -2,54 +2,39 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from collections.abc import Iterator
+from dataclasses import dataclass
 from pathlib import Path
-from typing import Any
 
-from corymb.studio import based_on, front_matter
-from corymb.studio.folder import MARKDOWN_KINDS, Found, files_of
-from corymb.studio.models import (
-    CutLog,
-    MadeWork,
-    Order,
-    Page,
-    Recipe,
-    StandingOrder,
-    StemFile,
-    StudioFile,
-    StyleLink,
-    Technique,
-    Walk,
-)
-from corymb.studio.models.base import FileModel, NamedModel
+from corymb.studio.assemble import MODELS, assemble
+from corymb.studio.filing import Filed, file_away
+from corymb.studio.folder import files_of
 from corymb.studio.problems import Problem
-from corymb.studio.studio import Document, Source, Studio
-from corymb.studio.validation import validate
-from corymb.studio.yaml_tree import decode, read_tree
+from corymb.studio.shelves import Key
+from corymb.studio.studio import Studio
 
-MODELS: dict[str, type[FileModel]] = {
-    "studio": StudioFile,
-    "stems": StemFile,
-    "recipe": Recipe,
-    "made": MadeWork,
-    "order": Order,
-    "standing": StandingOrder,
-    "walk": Walk,
-    "log": CutLog,
-    "link": StyleLink,
-    "page": Page,
-    "technique": Technique,
+__all__ = ["MODELS", "ReadStudio", "read_folder", "read_studio"]
+
+NOUNS = {
+    "stems": "group of stems",
+    "made": "piece of made work",
+    "standing": "standing order",
+    "log": "log of cuts",
+    "link": "style link",
+    "technique": "lesson",
 }
+"""What a kind of file is called in a sentence, where that isn't its name."""
 
 
-@dataclass
-class Reading:
-    """What has been read so far, and what was wrong with it."""
+@dataclass(frozen=True)
+class ReadStudio:
+    """What came of a studio's folder."""
 
-    problems: list[Problem] = field(default_factory=list)
-    sources: dict[tuple[str, str], Source] = field(default_factory=dict)
-    found: dict[tuple[str, str], Found] = field(default_factory=dict)
-    markdown: dict[tuple[str, str], str] = field(default_factory=dict)
+    studio: Studio | None
+    """What could be read whole; None when `studio.yml` couldn't."""
+    mended: Studio | None
+    """The same with examples where something is wrong: to look for further problems in."""
+    problems: list[Problem]
 
 
 def read_studio(folder: Path) -> tuple[Studio | None, list[Problem]]:
@@ -57,119 +42,38 @@ def read_studio(folder: Path) -> tuple[Studio | None, list[Problem]]:
 
     There is no studio when `studio.yml` itself can't be read.
     """
+    read = read_folder(folder)
+    return read.studio, read.problems
+
+
+def read_folder(folder: Path) -> ReadStudio:
+    """The studio in `folder`, and also as it would be without its slips."""
     if not folder.is_dir():
-        return None, [Problem(folder, 1, 1, "there is no studio here: this folder doesn't exist.")]
-    reading = Reading()
+        why = "this is a file" if folder.exists() else "this folder doesn't exist"
+        message = f"There is no studio here, {why}: make one with `corymb new studio`."
+        return ReadStudio(None, None, [Problem(folder, 1, 1, message)])
+    files: dict[Key, Filed] = {}
+    doubles: list[Filed] = []
+    problems: list[Problem] = []
     for found in files_of(folder):
         if isinstance(found, Problem):
-            reading.problems.append(found)
-        else:
-            _read_file(found, reading)
-    studio = _assemble(folder, reading)
-    return studio, sorted(set(reading.problems))
-
-
-def _read_file(found: Found, reading: Reading) -> None:
-    key = (found.kind, found.id)
-    if key in reading.found:
-        first = reading.found[key].file
-        message = (
-            f"there is another {found.kind} called ‘{found.id}’: {first}. "
-            "Rename one of the two; every name is used once."
-        )
-        reading.problems.append(Problem(found.file, 1, 1, message))
-        return
-    text = _text_of(found, reading)
-    if text is None:
-        return
-    if found.kind in MARKDOWN_KINDS:
-        parts = front_matter.split(text, found.file)
-        if isinstance(parts, Problem):
-            reading.problems.append(parts)
-            return
-        heading, reading.markdown[key] = parts
-        tree, problems = read_tree(heading, found.file)
-    else:
-        tree, problems = read_tree(text, found.file)
-    reading.problems += problems
-    reading.found[key] = found
-    if tree is not None:
-        reading.sources[key] = Source(found.file, tuple(text.split("\n")), tree)
-
-
-def _text_of(found: Found, reading: Reading) -> str | None:
-    try:
-        raw = found.file.read_bytes()
-    except FileNotFoundError:
-        message = "the studio's own file is missing: make one with `corymb new studio`."
-        reading.problems.append(Problem(found.file, 1, 1, message))
-        return None
-    except OSError as error:
-        message = f"this file can't be read: {error.strerror}."
-        reading.problems.append(Problem(found.file, 1, 1, message))
-        return None
-    text, problems = decode(raw, found.file)
-    reading.problems += problems
-    return text
-
-
-def _assemble(folder: Path, reading: Reading) -> Studio | None:
-    written = {key: _plain(source) for key, source in reading.sources.items()}
-    reading.problems += based_on.fill_in(written, reading.sources)
-    models: dict[tuple[str, str], Any] = {}
-    for key, source in reading.sources.items():
-        model, problems = validate(MODELS[key[0]], written[key], source)
-        reading.problems += problems
-        if model is not None:
-            models[key] = model.with_id(key[1]) if isinstance(model, NamedModel) else model
-    house = models.get(("studio", "studio"))
-    if house is None:
-        return None
-    studio = Studio(folder, house, sources=dict(reading.sources))
-    _fill(studio, models, reading)
-    return studio
-
-
-def _plain(source: Source) -> dict[str, Any]:
-    data = source.tree.data
-    return dict(data) if isinstance(data, dict) else {}
-
-
-def _fill(studio: Studio, models: dict[tuple[str, str], Any], reading: Reading) -> None:
-    shelves: dict[str, dict[str, Any]] = {
-        "made": studio.made,
-        "order": studio.orders,
-        "standing": studio.standing_orders,
-        "walk": studio.walks,
-        "log": studio.logs,
-        "link": studio.links,
-    }
-    for (kind, known_as), model in models.items():
-        key = (kind, known_as)
-        if kind in shelves:
-            shelves[kind][known_as] = model
-        elif kind == "stems":
-            _add_stems(studio, model, reading.sources[key], reading)
-        elif kind == "recipe":
-            studio.recipes[known_as] = model.in_style(reading.found[key].parent)
-        elif kind in MARKDOWN_KINDS:
-            document = Document(known_as, model, reading.markdown[key], reading.found[key].file)
-            (studio.pages if kind == "page" else studio.techniques)[known_as] = document
-    for style_id, style in studio.house.styles.items():
-        style.with_id(style_id)
-
-
-def _add_stems(studio: Studio, group: StemFile, source: Source, reading: Reading) -> None:
-    for stem_id, stem in group.stems.items():
-        here = source.within("stems", stem_id)
-        first = studio.sources.get(("stem", stem_id))
-        if first is not None:
-            message = (
-                f"there is a stem called ‘{stem_id}’ already, in {first.file}. "
-                "Give one of the two another id."
-            )
-            reading.problems.append(here.problem(message, at_key=True))
+            problems.append(found)
             continue
-        studio.stems[stem_id] = stem.with_id(stem_id)
-        studio.groups.setdefault(group.group, []).append(stem_id)
-        studio.sources["stem", stem_id] = here
+        filed = file_away(found)
+        problems += filed.problems
+        if files.setdefault((found.kind, found.id), filed) is not filed:
+            doubles.append(filed)
+    problems += _taken_names(folder, files, doubles)
+    made = assemble(folder, files, doubles)
+    return ReadStudio(made.studio, made.mended, sorted({*problems, *made.problems}))
+
+
+def _taken_names(folder: Path, files: dict[Key, Filed], doubles: list[Filed]) -> Iterator[Problem]:
+    for filed in doubles:
+        kind, known_as = filed.found.kind, filed.found.id
+        first = files[kind, known_as].found.file.relative_to(folder).as_posix()
+        message = (
+            f"There is another {NOUNS.get(kind, kind)} called ‘{known_as}’, in {first}. "
+            "Rename one of the two files: every name is used once."
+        )
+        yield Problem(filed.found.file, 1, 1, message, filed.text.split("\n")[0])

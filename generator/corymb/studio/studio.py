@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Generic, TypeVar
 
+from corymb.studio.mending import Doubts, has_doubts, in_doubt
 from corymb.studio.models import (
     CutLog,
     MadeWork,
@@ -21,9 +24,11 @@ from corymb.studio.models import (
     Walk,
 )
 from corymb.studio.problems import Problem
+from corymb.studio.shape import Step
 from corymb.studio.yaml_tree import Tree
 
-Step = str | int
+__all__ = ["Document", "Source", "Step", "Studio"]
+
 Heading = TypeVar("Heading", Page, Technique)
 
 
@@ -35,6 +40,8 @@ class Source:
     lines: tuple[str, ...]
     tree: Tree
     path: tuple[Step, ...] = ()
+    doubts: Doubts = frozenset()
+    """The places that aren't known for certain, since the file has a slip there."""
 
     def line_of(self, number: int) -> str:
         """The text of a line, counted from 1; empty where there is none."""
@@ -44,13 +51,32 @@ class Source:
         """The same file, further in."""
         return replace(self, path=(*self.path, *path))
 
+    def in_doubt(self, *path: Step) -> bool:
+        """Whether what stands at `path` isn't known for certain."""
+        return in_doubt(self.doubts, (*self.path, *path))
+
+    def has_doubts(self, *path: Step) -> bool:
+        """Whether that, or anything in it, isn't known for certain."""
+        return has_doubts(self.doubts, (*self.path, *path))
+
     def problem(
-        self, message: str, *path: Step, advice: bool = False, at_key: bool = False
+        self,
+        message: str,
+        *path: Step,
+        advice: bool = False,
+        at_key: bool = False,
+        word: str = "",
     ) -> Problem:
-        """A problem at `path` within the thing, or at the nearest place above it."""
+        """A problem at `path` within the thing, or at the nearest place above it.
+
+        With `word`, at that word where the value holds it on its line (`3 dahlia-shell`).
+        """
         whole = (*self.path, *path)
         line, column = self.tree.key_place(whole) if at_key else self.tree.place(whole)
-        return Problem(self.file, line, column, message, self.line_of(line), advice)
+        text = self.line_of(line)
+        found = re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])").search(text, column - 1)
+        at = found.start() + 1 if word and found else column
+        return Problem(self.file, line, at, message, text, advice)
 
 
 @dataclass(frozen=True)
@@ -81,6 +107,8 @@ class Studio:
     pages: dict[str, Document[Page]] = field(default_factory=dict)
     techniques: dict[str, Document[Technique]] = field(default_factory=dict)
     sources: dict[tuple[str, str], Source] = field(default_factory=dict)
+    heard_of: Mapping[str, frozenset[str]] = field(default_factory=dict)
+    """Names in files that couldn't be read, by kind: there, but nothing more is known of them."""
 
     @property
     def styles(self) -> dict[str, Style]:

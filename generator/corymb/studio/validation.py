@@ -1,120 +1,147 @@
-"""From a file's tree to its model; and from what the model refuses to a florist's sentence."""
+"""From a file's tree to its model; and every reason why it can't be, each told once."""
 
 from __future__ import annotations
 
-from types import UnionType
-from typing import Annotated, Any, TypeVar, Union, get_args, get_origin
+from collections.abc import Sequence
+from copy import deepcopy
+from dataclasses import dataclass
+from typing import Any, Generic, TypeVar
 
 from pydantic import ValidationError
-from pydantic_core import ErrorDetails
 
+from corymb.studio import refusals
+from corymb.studio.mending import Doubts, has_doubts, leave_out, mend, put_example, value_at
 from corymb.studio.models.base import FileModel
 from corymb.studio.problems import Problem
-from corymb.studio.studio import Source, Step
-from corymb.studio.suggest import did_you_mean, known_words
+from corymb.studio.shape import Path, keys_of, model_at
+from corymb.studio.slip import Slip
+from corymb.studio.studio import Source
+from corymb.studio.suggest import nearest
 
 Model = TypeVar("Model", bound=FileModel)
 
+ALL: Doubts = frozenset({()})
+NONE: Doubts = frozenset()
+MOST_ROUNDS = 8
+"""How often a file is mended and read again; each round goes one level further in."""
+
+
+@dataclass(frozen=True)
+class Outcome(Generic[Model]):
+    """What came of a file. `mended` has examples at the places in `doubts`; else it is the file."""
+
+    mended: Model | None
+    doubts: Doubts
+    problems: tuple[Problem, ...] = ()
+
+    @property
+    def is_whole(self) -> bool:
+        """Whether every part of the model is what the writer wrote."""
+        return self.mended is not None and not self.problems and not self.doubts
+
 
 def validate(
-    model: type[Model], data: dict[str, Any], source: Source
-) -> tuple[Model | None, list[Problem]]:
-    """The model made of `data`, or every reason why it can't be."""
-    try:
-        return model.model_validate(data), []
-    except ValidationError as error:
-        return None, [
-            problem
-            for detail in error.errors(include_url=False)
-            if (problem := _problem(model, detail, source)) is not None
-        ]
+    model: type[Model],
+    data: dict[str, Any],
+    source: Source,
+    doubts: Doubts = NONE,
+    elsewhere: Doubts = NONE,
+) -> Outcome[Model]:
+    """The model made of `data`, or every reason why it can't be.
+
+    `doubts` are places that have been told already; `elsewhere` are those that come from another
+    file, which answers for them.
+    """
+    return _Reading(model, data, source, doubts, elsewhere).outcome()
 
 
-def _problem(model: type[FileModel], detail: ErrorDetails, source: Source) -> Problem | None:
-    path = _path_in_file(detail["loc"])
-    key = path[-1] if path else ""
-    if _taken_over(path, source):
-        return None
-    where = _model_at(model, path[:-1])
-    match detail["type"]:
-        case "missing":
-            return source.problem(_missing(str(key), where), *path[:-1])
-        case "extra_forbidden":
-            return source.problem(_unknown(str(key), where), *path, at_key=True)
-    in_key = "[key]" in detail["loc"]
-    return source.problem(_wrong(detail, key), *path, at_key=in_key)
+class _Reading(Generic[Model]):
+    """One file's data, mended round by round until its model takes it."""
 
+    def __init__(
+        self,
+        model: type[Model],
+        data: dict[str, Any],
+        source: Source,
+        doubts: Doubts,
+        elsewhere: Doubts,
+    ) -> None:
+        self.model, self.source, self.elsewhere = model, source, elsewhere
+        self.data = deepcopy(data)
+        self.doubts = doubts
+        self.problems: list[Problem] = []
+        for path in source.tree.left_out:
+            self._mend(path)
 
-def _path_in_file(loc: tuple[Step, ...]) -> tuple[Step, ...]:
-    return tuple(step for step in loc if step != "[key]")
+    def outcome(self) -> Outcome[Model]:
+        """Read until the model takes it, or nothing more can be mended."""
+        for _ in range(MOST_ROUNDS):
+            try:
+                made = self.model.model_validate(self.data)
+            except ValidationError as error:
+                details = error.errors(include_url=False)
+                slips = [Slip.of(detail, self.data) for detail in details]
+                self._tell([slip for slip in slips if self._is_news(slip)])
+                if not self._mended(slips):
+                    break
+            else:
+                return Outcome(made, self.doubts, tuple(self.problems))
+        return Outcome(None, ALL, tuple(self.problems))
 
+    def _is_news(self, slip: Slip) -> bool:
+        """Whether a slip is this file's own, and not what an earlier one led to."""
+        told = self.doubts | self.elsewhere
+        keys = [(*slip.path, key) for key in slip.keys]
+        return not any(has_doubts(told, path) for path in keys or [slip.path])
 
-def _taken_over(path: tuple[Step, ...], source: Source) -> bool:
-    """Whether the fault lies in a key taken over from another recipe, and is told there."""
-    data = source.tree.data
-    if not path or not isinstance(data, dict):
-        return False
-    return "based on" in data and path[0] not in data
+    def _tell(self, slips: Sequence[Slip]) -> None:
+        """A problem for each, but none for a missing key that stands there misspelt."""
+        missing = {slip.path for slip in slips if slip.is_missing}
+        for slip in slips:
+            if slip.is_unknown:
+                meant = self._meant(slip.path, missing)
+                missing.discard((*slip.path[:-1], meant))
+                self._add(refusals.unknown(self.model, slip, meant, self._free(slip.path)), slip)
+        for slip in slips:
+            if slip.path in missing and slip.is_missing:
+                self._add(refusals.missing(self.model, slip), slip)
+            elif not slip.is_missing and not slip.is_unknown:
+                self._add(refusals.wrong(self.model, slip), slip)
 
+    def _add(self, message: str, slip: Slip) -> None:
+        path = slip.places[0]
+        if not slip.is_unknown and value_at(self.data, path) is None:  # beside its fellows, then
+            path = path[:-1]
+        value = value_at(self.data, path)
+        at_key = slip.is_unknown or slip.in_key or isinstance(value, dict | list)
+        self.problems.append(self.source.problem(message, *path, at_key=at_key))
 
-def _missing(key: str, where: type[FileModel] | None) -> str:
-    example = _example(key, where)
-    return f"`{key}` is missing{f': write for instance `{key}: {example}`' if example else ''}."
+    def _meant(self, path: Path, missing: set[Path]) -> str:
+        """The key that was most likely meant, the missing ones first; empty if none is close."""
+        around, key = path[:-1], str(path[-1])
+        wanted = [str(other[-1]) for other in missing if other[:-1] == around]
+        here = model_at(self.model, around)
+        close = nearest(key, wanted) or nearest(key, keys_of(here) if here else ())
+        return close[0] if close else ""
 
+    def _free(self, path: Path) -> list[str]:
+        """The keys that could still be written beside this one."""
+        here, there = model_at(self.model, path[:-1]), value_at(self.data, path[:-1])
+        return [key for key in keys_of(here) if key not in there] if here else []
 
-def _unknown(key: str, where: type[FileModel] | None) -> str:
-    keys = keys_of(where) if where else ()
-    guess = did_you_mean(key, keys)
-    known = "" if guess else known_words(keys)
-    return f"`{key}` is not a key that is known here.{guess}{known}"
+    def _mended(self, slips: Sequence[Slip]) -> bool:
+        """Mend what can be mended; whether anything new was."""
+        before = self.doubts
+        for slip in slips:
+            if slip.is_unknown or slip.in_key:
+                leave_out(self.data, slip.path)
+                self.doubts |= {slip.path}
+                continue
+            for path in slip.places:
+                self._mend(path, slip.is_missing or bool(slip.keys))
+        return self.doubts != before
 
-
-def _wrong(detail: ErrorDetails, key: Step) -> str:
-    match detail["type"]:
-        case "value_error":
-            text = str(detail["ctx"]["error"])
-            return text if isinstance(key, int) or not key else f"`{key}`: {text}"
-        case "list_type":
-            return f"`{key}` should be a list: one thing a line, each beginning with `- `."
-        case "dict_type" | "model_type" | "model_attributes_type":
-            return f"`{key}` should have keys of its own below it, each on a line, set in by two."
-        case "too_short":
-            return f"`{key}` is empty: it needs at least one line beginning with `- `."
-    return f"`{key}`: {detail['msg'][0].lower()}{detail['msg'][1:]}."
-
-
-def keys_of(model: type[FileModel]) -> tuple[str, ...]:
-    """The keys that a model reads, as they are written in YAML."""
-    return tuple(str(field.alias) for field in model.model_fields.values())
-
-
-def _example(key: str, where: type[FileModel] | None) -> str:
-    if where is None:
-        return ""
-    properties = where.model_json_schema().get("properties", {}).get(key, {})
-    examples = properties.get("examples") or properties.get("enum") or [""]
-    return str(examples[0])
-
-
-def _model_at(model: type[FileModel], path: tuple[Step, ...]) -> type[FileModel] | None:
-    """The model that reads the mapping at `path`, as far as the fields' types tell."""
-    kind: Any = model
-    for step in path:
-        here = _as_model(kind)
-        if here is not None:
-            fields = {str(f.alias): f.annotation for f in here.model_fields.values()}
-            kind = fields.get(str(step))
-        else:  # a list or a dict: what it holds
-            kind = (get_args(kind) or (None,))[-1]
-    return _as_model(kind)
-
-
-def _as_model(kind: Any) -> type[FileModel] | None:
-    """The model itself, or the one inside `Annotated[Model, ...]` or `Model | None`."""
-    if isinstance(kind, type) and issubclass(kind, FileModel):
-        return kind
-    if get_origin(kind) is Annotated:
-        return _as_model(get_args(kind)[0])
-    if get_origin(kind) in (Union, UnionType):
-        return next((m for m in map(_as_model, get_args(kind)) if m is not None), None)
-    return None
+    def _mend(self, path: Path, needed: bool = False) -> None:
+        if path:
+            (put_example if needed else mend)(self.model, self.data, path)
+            self.doubts |= {path}

@@ -28,6 +28,14 @@ class FileModel(BaseModel):
     )
 
 
+class KeysDisagree(ValueError):  # noqa: N818 (a sentence for the writer, not a fault of ours)
+    """Keys of one thing that don't go together; `keys` are as written, the one to blame first."""
+
+    def __init__(self, message: str, *keys: str) -> None:
+        super().__init__(message)
+        self.keys = keys
+
+
 class NamedModel(FileModel):
     """A part of a studio's file with an id: its file's name, or the key it stands under."""
 

@@ -2,22 +2,29 @@
 
 from __future__ import annotations
 
+import secrets
 from typing import Annotated, Self
 
 from pydantic import AfterValidator, BeforeValidator, Field, model_validator
 
-from corymb.studio.models.base import FileModel, NamedModel, short_form
+from corymb.studio.models.base import FileModel, KeysDisagree, NamedModel, short_form
 from corymb.studio.values import lines
 from corymb.studio.values.fields import DateField, IdField, TextField
 
+SIGNS = "abcdefghijklmnopqrstuvwxyz234567"
 SHORTEST_CODE = 26  # letters and digits: 26 of 32 signs are 130 bits
+
+
+def fresh_code() -> str:
+    """A code that nobody has had before."""
+    return "".join(secrets.choice(SIGNS) for _ in range(SHORTEST_CODE))
 
 
 def _unguessable(code: str) -> str:
     if len(code) < SHORTEST_CODE or not code.isalnum() or not code.isascii():
         raise ValueError(
-            f"the code should be {SHORTEST_CODE} or more letters and digits, so that nobody can "
-            "guess the page's address."
+            f"The page's address could be guessed: a code is {SHORTEST_CODE} or more letters and "
+            f"digits that mean nothing, like ‘{fresh_code()}’."
         )
     return code
 
@@ -57,5 +64,10 @@ class StyleLink(NamedModel):
     @model_validator(mode="after")
     def _outlives_its_date(self) -> Self:
         if self.expires < self.date:
-            raise ValueError("the link expires before the date it is for.")
+            raise KeysDisagree(
+                f"The link expires before {self.date}, the day it is for: write that day or a "
+                "later one.",
+                "expires",
+                "date",
+            )
         return self

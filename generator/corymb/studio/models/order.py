@@ -7,7 +7,7 @@ from typing import Annotated, Self
 
 from pydantic import BeforeValidator, Field, model_validator
 
-from corymb.studio.models.base import FileModel, NamedModel, short_form
+from corymb.studio.models.base import FileModel, KeysDisagree, NamedModel, short_form
 from corymb.studio.values.fields import HandoverField, LightField, SettingField
 from corymb.studio.values import lines
 from corymb.studio.values.fields import (
@@ -122,9 +122,13 @@ class StandingOrder(OrderBase):
     @model_validator(mode="after")
     def _sends_something(self) -> Self:
         if not self.lines and not self.rotation:
-            raise ValueError("a standing order needs `lines`, or a `rotation` of recipes.")
+            raise KeysDisagree(
+                "A standing order needs `lines`, like `- 1 hall-urn`, or a `rotation` of recipes.",
+                "lines",
+                "rotation",
+            )
         if self.until is not None and self.until < self.from_:
-            raise ValueError("`until` is before `from`; swap the two dates.")
+            raise KeysDisagree("`until` is before `from`: swap the two dates.", "until", "from")
         return self
 
     def moved_to(self, planned: date) -> date:

@@ -6,7 +6,7 @@ from typing import Annotated, Self
 
 from pydantic import BeforeValidator, Field, PrivateAttr, model_validator
 
-from corymb.studio.models.base import FileModel, NamedModel, short_form
+from corymb.studio.models.base import FileModel, KeysDisagree, NamedModel, short_form
 from corymb.studio.values.fields import DifficultyField, RoleField, UseField, VesselKindField
 from corymb.studio.models.photo import Photo
 from corymb.studio.values import lines
@@ -24,7 +24,6 @@ from corymb.studio.values.fields import (
     WholeField,
     YesNoField,
 )
-
 
 
 class RecipeLine(FileModel):
@@ -155,8 +154,12 @@ class Variant(Changes, NamedModel):
     @model_validator(mode="after")
     def _changes_something(self) -> Self:
         if not self.any:
-            raise ValueError(
-                "this variant changes nothing: give it a `swap`, `add`, `drop` or `scale`."
+            raise KeysDisagree(
+                "This variant changes nothing: give it a `swap`, an `add`, a `drop` or a `scale`.",
+                "swap",
+                "add",
+                "drop",
+                "scale",
             )
         return self
 
@@ -225,9 +228,11 @@ class Recipe(Changes, NamedModel):
     @model_validator(mode="after")
     def _starts_from_something(self) -> Self:
         if not self.stems and not self.based_on:
-            raise ValueError(
+            raise KeysDisagree(
                 "`stems` is missing: list them, one a line, for instance "
-                "`- 7 smoke-bush, depth`; or say which recipe this is `based on`."
+                "`- 7 smoke-bush, depth`; or say which recipe this is `based on`.",
+                "stems",
+                "based on",
             )
         return self
 
@@ -238,5 +243,3 @@ def inherited_keys() -> frozenset[str]:
         "name,based on,stems,swap,add,drop,scale,photos,draft,notes,variants".split(",")
     )
     return frozenset(str(f.alias) for f in Recipe.model_fields.values()) - own
-
-

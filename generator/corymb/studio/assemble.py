@@ -1,0 +1,143 @@
+"""From all files as read to the studio: once of what is right, once with the rest mended."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator, Mapping
+from dataclasses import dataclass, replace
+from pathlib import Path
+from typing import Any
+
+from corymb.studio.based_on import Written, fill_in
+from corymb.studio.filing import Filed
+from corymb.studio.models import (
+    CutLog,
+    MadeWork,
+    Order,
+    Page,
+    Recipe,
+    StandingOrder,
+    StemFile,
+    StudioFile,
+    StyleLink,
+    Technique,
+    Walk,
+)
+from corymb.studio.models.base import FileModel
+from corymb.studio.problems import Problem
+from corymb.studio.shelves import Key, Shelved, fill
+from corymb.studio.studio import Source, Studio
+from corymb.studio.validation import ALL, Outcome, validate
+from corymb.studio.values.text import slug
+from corymb.studio.yaml_tree import Tree
+
+MODELS: dict[str, type[FileModel]] = {
+    "studio": StudioFile,
+    "stems": StemFile,
+    "recipe": Recipe,
+    "made": MadeWork,
+    "order": Order,
+    "standing": StandingOrder,
+    "walk": Walk,
+    "log": CutLog,
+    "link": StyleLink,
+    "page": Page,
+    "technique": Technique,
+}
+HOUSE = ("studio", "studio")
+_KEY = re.compile(r"^\s*(?:- +)?[\"']?(?P<key>[^\s\"':#-][^\"':#]*?)[\"']?\s*:", re.MULTILINE)
+
+Files = Mapping[Key, Filed]
+Outcomes = Mapping[Key, Outcome[Any]]
+
+
+@dataclass(frozen=True)
+class Assembled:
+    """The studio of the whole files, the one of all files, and what is wrong with them."""
+
+    studio: Studio | None
+    mended: Studio
+    problems: list[Problem]
+
+
+def assemble(folder: Path, files: Files, doubles: Iterable[Filed]) -> Assembled:
+    """The studio of `files`. `doubles` have a name that was taken; they are only looked over."""
+    unread = _unread(files)
+    recipes = {k: f.source for (kind, k), f in files.items() if kind == "recipe" and f.source}
+    filled = fill_in(recipes, unread["recipe"])
+    outcomes = {k: o for k, f in files.items() if (o := _outcome(f, filled.recipes)) is not None}
+    mended = _mended_house(folder, outcomes.get(HOUSE))
+    mended.heard_of = {**unread, "stem": _heard_of_stems(files, outcomes)}
+    problems = fill(mended, _things(files, outcomes))
+    for outcome in outcomes.values():
+        problems += outcome.problems
+    problems += (*filled.problems, *_looked_over(doubles, unread["recipe"] | recipes.keys()))
+    return Assembled(_whole(folder, files, outcomes), mended, problems)
+
+
+def _unread(files: Files) -> dict[str, frozenset[str]]:
+    """The ids of files whose text can't be read, by kind."""
+    unread = [key for key, filed in files.items() if filed.source is None]
+    return {kind: frozenset(k for other, k in unread if other == kind) for kind in MODELS}
+
+
+def _outcome(filed: Filed, recipes: Mapping[str, Written]) -> Outcome[Any] | None:
+    """What a file's model makes of it; a line that can't be read right is told of once."""
+    if filed.source is None:
+        return None
+    kind = filed.found.kind
+    written = recipes[filed.found.id] if kind == "recipe" else Written(filed.source.tree.data)
+    outcome = validate(MODELS[kind], written.data, filed.source, written.doubts, written.elsewhere)
+    problems = tuple(p for p in outcome.problems if p.line not in filed.slips)
+    return replace(outcome, problems=problems)
+
+
+def _looked_over(doubles: Iterable[Filed], recipes: frozenset[str]) -> Iterator[Problem]:
+    for filed in doubles:
+        alone = {filed.found.id: filed.source} if filed.source else {}
+        outcome = _outcome(filed, fill_in(alone, recipes).recipes)
+        yield from outcome.problems if outcome else ()
+
+
+def _is_right(filed: Filed, outcome: Outcome[Any] | None) -> bool:
+    return outcome is not None and outcome.is_whole and not filed.slips
+
+
+def _heard_of_stems(files: Files, outcomes: Outcomes) -> frozenset[str]:
+    """Whatever may be a stem's id in a file that isn't right: no one is told it isn't there."""
+    return frozenset(
+        slug(found["key"])
+        for key, filed in files.items()
+        if key[0] == "stems" and not _is_right(filed, outcomes.get(key))
+        for found in _KEY.finditer(filed.text)
+    )
+
+
+def _whole(folder: Path, files: Files, outcomes: Outcomes) -> Studio | None:
+    right = {key: o for key, o in outcomes.items() if _is_right(files[key], o)}
+    house = right[HOUSE].mended if HOUSE in right else None
+    if house is None:
+        return None
+    studio = Studio(folder, house)
+    studio.sources.update({k: f.source for k, f in files.items() if f.source is not None})
+    fill(studio, _things(files, right))
+    return studio
+
+
+def _mended_house(folder: Path, outcome: Outcome[StudioFile] | None) -> Studio:
+    """A studio with nothing on its shelves; an example of one where its own file can't be read."""
+    if outcome is not None and outcome.mended is not None:
+        return Studio(folder, outcome.mended)
+    nowhere = Source(folder / "studio.yml", (), Tree({}), doubts=ALL)
+    example = validate(StudioFile, {}, nowhere).mended
+    assert example is not None
+    return Studio(folder, example, sources={HOUSE: nowhere})
+
+
+def _things(files: Files, outcomes: Outcomes) -> dict[Key, Shelved]:
+    """All that could be made out, whole or mended."""
+    return {
+        key: Shelved(outcome.mended, files[key], replace(source, doubts=outcome.doubts))
+        for key, outcome in outcomes.items()
+        if outcome.mended is not None and (source := files[key].source) is not None
+    }
