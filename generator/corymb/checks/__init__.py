@@ -7,24 +7,39 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from itertools import chain
+from pathlib import Path
 
 from corymb.checks.advice import overlooked
 from corymb.checks.looks import broken_changes
 from corymb.checks.photos import missing_photos
 from corymb.checks.references import broken_references
+from corymb.checks.strange_styles import strange_styles
 from corymb.checks.styles import against_the_style
-from corymb.checks.techniques import circles
+from corymb.checks.techniques import circular_lessons
+from corymb.studio.load import read_folder
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 
 CHECKS: tuple[Callable[[Studio], list[Problem]], ...] = (
     broken_references,
+    strange_styles,
     broken_changes,
     missing_photos,
-    circles,
+    circular_lessons,
     against_the_style,
     overlooked,
 )
+
+
+def read_and_check(folder: Path) -> tuple[Studio | None, list[Problem]]:
+    """The studio in `folder`, and everything that is wrong with it, in the order of files.
+
+    A slip in one file doesn't hide those in others, nor others in the same file: each is told
+    once. There is no studio when `studio.yml` itself can't be read.
+    """
+    read = read_folder(folder)
+    found = check_studio(read.mended) if read.mended is not None else []
+    return read.studio, sorted({*read.problems, *found})
 
 
 def check_studio(studio: Studio) -> list[Problem]:

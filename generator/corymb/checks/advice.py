@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.checks.looks import is_certain
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 from corymb.trade.looks import ChangeError, looks_of
@@ -17,13 +18,21 @@ def overlooked(studio: Studio) -> list[Problem]:
 
 def _never_together(studio: Studio) -> Iterator[Problem]:
     for recipe in studio.recipes.values():
+        if not is_certain(studio, recipe):
+            continue
         try:
             look = looks_of(recipe, studio.recipes)[""]
         except ChangeError:
             continue
-        known = all(line.stem in studio.stems for line in look.lines)
+        known = all(_is_known(studio, line.stem) for line in look.lines)
         if known and look.lines and not weeks_of_look(look, studio.stems):
-            message = "its stems are never in season together, so it can't be made as pictured."
+            message = (
+                "Its stems are never in season together, so it can't be made as pictured: "
+                "swap one of them for another."
+            )
             source = studio.sources["recipe", recipe.id]
             yield source.problem(message, "stems", advice=True)
 
+
+def _is_known(studio: Studio, stem: str) -> bool:
+    return stem in studio.stems and not studio.sources["stem", stem].has_doubts()

@@ -31,6 +31,8 @@ def missing_photos(studio: Studio) -> list[Problem]:
     problems = []
     faults: dict[str, str] = {}
     for photo, source, path in photos_of(studio):
+        if source.in_doubt(*path, "file"):
+            continue
         if photo.file not in faults:
             faults[photo.file] = _fault(studio.folder, photo.file)
         if faults[photo.file]:
@@ -40,14 +42,32 @@ def missing_photos(studio: Studio) -> list[Problem]:
 
 def _fault(folder: Path, written: str) -> str:
     """What is wrong with a photo's file, in a sentence; nothing when it is right."""
-    path = folder / written
-    if not path.resolve().is_relative_to(folder.resolve()):
-        return f"‘{written}’ lies outside the studio's folder; put the photo into `photos/`."
-    if not path.exists():
-        there = [str(p.relative_to(folder)) for p in folder.glob("photos/**/*") if p.is_file()]
-        return f"there is no photo ‘{written}’.{did_you_mean(written, there)}"
+    try:
+        path = (folder / written).resolve()
+        if not path.is_relative_to(folder.resolve()):
+            name = written.replace("\\", "/").rpartition("/")[2]
+            return (
+                f"‘{written}’ lies outside the studio's folder: copy the photo into photos/ and "
+                f"write ‘photos/{name}’."
+            )
+        if not path.exists():
+            return _not_there(folder, written)
+    except (OSError, RuntimeError):  # a name too long, a link that leads to itself
+        return f"‘{written}’ can't be the name of a photo: write it like ‘photos/hedgerow-jar.jpg’."
     try:
         inspect(path)
     except PhotoError as error:
-        return str(error)
+        return f"‘{written}’ {error.trouble}"
     return ""
+
+
+def _not_there(folder: Path, written: str) -> str:
+    there = sorted(
+        p.relative_to(folder).as_posix() for p in folder.glob("photos/**/*") if p.is_file()
+    )
+    flat = written.replace("\\", "/")
+    if flat in there:
+        return f"‘{written}’ is written with backslashes: write ‘{flat}’."
+    by_name = [name for name in there if name.rpartition("/")[2] == flat.rpartition("/")[2]]
+    guess = f" Did you mean ‘{by_name[0]}’?" if by_name else did_you_mean(flat, there)
+    return f"There is no photo ‘{written}’.{guess or ' Copy it into photos/, or mend its name.'}"

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.checks.looks import is_certain
 from corymb.studio.models import Recipe, Stem, Style
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Step, Studio
@@ -16,10 +17,13 @@ from corymb.trade.looks import ChangeError, looks_of
 
 def against_the_style(studio: Studio) -> list[Problem]:
     """Each stem of a recipe or variant that its style would not have, once a recipe."""
+    house = studio.sources.get(("studio", "studio"))
     return [
         problem
         for recipe in studio.recipes.values()
         if (style := studio.house.styles.get(recipe.style)) is not None
+        and not (house and house.has_doubts("styles", recipe.style))
+        and is_certain(studio, recipe)
         for problem in _of_recipe(studio, recipe, style)
     ]
 
@@ -34,7 +38,7 @@ def _of_recipe(studio: Studio, recipe: Recipe, style: Style) -> Iterator[Problem
     for variant_id, look in looks.items():
         for line in look.lines:
             stem = studio.stems.get(line.stem)
-            if stem is None or line.stem in told:
+            if stem is None or line.stem in told or studio.sources["stem", line.stem].has_doubts():
                 continue
             told.add(line.stem)
             for reason in misfits(stem, style):

@@ -2,20 +2,20 @@
 
 from __future__ import annotations
 
-from graphlib import CycleError, TopologicalSorter
-
+from corymb.studio.circles import ARROW, circles
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 
 
-def circles(studio: Studio) -> list[Problem]:
-    """The first circle among the lessons' needs, told at one of its lessons."""
+def circular_lessons(studio: Studio) -> list[Problem]:
+    """Each circle among the lessons' needs, told at one of its lessons."""
     needs = {known_as: t.heading.needs for known_as, t in studio.techniques.items()}
-    try:
-        tuple(TopologicalSorter(needs).static_order())
-    except CycleError as error:
-        way = [str(step) for step in error.args[1]][::-1]
-        source = studio.sources["technique", way[0]]
-        message = f"these lessons need each other in a circle: {' → '.join(way)}."
-        return [source.problem(message, "needs")]
-    return []
+    problems = []
+    for way in circles(needs):
+        message = (
+            f"These lessons need each other in a circle: {ARROW.join(way)}. "
+            "Take one of them out of another's `needs`."
+        )
+        source, at = studio.sources["technique", way[0]], needs[way[0]].index(way[1])
+        problems.append(source.problem(message, "needs", at))
+    return problems

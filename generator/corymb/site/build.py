@@ -7,14 +7,13 @@ from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
 
-from corymb.checks import check_studio
+from corymb.checks import read_and_check
 from corymb.checks.photos import photos_of
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
 from corymb.site.pictures import Pictures, draw_all
 from corymb.site.publish import PublishError, publish
 from corymb.site.settings import SiteSettings
 from corymb.site.site import Site, TwoAtOneAddress, make_site
-from corymb.studio.load import read_studio
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 from corymb.views.compose.catalogue import Catalogue
@@ -95,11 +94,8 @@ def _make_sites(
 
 def read_checked(folder: Path, report: BuildReport) -> Studio | None:
     """The studio, with everything that is wrong with it added to the report."""
-    studio, problems = read_studio(folder)
-    report.problems += problems
-    if studio is not None:
-        report.problems += check_studio(studio)
-    report.problems = sorted(set(report.problems))
+    studio, problems = read_and_check(folder)
+    report.problems = sorted({*report.problems, *problems})
     return studio
 
 
