@@ -73,7 +73,7 @@ def test_flushes_are_set_apart(text: str) -> None:
     ("text", "message"),
     [
         ("", "There is no season here: write it like ‘early July - mid October’."),
-        ("Setpember", "‘Setpember’ is not a month. Did you mean ‘September’ or ‘December’?"),
+        ("Setpember", "‘Setpember’ is not a month. Did you mean ‘September’?"),
         ("early Jully", "‘Jully’ is not a month. Did you mean ‘July’?"),
         ("summer", "‘summer’ is not a month. Write a season like ‘early July - mid October’."),
         ("Ju", "‘Ju’ is not a month. Did you mean ‘June’ or ‘July’?"),

@@ -46,8 +46,9 @@ def test_one_guess_is_a_question_with_one_word() -> None:
     assert did_you_mean("smokebush", STEMS) == " Did you mean ‘smoke-bush’?"
 
 
-def test_two_guesses_are_a_question_with_two_words() -> None:
-    assert did_you_mean("dahlia-smell", STEMS) == " Did you mean ‘dahlia-shell’ or ‘dahlia-ember’?"
+def test_two_guesses_as_good_as_each_other_are_a_question_with_two_words() -> None:
+    assert did_you_mean("cm2", ("cm", "mm", "m")) == " Did you mean ‘cm’?"
+    assert did_you_mean("cmm", ("cm", "mm", "m")) == " Did you mean ‘cm’ or ‘mm’?"
 
 
 def test_few_known_words_are_listed() -> None:

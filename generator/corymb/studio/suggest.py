@@ -7,6 +7,9 @@ from difflib import SequenceMatcher
 CLOSE = 0.66
 """How alike two words must be to be offered (difflib's ratio): `dyas` is two thirds of `days`."""
 
+RIVAL = 0.1
+"""How much less alike than the best a second word may be; a poorer one only confuses."""
+
 FEW = 16
 """Up to this many known words are listed in full in a message."""
 
@@ -18,9 +21,11 @@ def nearest(word: str, known: Iterable[str], limit: int = 3) -> list[str]:
         return []
     scored = [(_likeness(wanted, _bare(other)), other) for other in dict.fromkeys(known)]
     close = sorted((s for s in scored if s[0] >= CLOSE), key=lambda s: (-s[0], s[1]))
-    if close and close[0][0] == 1.0:
-        close = [s for s in close if s[0] == 1.0]
-    return [other for _, other in close[:limit]]
+    if not close:
+        return []
+    best = close[0][0]
+    least = best if best == 1.0 else best - RIVAL
+    return [other for score, other in close[:limit] if score >= least]
 
 
 def did_you_mean(word: str, known: Iterable[str]) -> str:

@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass
 
-from corymb.studio.suggest import quoted
+from corymb.studio.suggest import did_you_mean, quoted
 from corymb.studio.values.pieces import comma, count_and_id, pieces, variant_and_size
 from corymb.studio.values.text import parse_id
 from corymb.studio.words import FROM_THE_MIX, MAKINGS
@@ -46,6 +46,10 @@ def parse_order_line(text: str) -> OrderLineText:
     flags = [w.casefold() for w in words if w.casefold() in (*MAKINGS, FROM_THE_MIX)]
     if all(making in flags for making in MAKINGS):
         raise ValueError(f"{quoted(text)} is both made up and in buckets: write it as two lines.")
+    for word in words:
+        meant = did_you_mean(word, (*MAKINGS, FROM_THE_MIX))
+        if " " in word and word.casefold() not in flags and meant:
+            raise ValueError(f"{quoted(word)} is not known here.{meant}")
     rest = variant_and_size([w for w in words if w.casefold() not in flags], text)
     return OrderLineText(quantity, recipe, rest, MAKINGS[1] in flags, FROM_THE_MIX in flags)
 
