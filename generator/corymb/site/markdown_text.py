@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 import xml.etree.ElementTree as etree
 from dataclasses import dataclass, field
+from html import unescape
 from pathlib import Path
 from posixpath import normpath
 from typing import Any
@@ -99,5 +100,5 @@ def _page_of(path: str, page_path: str) -> str:
 
 
 def _unescaped(address: str) -> str:
-    """The address without control characters, which browsers drop before they read it."""
-    return re.sub(r"[\x00-\x20\x7f]", "", address)
+    """The address as a browser reads it: entities resolved, control characters dropped."""
+    return re.sub(r"[\x00-\x20\x7f]", "", unescape(address))

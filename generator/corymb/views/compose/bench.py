@@ -46,7 +46,7 @@ def _together(counts: list[int], each: list[Decimal | None], house: StudioFile) 
     """What all stems cost; empty when one of them has no price."""
     if None in each:
         return ""
-    costs = [count * (one or 0) for count, one in zip(counts, each, strict=True)]
+    costs = [count * (one or Decimal(0)) for count, one in zip(counts, each, strict=True)]
     return money(sum(costs, Decimal(0)), house)
 
 

@@ -13,13 +13,13 @@ from corymb.studio.models import Stem
 from corymb.views.compose.wording import and_list
 
 AT_HOME = {
-    "poisonous if eaten": "Poisonous if eaten: keep {names} away from food, small children and pets.",
+    "poisonous if eaten": "Poisonous if eaten: keep {names} away from food, children and pets.",
     "heart poison": "Poisonous, to the heart: keep {names} away from food, children and pets.",
     "poisonous to pets": "Can make pets ill if chewed: keep {names} out of their reach.",
     "deadly to cats": "Deadly to cats, pollen and vase water too: no {names} where a cat lives.",
     "irritant sap": "The sap can irritate skin: wash hands after handling {names}.",
-    "skin allergy": "Can cause a skin allergy: wear gloves to handle {names}, or wash hands after.",
-    "burns in sun": "Sap on skin can blister in sunlight: cover up and wash after handling {names}.",
+    "skin allergy": "Can cause a skin allergy: wear gloves for {names}, or wash hands after.",
+    "burns in sun": "Sap on skin can blister in sun: cover up, and wash after handling {names}.",
     "heavy pollen": "Sheds pollen that stains and can bother hay fever: {names}.",
     "thorns": "Has thorns: {names}.",
 }

@@ -1,4 +1,4 @@
-"""Views of what is written in Markdown: pages and lessons. The Markdown itself is made elsewhere."""
+"""Views of what is written in Markdown, pages and lessons, once it has been made into HTML."""
 
 from __future__ import annotations
 

@@ -18,9 +18,10 @@ from corymb.views.frame import Tint
 from corymb.views.pieces import Patch, RoleShare
 
 PAPER = "#f7f2e8"
-NIGHT = "#1d1815"
+NIGHT = "#1a1614"
 ENOUGH = 4.6  # a little above 4.5, for rounding to whole sRGB values
-STEP = 0.01
+STEPS = 60
+MIDDLE = 0.18  # luminance above which a ground is light enough for dark text
 
 
 def tint_of(band: Iterable[RoleShare]) -> Tint | None:
@@ -47,10 +48,13 @@ def _chroma(hex_: str) -> float:
 def readable(hex_: str, ground: str) -> str:
     """The colour, lightened or darkened until it can be read on `ground`, as `#rrggbb`."""
     paper = Color(ground)
-    step = STEP if paper.luminance() < 0.18 else -STEP
+    towards = 1.0 if paper.luminance() < MIDDLE else 0.0
     colour = Color(hex_).convert("oklch")
-    while _shown(colour).contrast(paper, method="wcag21") < ENOUGH and 0 < colour["l"] < 1:
-        colour["l"] = min(1.0, max(0.0, colour["l"] + step))
+    start = colour["l"]
+    for step in range(STEPS + 1):
+        colour["l"] = start + (towards - start) * step / STEPS
+        if _shown(colour).contrast(paper, method="wcag21") >= ENOUGH:
+            break
     return _shown(colour).to_string(hex=True)
 
 

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
-from decimal import Decimal
+from decimal import ROUND_HALF_UP, Decimal
 
+from babel import Locale
 from babel.dates import format_date
 from babel.numbers import format_currency, format_decimal, get_currency_precision
 
@@ -22,24 +24,23 @@ def locale_of(house: StudioFile) -> str:
 
 
 def money(amount: Decimal, house: StudioFile) -> str:
-    """An amount in the studio's money: `€28`, `€1.20`."""
-    currency = house.money.currency
+    """An amount in the studio's money, halves rounded up: `€28`, `€1.20`."""
+    currency, locale = house.money.currency, locale_of(house)
     whole = amount == amount.to_integral_value()
     digits = 0 if whole else max(2, get_currency_precision(currency))
-    rounded = amount.quantize(Decimal(1).scaleb(-digits))
-    return (
-        format_currency(
-            rounded,
-            currency,
-            locale=locale_of(house),
-            currency_digits=False,
-            decimal_quantization=False,
-        )
-        if not whole
-        else format_currency(
-            rounded, currency, format="¤#,##0", locale=locale_of(house), currency_digits=False
-        )
+    return format_currency(
+        amount.quantize(Decimal(1).scaleb(-digits), ROUND_HALF_UP),
+        currency,
+        format=_with_decimals(locale, digits),
+        locale=locale,
+        currency_digits=False,
     )
+
+
+def _with_decimals(locale: str, digits: int) -> str:
+    """The country's own pattern for money, with so many decimals."""
+    pattern = Locale.parse(locale).currency_formats["standard"].pattern
+    return re.sub(r"\.0+", f".{'0' * digits}" if digits else "", pattern)
 
 
 def price_guide(guide: PriceGuide | None, house: StudioFile) -> str:

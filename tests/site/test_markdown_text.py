@@ -1,0 +1,55 @@
+"""A studio's Markdown becomes words and links, and nothing that runs."""
+
+from __future__ import annotations
+
+import pytest
+from bs4 import BeautifulSoup
+
+from corymb.site.markdown_text import Writer, site_address
+
+HOSTILE = {
+    "a script element": "<script>alert(1)</script>",
+    "a handler": '<img src=x onerror="alert(1)">',
+    "a script in a block": "before\n\n<div onclick='alert(1)'>\n\ntext\n\n</div>\n",
+    "a script in a link": "[click](javascript:alert(1))",
+    "a script in a link, broken by a tab": "[click](java\tscript:alert(1))",
+    "a script in a link, in capitals": "[click](JaVaScRiPt:alert(1))",
+    "a script in a reference": "[click][x]\n\n[x]: javascript:alert(1)",
+    "a script in an image": "![alt](javascript:alert(1))",
+    "a data page": "[click](data:text/html,<script>alert(1)</script>)",
+    "an automatic link": "<javascript:alert(1)>",
+    "an entity in a link": "[click](java&#115;cript:alert(1))",
+}
+
+
+@pytest.mark.parametrize("text", HOSTILE.values(), ids=HOSTILE)
+def test_nothing_in_a_text_runs(text: str) -> None:
+    soup = BeautifulSoup(Writer().prose(text, "care.html").html, "html.parser")
+    assert soup.find(["script", "iframe", "div", "style"]) is None
+    for tag in soup.find_all(True):
+        assert not [name for name in tag.attrs if name.startswith("on")]
+        for name in ("href", "src"):
+            address = str(tag.get(name, "#")).lower()
+            assert address.partition(":")[0] not in ("javascript", "data", "vbscript")
+
+
+ADDRESSES = {
+    "a page from a page": ("how-to-order.md", "care.html", "how-to-order.html"),
+    "a part of a page": ("care.md#pets", "about.html", "care.html#pets"),
+    "a lesson from a page": ("../techniques/buckets.md", "care.html", "lessons/buckets.html"),
+    "a lesson from a lesson": ("buckets.md", "lessons/conditioning.html", "buckets.html"),
+    "a page from a lesson": ("../pages/care.md", "lessons/conditioning.html", "../care.html"),
+    "elsewhere": ("https://example.org/a.md", "care.html", "https://example.org/a.md"),
+    "a mail": ("mailto:a@b.example", "care.html", "mailto:a@b.example"),
+    "within the page": ("#pets", "care.html", "#pets"),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("written", "page", "expected"), ADDRESSES.values(), ids=ADDRESSES)
+def test_a_link_in_markdown_leads_to_the_sites_page(written: str, page: str, expected: str) -> None:
+    assert site_address(written, page) == expected
+
+
+def test_headings_can_be_led_to() -> None:
+    prose = Writer().prose("## On pets\n\ntext\n\n### Cats\n", "care.html")
+    assert (prose.headings[0].label, prose.headings[0].href) == ("On pets", "#on-pets")

@@ -1,0 +1,47 @@
+"""A page's own colour can be read on paper, by day and by night."""
+
+from __future__ import annotations
+
+import re
+
+from coloraide import Color
+from hypothesis import given
+from hypothesis import strategies as st
+
+from corymb.site.render import THEME
+from corymb.views.compose.tint import NIGHT, PAPER, readable, tint_of
+from corymb.views.pieces import Patch, RoleShare
+
+HEX = st.integers(0, 0xFFFFFF).map(lambda n: f"#{n:06x}")
+
+
+@given(HEX, st.sampled_from([PAPER, NIGHT]))
+def test_any_colour_becomes_readable(hex_: str, ground: str) -> None:
+    # WCAG 2.2, success criterion 1.4.3: 4.5:1 for text.
+    assert Color(readable(hex_, ground)).contrast(Color(ground), method="wcag21") >= 4.5
+
+
+def test_a_colour_that_can_be_read_already_is_left_as_it_is() -> None:
+    assert readable("#7a2a3f", PAPER) == "#7a2a3f"
+
+
+def test_the_grounds_are_the_themes_own() -> None:
+    tokens = "".join(file.read_text("utf-8") for file in (THEME / "assets/css").rglob("*.css"))
+    papers = re.findall(r"--paper:\s*(#[0-9a-f]{6})", tokens)
+    assert papers == [PAPER, NIGHT]
+
+
+def test_a_band_without_colour_has_no_tint() -> None:
+    white = RoleShare("light", 100, (Patch("white", "#f4f4f4", 100),))
+    assert tint_of([white]) is None
+    assert tint_of([]) is None
+
+
+def test_a_telling_colour_goes_before_a_large_dull_or_green_one() -> None:
+    band = [
+        RoleShare("depth", 80, (Patch("leaf", "#5d7350", 80),)),
+        RoleShare("accent", 20, (Patch("ember", "#d9482b", 20),)),
+    ]
+    tint = tint_of(band)
+    assert tint is not None
+    assert 20 < Color(tint.light).convert("oklch")["hue"] < 50
