@@ -7,7 +7,7 @@ from difflib import SequenceMatcher
 CLOSE = 0.66
 """How alike two words must be to be offered (difflib's ratio): `dyas` is two thirds of `days`."""
 
-RIVAL = 0.1
+RIVAL = 0.05
 """How much less alike than the best a second word may be; a poorer one only confuses."""
 
 FEW = 16

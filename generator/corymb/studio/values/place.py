@@ -40,7 +40,8 @@ def parse_time_zone(text: str) -> str:
     name = text.strip()
     if name in _zones():
         return str(name)
-    by_city = {zone.rpartition("/")[2]: zone for zone in sorted(_zones())}
+    zones = sorted(zone for zone in _zones() if "/" in zone and not zone.startswith("Etc/"))
+    by_city = {zone.rpartition("/")[2]: zone for zone in zones}
     cities = nearest(name.rpartition("/")[2], by_city, limit=1)
     hint = f" Did you mean {quoted(by_city[cities[0]])}?" if cities else ""
     raise ValueError(
