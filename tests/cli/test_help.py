@@ -1,6 +1,7 @@
 """What `--help` teaches, and what the command says of itself."""
 
 import importlib.metadata
+from pathlib import Path
 
 import click
 import pytest
@@ -41,3 +42,10 @@ def test_the_version_is_that_of_the_package(run: Run) -> None:
 
 def test_a_misspelt_command_is_answered_with_the_right_one(run: Run) -> None:
     assert "Did you mean" in run("biuld").output
+
+
+def test_a_folder_that_can_t_be_written_is_no_crash(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "file").write_text("in the way")
+    result = run("schema", "--out", str(tmp_path / "file" / "schemas"))
+    assert result.exit_code == 1
+    assert result.output == f"Error: {tmp_path / 'file' / 'schemas'}: Not a directory.\n"

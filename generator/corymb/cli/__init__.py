@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import errno
+from typing import Any
+
 import click
 
 from corymb import __version__
@@ -13,7 +16,23 @@ from corymb.cli.serve import serve
 from corymb.cli.show import show
 
 
-@click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100})
+class Commands(click.Group):
+    """Says what a file or folder refuses in a sentence, whichever command meets it."""
+
+    def invoke(self, ctx: click.Context) -> Any:
+        """Run the command; a folder that can't be written is no crash."""
+        try:
+            return super().invoke(ctx)
+        except OSError as error:
+            if error.errno == errno.EPIPE:  # someone stopped reading, as `head` does
+                raise
+            where = f"{error.filename}: " if error.filename else ""
+            raise click.ClickException(f"{where}{error.strerror or error}.") from error
+
+
+@click.group(
+    cls=Commands, context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 100}
+)
 @click.version_option(__version__, prog_name="corymb")
 def main() -> None:
     """Build a floral studio's recipes, photos and orders into two sites: one for clients, one
