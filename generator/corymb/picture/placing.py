@@ -84,7 +84,8 @@ def _outline(dome: Dome, stems: list[PictureStem], rng: Random) -> list[Bloom]:
             part *= dome.leaf_out
         if stem.use in ("filler", "focal") or (stem.use == "foliage" and index % 3 == 2):
             part *= 0.78 + give(rng, 0.12)
-            forward = stem.use == "filler" and total[stem.use] > 3 and index % 3 == 1
+            slim = stem.head_cm < 0.3 * dome.half_cm
+            forward = stem.use == "filler" and slim and total[stem.use] > 3 and index % 3 == 1
             band = Band.FRONT if forward else Band.MIDDLE
         blooms.extend(_long(dome, stem, dome.at(part, angle), band, rng))
     return blooms
