@@ -1,0 +1,1 @@
+"""The finished sites in a real Chromium: what a visitor sees, hears read out, taps and types."""

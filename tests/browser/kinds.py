@@ -1,0 +1,53 @@
+"""The kinds of pages that the sites have, each with one address to look at."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from corymb.views.pieces import Audience
+
+
+class Kind(NamedTuple):
+    """A page that stands for all of its kind."""
+
+    audience: Audience
+    name: str
+    path: str
+
+    def __str__(self) -> str:
+        return f"{self.audience}-{self.name}"
+
+
+BOTH = {
+    "home": "index.html",
+    "arrangements": "arrangements.html",
+    "style": "styles/posy.html",
+    "recipe": "arrangements/hedgerow-jar.html",
+    "variant": "arrangements/hedgerow-jar--later.html",
+    "flowers": "flowers.html",
+    "flower": "flowers/dahlia-shell.html",
+    "made-list": "made.html",
+    "made-piece": "made/barn-long-table.html",
+    "prose": "care.html",
+    "search": "search.html?q=dahlia",
+    "lost": "arrangements/long/gone.html",
+}
+STAFF = {
+    "lessons": "lessons.html",
+    "lesson": "lessons/conditioning.html",
+    "house-rules": "house-rules.html",
+}
+
+KINDS = (
+    *(Kind("clients", name, path) for name, path in BOTH.items()),
+    *(Kind("staff", name, path) for name, path in (BOTH | STAFF).items()),
+)
+
+
+def kinds(*names: str, audience: Audience | None = None) -> tuple[Kind, ...]:
+    """The kinds with these names, of one site or of both."""
+    chosen = tuple(
+        kind for kind in KINDS if kind.name in names and audience in (None, kind.audience)
+    )
+    assert {kind.name for kind in chosen} == set(names), f"no such kind among {names}"
+    return chosen

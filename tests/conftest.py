@@ -1,0 +1,68 @@
+"""The demo studio's two sites, built once for a whole run, served here, and a browser to look."""
+
+from __future__ import annotations
+
+import tempfile
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, Playwright, sync_playwright
+
+from corymb.site.build import build_sites
+from corymb.site.settings import AUDIENCES, read_settings
+from corymb.views.pieces import Audience
+from tests.browser.chromium import start_chromium
+from tests.serving import served
+
+ROOT = Path(__file__).parent.parent
+STUDIO = ROOT / "content"
+CACHE = ROOT / ".cache" / "corymb"
+DAY = date(2026, 9, 16)  # a Wednesday in the week of the demo's barn supper: the beds are full
+
+SETTINGS = """\
+site_name: The demo studio
+docs_dir: {studio}/pages
+site_url: https://teaselandrook.example/
+use_directory_urls: false
+theme:
+  name: corymb
+plugins:
+  - corymb:
+      studio: {studio}
+      cache: {cache}
+"""
+
+
+@pytest.fixture(scope="session")
+def demo_sites() -> Iterator[dict[Audience, Path]]:
+    """The folders of the demo's two sites as they are on `DAY`, by audience."""
+    with tempfile.TemporaryDirectory() as folder:
+        settings_file = Path(folder) / "mkdocs.yml"
+        settings_file.write_text(SETTINGS.format(studio=STUDIO, cache=CACHE))
+        settings = read_settings(settings_file)
+        report = build_sites(settings, AUDIENCES, DAY)
+        assert not report.errors, "\n".join(["The demo does not build:", *map(str, report.errors)])
+        yield {audience: settings.output(audience) for audience in AUDIENCES}
+
+
+@pytest.fixture(scope="session")
+def demo_addresses(demo_sites: dict[Audience, Path]) -> Iterator[dict[Audience, str]]:
+    """Where each of the demo's sites can be visited, by audience; they end with a slash."""
+    with served(demo_sites["clients"]) as clients, served(demo_sites["staff"]) as staff:
+        yield {"clients": clients, "staff": staff}
+
+
+@pytest.fixture(scope="session")
+def playwright() -> Iterator[Playwright]:
+    """What drives browsers in this run."""
+    with sync_playwright() as driver:
+        yield driver
+
+
+@pytest.fixture(scope="session")
+def browser(playwright: Playwright) -> Iterator[Browser]:
+    """A Chromium without a window; the machine's own, for none is ever downloaded."""
+    with start_chromium(playwright) as chromium:
+        yield chromium
