@@ -1,0 +1,73 @@
+"""Does the search find what someone types, accents or not, half a word or several?"""
+
+from __future__ import annotations
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from corymb.views.pieces import Audience
+from tests.browser.conftest import Visit
+from tests.browser.kinds import Kind, kinds
+
+SEARCH = kinds("search", audience="clients")[0]
+
+
+def ask(page: Page, words: str) -> None:
+    page.get_by_role("searchbox").fill(words)
+
+
+@pytest.mark.parametrize("kind", kinds("search"), ids=str)
+@pytest.mark.parametrize(
+    ("words", "href", "sort"),
+    [
+        pytest.param("Dahlia, shell", "flowers/dahlia-shell.html", "Flower", id="a flower"),
+        pytest.param("hedgerow jar", "arrangements/hedgerow-jar.html", "Posy", id="a recipe"),
+        pytest.param("HEDGEROW", "arrangements/hedgerow-jar.html", "Posy", id="capitals"),
+        pytest.param("hedg ja", "arrangements/hedgerow-jar.html", "Posy", id="half words"),
+        pytest.param("dáhlïa shéll", "flowers/dahlia-shell.html", "Flower", id="accents typed"),
+    ],
+)
+def test_search_finds(kind: Kind, words: str, href: str, sort: str, visit: Visit) -> None:
+    page = visit(kind)
+    ask(page, words)
+    entry = page.locator(f".found li:has(a[href$='{href}'])")
+    expect(entry).to_be_visible()
+    expect(entry.locator(".label")).to_have_text(sort)
+    entry.get_by_role("link").click()
+    assert page.url.endswith(href)
+
+
+def test_a_name_with_accents_is_found_without_them(
+    visit: Visit, demo_addresses: dict[Audience, str]
+) -> None:
+    page = visit()
+    entry = '[{"title": "Crème brûlée stock", "href": "index.html", "kind": "Flower", "text": ""}]'
+    page.route("**/search.json", lambda route: route.fulfill(body=entry))
+    page.goto(demo_addresses["clients"] + "search.html?q=creme brulee")
+    expect(page.get_by_role("link", name="Crème brûlée stock")).to_be_visible()
+
+
+def test_a_name_comes_before_a_mention(visit: Visit) -> None:
+    page = visit(SEARCH)
+    ask(page, "dahlia")
+    first = page.locator(".found a").first
+    expect(first).to_contain_text("Dahlia")
+
+
+def test_the_question_is_kept_in_the_address(
+    visit: Visit, demo_addresses: dict[Audience, str]
+) -> None:
+    page = visit(SEARCH)
+    expect(page.get_by_role("searchbox")).to_have_value("dahlia")
+    ask(page, "smoke & mirrors")
+    expect(page.get_by_text("Nothing found.")).to_be_visible()
+    assert page.url == demo_addresses["clients"] + "search.html?q=smoke%20%26%20mirrors"
+
+
+def test_without_the_list_of_pages_search_says_what_it_needs(
+    visit: Visit, demo_addresses: dict[Audience, str]
+) -> None:
+    page = visit()
+    page.route("**/search.json", lambda route: route.abort())
+    page.goto(demo_addresses["clients"] + SEARCH.path)
+    expect(page.get_by_text("searching takes a connection")).to_be_visible()
