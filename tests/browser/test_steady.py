@@ -1,0 +1,29 @@
+"""Does the page stand still while its photos and type arrive?"""
+
+from __future__ import annotations
+
+import pytest
+
+from tests.browser.conftest import Visit, scroll_through
+from tests.browser.kinds import Kind, kinds
+
+MOST_SHIFT = 0.05  # half of what web.dev's Core Web Vitals call good (0.1)
+
+SHIFT = """new Promise((done) => {
+  const told = [];
+  const observer = new PerformanceObserver((list) => told.push(...list.getEntries()));
+  observer.observe({type: "layout-shift", buffered: true});
+  setTimeout(() => {
+    told.push(...observer.takeRecords());
+    done(told.map((shift) => [shift.value, shift.sources.map(
+      ({node}) => node ? `${node.nodeName} ${node.className ?? ""}` : "?").join(", ")]));
+  }, 200);
+})"""
+
+
+@pytest.mark.parametrize("kind", kinds("home", "recipe"), ids=str)
+def test_nothing_jumps_while_a_page_arrives(kind: Kind, visit: Visit) -> None:
+    page = visit(kind)
+    scroll_through(page)
+    shifts = page.evaluate(SHIFT)
+    assert sum(value for value, _ in shifts) < MOST_SHIFT, shifts
