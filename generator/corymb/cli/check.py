@@ -17,7 +17,9 @@ from corymb.studio.studio import Studio
 @config_option
 @click.option("--strict", is_flag=True, help="Advice, too, ends with exit code 1.")
 def check(studio: Path | None, config: Path | None, strict: bool) -> None:
-    """Read a studio's files over: errors and advice, one a line, with file, line and column.
+    """Read a studio's files over.
+
+    Errors and advice come one a line, each with its file, line and column.
 
     \b
     Examples:

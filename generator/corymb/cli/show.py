@@ -27,7 +27,9 @@ from corymb.trade.order_lines import REGULAR, sizes_of
 @click.option("-n", "quantity", default=1, type=click.IntRange(1), help="So many of them.")
 @config_option
 def show(recipe: str, variant: str, size: str, quantity: int, config: Path | None) -> None:
-    """Show a recipe: stems by role, its year, its variants, and how it is made.
+    """Show a recipe at a glance.
+
+    Its stems by role, the weeks of its year, its variants, and how it is made.
 
     \b
     Examples:

@@ -40,7 +40,7 @@
 
   function words(trouble, panel) {
     const heading = document.createElement("h2");
-    heading.textContent = "Not rebuilt: the page below is the last good one";
+    heading.textContent = "Not rebuilt: this page is the last good one";
     const text = document.createElement("pre");
     text.tabIndex = 0;
     text.textContent = trouble;
