@@ -58,7 +58,8 @@ def test_of_a_key_written_twice_the_first_is_kept() -> None:
         pytest.param(
             "colours:\n  - shell #e8c2b4 80 %\n",
             "2:11: The # starts a comment, so nothing after it is read. "
-            'Leave the # out (‘e8c2b4’), or put the whole value in quotes, like "#e8c2b4 80 %".',
+            "Leave the # out (‘e8c2b4’), or put the whole value in quotes, "
+            'like "shell #e8c2b4 80 %".',
             id="the better half",
         ),
         pytest.param(

@@ -83,7 +83,7 @@ def after_value(lines: list[str], event: Any) -> list[Fault]:
         return []
     column = rest.start("swallowed")
     if _HEX.match(rest["swallowed"]):
-        return [_swallowed(mark.line, column, rest["swallowed"])]
+        return [_swallowed(mark.line, column, rest["swallowed"], f"{event.value} ")]
     message = (
         f"Everything from # on is taken as a comment. If {quoted(rest['swallowed'])} belongs to "
         "the value, put the whole value in quotes; if not, put a space after the #."
@@ -129,12 +129,12 @@ def _taken_for_text(line: int, text: str, column: int, goes_on: bool = False) ->
     return None
 
 
-def _swallowed(line: int, column: int, comment: str) -> Fault:
+def _swallowed(line: int, column: int, comment: str, before: str = "") -> Fault:
     colour = _HEX.match(comment)
     value = f"Leave the # out ({quoted(colour['hex'])})" if colour else "Leave the # out"
     return Fault(
         line,
         column,
         f"The # starts a comment, so nothing after it is read. {value}, "
-        f"or put the whole value in quotes, like {in_quotes(comment.strip())}.",
+        f"or put the whole value in quotes, like {in_quotes(before + comment.strip())}.",
     )
