@@ -20,6 +20,8 @@ from mkdocs.config.base import Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, ConfigurationError
 
+from corymb.studio.suggest import did_you_mean
+from corymb.views.compose.wording import and_list
 from corymb.views.pieces import Audience
 
 AUDIENCES: tuple[Audience, ...] = ("clients", "staff")
@@ -69,7 +71,7 @@ def read_settings(config_file: Path) -> SiteSettings:
     """The settings in a MkDocs configuration file. Raises SettingsError with a sentence."""
     if not config_file.is_file():
         raise SettingsError(
-            f"there is no {config_file}: name your mkdocs.yml with -f, or make a studio with "
+            f"There is no {config_file}: name your mkdocs.yml with -f, or make a studio with "
             "`corymb new studio DIR`."
         )
     faults: list[str] = []
@@ -88,9 +90,10 @@ def settings_of(config: MkDocsConfig) -> SiteSettings:
     plugin = config.plugins.get("corymb")
     if plugin is None:
         raise SettingsError(
-            f"{config_file}: the plugin is missing. Add these two lines:\nplugins:\n  - corymb"
+            f"{config_file}: The plugin is missing. Add these two lines:\nplugins:\n  - corymb"
         )
     own: CorymbSettings = plugin.config
+    _no_strangers(own, config_file)
     here = config_file.parent
     return SiteSettings(
         config_file=config_file,
@@ -100,6 +103,17 @@ def settings_of(config: MkDocsConfig) -> SiteSettings:
         markdown_extensions=tuple(config.markdown_extensions),
         markdown_configs=dict(config.mdx_configs),
     )
+
+
+def _no_strangers(own: CorymbSettings, config_file: Path) -> None:
+    """MkDocs only warns of an option that isn't known; a misspelt folder deserves an error."""
+    known = ("studio", "audience", "cache")
+    for option in own:
+        if option not in known:
+            raise SettingsError(
+                f"{config_file}: ‘{option}’ is not an option of the plugin."
+                f"{did_you_mean(option, known)} It has {and_list(known)}."
+            )
 
 
 def _plain(error: Exception) -> str:

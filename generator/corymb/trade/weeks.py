@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from datetime import date, timedelta
+from functools import lru_cache
 
 from corymb.studio.models import Stem
 from corymb.studio.values.season import Season
@@ -34,6 +35,7 @@ def week_on(day: date) -> int:
     return min(day.isocalendar().week, WEEKS[-1])
 
 
+@lru_cache(maxsize=4096)
 def weeks_of(season: Season) -> frozenset[int]:
     """The weeks in which something of this season can be cut."""
     return frozenset(week for week in WEEKS if season.has(thursday(week)))
