@@ -50,7 +50,7 @@ def test_an_error_names_its_file_from_here_with_line_and_column(studio: Path, ru
 def test_advice_is_told_apart_and_stops_only_the_strict(studio: Path, run: Run) -> None:
     change(studio / "content/stems/flowers.yml", "weight: 6 g", "weight: 45 g")
     assert run("check").output == (
-        f"{JUG}:15:5: advice: ‘scabious-lilac’ weighs 45 g; posies take stems of up to 30 g.\n"
+        f"{JUG}:15:7: advice: ‘scabious-lilac’ weighs 45 g; posies take stems of up to 30 g.\n"
         "1 piece of advice in 8 stems and 2 recipes.\n"
     )
     assert run("check").exit_code == 0

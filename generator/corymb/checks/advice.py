@@ -31,7 +31,8 @@ def _never_together(studio: Studio) -> Iterator[Problem]:
                 "swap one of them for another."
             )
             source = studio.sources["recipe", recipe.id]
-            yield source.problem(message, "stems", advice=True)
+            place = "stems" if recipe.stems else "based on"
+            yield source.problem(message, place, advice=True, at_key=True)
 
 
 def _is_known(studio: Studio, stem: str) -> bool:

@@ -9,7 +9,7 @@ from corymb.studio.circles import ARROW, circles
 from corymb.studio.models import Recipe, Variant
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
-from corymb.studio.suggest import did_you_mean, or_list
+from corymb.studio.suggest import and_list, did_you_mean
 from corymb.trade.looks import ChangeError, base_lines
 
 CHANGES = ("swap", "add", "drop", "scale")
@@ -83,7 +83,7 @@ class _Changed:
             below = variant.builds_on
             if below is not None and below not in variants:
                 others = [name for name in variants if name != variant_id]
-                there = f" It has {or_list(others)}." if others else " It has no other."
+                there = f" It has {and_list(others)}." if others else " It has no other."
                 message = f"This recipe has no variant called ‘{below}’."
                 message += did_you_mean(below, others) or there
                 yield self.source.problem(message, "variants", variant_id, "builds on")
@@ -93,6 +93,8 @@ class _Changed:
             message = (
                 f"These variants build on each other: {ARROW.join(way)}. "
                 "One of them must start from the recipe itself, with no `builds on`."
+                if len(way) > 2
+                else "This variant builds on itself: name another one, or take the line out."
             )
             yield self.source.problem(message, "variants", way[0], "builds on")
             self._lines |= dict.fromkeys(way)

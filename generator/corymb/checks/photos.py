@@ -9,7 +9,7 @@ from corymb.photos import PhotoError, inspect
 from corymb.studio.models import Photo
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Source, Step, Studio
-from corymb.studio.suggest import did_you_mean
+from corymb.studio.suggest import did_you_mean, quoted
 
 
 def photos_of(studio: Studio) -> Iterator[tuple[Photo, Source, tuple[Step, ...]]]:
@@ -42,6 +42,10 @@ def missing_photos(studio: Studio) -> list[Problem]:
 
 def _fault(folder: Path, written: str) -> str:
     """What is wrong with a photo's file, in a sentence; nothing when it is right."""
+    if "://" in written:
+        return (
+            f"{quoted(written)} is a web address: copy the photo into photos/ and name that file."
+        )
     try:
         path = (folder / written).resolve()
         if not path.is_relative_to(folder.resolve()):
@@ -53,7 +57,7 @@ def _fault(folder: Path, written: str) -> str:
         if not path.exists():
             return _not_there(folder, written)
     except (OSError, RuntimeError):  # a name too long, a link that leads to itself
-        return f"‘{written}’ can't be the name of a photo: write it like ‘photos/hedgerow-jar.jpg’."
+        return f"{quoted(written)} can't be the name of a photo: write it like ‘photos/barn.jpg’."
     try:
         inspect(path)
     except PhotoError as error:

@@ -8,24 +8,20 @@ from corymb.checks.named import Named, NamedLook, looks_in, names_in
 from corymb.studio.models import Recipe
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
-from corymb.studio.suggest import FEW, did_you_mean, or_list
+from corymb.studio.suggest import FEW, and_list, did_you_mean
 from corymb.trade.order_lines import sizes_of
 
-THERE_IS_NONE = {
-    "stem": "There is no stem",
-    "recipe": "There is no recipe",
-    "technique": "There is no lesson",
-    "vehicle": "There is no vehicle in studio.yml",
-}
+NOUNS = {"stem": "stem", "recipe": "recipe", "technique": "lesson", "vehicle": "vehicle"}
 WRITE_FIRST = {
     "stem": " Write it first, with `corymb new stem`.",
     "recipe": " Write it first, with `corymb new recipe`.",
+    "technique": " Write it first, in techniques/{name}.md.",
 }
 
 
 def broken_references(studio: Studio) -> list[Problem]:
     """Every name that leads nowhere, with the nearest names that do."""
-    known = {kind: known_names(studio, kind) for kind in THERE_IS_NONE}
+    known = {kind: known_names(studio, kind) for kind in NOUNS}
     return [
         *(_lost(named, known[named.kind]) for named in _unknown(studio, known)),
         *(problem for look in looks_in(studio) for problem in _strange_look(studio, look)),
@@ -44,21 +40,24 @@ def _unknown(studio: Studio, known: dict[str, frozenset[str]]) -> Iterator[Named
     house = studio.sources.get(("studio", "studio"))
     for named in names_in(studio):
         in_doubt = named.kind == "vehicle" and house is not None and house.has_doubts("vehicles")
+        in_doubt |= named.kind == "stem" and studio.stems_are_lost
         if named.name not in known[named.kind] and not in_doubt:
             yield named
 
 
 def _lost(named: Named, known: frozenset[str]) -> Problem:
-    guess = did_you_mean(named.name, sorted(known))
-    hint = guess or WRITE_FIRST.get(named.kind) or there_are(known)
-    message = f"{THERE_IS_NONE[named.kind]} called ‘{named.name}’.{hint}"
+    where = " in studio.yml" if named.kind == "vehicle" else ""
+    first = WRITE_FIRST.get(named.kind, "").format(name=named.name)
+    hint = did_you_mean(named.name, sorted(known)) or first or _there_are(known)
+    message = f"There is no {NOUNS[named.kind]} called ‘{named.name}’{where}.{hint}"
     return named.source.problem(message, *named.path, at_key=named.at_key, word=named.name)
 
 
-def there_are(known: Iterable[str]) -> str:
-    """The names one may choose from, when they are few."""
+def _there_are(known: Iterable[str]) -> str:
     names = sorted(known)
-    return f" Known are: {or_list(names)}." if 0 < len(names) <= FEW else ""
+    if not names:
+        return " It has none at all; write one there."
+    return f" It has {and_list(names)}." if len(names) <= FEW else ""
 
 
 def _strange_look(studio: Studio, look: NamedLook) -> Iterator[Problem]:
@@ -89,6 +88,6 @@ def _is_unclear(studio: Studio, recipe: Recipe) -> bool:
 
 
 def _none_called(look: NamedLook, what: str, name: str, known: list[str]) -> Problem:
-    there = f" It has {or_list(known)}." if known else " It has none; take the word out."
+    there = f" It has {and_list(known)}." if known else " It has none; take the word out."
     message = f"‘{look.recipe}’ has no {what} called ‘{name}’.{did_you_mean(name, known) or there}"
     return look.source.problem(message, *look.path, what.split()[0], word=name)

@@ -7,7 +7,7 @@ from collections import defaultdict
 from corymb.studio.models import Recipe
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
-from corymb.studio.suggest import did_you_mean, nearest, or_list
+from corymb.studio.suggest import and_list, did_you_mean, nearest
 
 
 def strange_styles(studio: Studio) -> list[Problem]:
@@ -27,14 +27,12 @@ def _told(studio: Studio, style: str, recipes: list[Recipe]) -> Problem:
     near = nearest(style, styles, limit=1)
     right = f"recipes/{near[0] if near else styles[0] if styles else 'posy'}/"
     if source.file.parent == studio.folder / "recipes":
-        message = (
-            f"A recipe lies in the folder of its style: move this one, for instance to {right}."
-        )
+        message = f"This recipe lies in no style's folder: move it, for instance to {right}."
         return Problem(source.file, 1, 1, message, source.line_of(1))
-    there = f" The styles there are: {or_list(styles)}." if styles else ""
-    more = f" {len(recipes) - 1} more of its recipes wait for it too." if len(recipes) > 1 else ""
+    what = "This recipe lies" if len(recipes) == 1 else f"{len(recipes)} recipes lie"
+    there = f" It has {and_list(styles)}." if styles else ""
     message = (
-        f"This recipe lies in the folder ‘{style}’, and `styles` in studio.yml has no such style."
-        f"{did_you_mean(style, styles) or there} Rename the folder, or add the style.{more}"
+        f"{what} in the folder ‘{style}’, but `styles` in studio.yml has none of that name."
+        f"{did_you_mean(style, styles) or there} Rename the folder, or add the style."
     )
     return Problem(source.file, 1, 1, message, source.line_of(1))

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 
 from corymb.checks.looks import is_certain
 from corymb.studio.models import Recipe, Stem, Style
+from corymb.studio.models.recipe import Changes
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Step, Studio
 from corymb.studio.suggest import or_list
@@ -41,10 +42,10 @@ def _of_recipe(studio: Studio, recipe: Recipe, style: Style) -> Iterator[Problem
             if stem is None or line.stem in told or studio.sources["stem", line.stem].has_doubts():
                 continue
             told.add(line.stem)
-            for reason in misfits(stem, style):
+            place = _place(studio, recipe, variant_id, line.stem)
+            for reason in misfits(stem, style) if place else ():
                 message = f"‘{line.stem}’ {reason}"
-                place = _place(recipe, variant_id, line.stem)
-                yield source.problem(message, *place, advice=True)
+                yield source.problem(message, *place, advice=True, word=line.stem)
 
 
 def misfits(stem: Stem, style: Style) -> Iterator[str]:
@@ -59,16 +60,19 @@ def misfits(stem: Stem, style: Style) -> Iterator[str]:
         yield f"is cut at {stem.length}; {many} need {style.stem_length}."
 
 
-def _place(recipe: Recipe, variant_id: str, stem: str) -> tuple[Step, ...]:
-    """The line of the file that brings the stem in."""
-    if not variant_id:
-        written = [line.stem for line in recipe.stems]
-        return ("stems", written.index(stem)) if stem in written else ()
-    variant = recipe.variants[variant_id]
-    for i, swap in enumerate(variant.swap):
-        if swap.in_ == stem:
-            return ("variants", variant_id, "swap", i)
-    for i, line in enumerate(variant.add):
-        if line.stem == stem:
-            return ("variants", variant_id, "add", i)
-    return ("variants", variant_id)
+def _place(studio: Studio, recipe: Recipe, variant_id: str, stem: str) -> tuple[Step, ...]:
+    """The line of the file that brings the stem in; none when that is told at its base."""
+    here: tuple[Step, ...] = ("variants", variant_id) if variant_id else ()
+    changes: Changes = recipe.variants[variant_id] if variant_id else recipe
+    own = {
+        "stems": [line.stem for line in recipe.stems] if not variant_id else [],
+        "swap": [swap.in_ for swap in changes.swap],
+        "add": [line.stem for line in changes.add],
+    }
+    for key, stems in own.items():
+        if stem in stems:
+            return (*here, key, stems.index(stem))
+    if variant_id:
+        return here
+    base = studio.recipes.get(recipe.based_on or "")
+    return () if base is None or base.style == recipe.style else ("based on",)

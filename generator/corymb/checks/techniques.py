@@ -15,6 +15,8 @@ def circular_lessons(studio: Studio) -> list[Problem]:
         message = (
             f"These lessons need each other in a circle: {ARROW.join(way)}. "
             "Take one of them out of another's `needs`."
+            if len(way) > 2
+            else "This lesson needs itself: take it out of its own `needs`."
         )
         source, at = studio.sources["technique", way[0]], needs[way[0]].index(way[1])
         problems.append(source.problem(message, "needs", at))

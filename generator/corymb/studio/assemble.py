@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
@@ -10,6 +9,8 @@ from typing import Any
 
 from corymb.studio.based_on import Written, fill_in
 from corymb.studio.filing import Filed
+from corymb.studio.hearsay import hear
+from corymb.studio.mending import ALL
 from corymb.studio.models import (
     CutLog,
     MadeWork,
@@ -27,8 +28,7 @@ from corymb.studio.models.base import FileModel
 from corymb.studio.problems import Problem
 from corymb.studio.shelves import Key, Shelved, fill
 from corymb.studio.studio import Source, Studio
-from corymb.studio.validation import ALL, Outcome, validate
-from corymb.studio.values.text import slug
+from corymb.studio.validation import Outcome, validate
 from corymb.studio.yaml_tree import Tree
 
 MODELS: dict[str, type[FileModel]] = {
@@ -45,7 +45,6 @@ MODELS: dict[str, type[FileModel]] = {
     "technique": Technique,
 }
 HOUSE = ("studio", "studio")
-_KEY = re.compile(r"^\s*(?:- +)?[\"']?(?P<key>[^\s\"':#-][^\"':#]*?)[\"']?\s*:", re.MULTILINE)
 
 Files = Mapping[Key, Filed]
 Outcomes = Mapping[Key, Outcome[Any]]
@@ -62,23 +61,19 @@ class Assembled:
 
 def assemble(folder: Path, files: Files, doubles: Iterable[Filed]) -> Assembled:
     """The studio of `files`. `doubles` have a name that was taken; they are only looked over."""
-    unread = _unread(files)
+    named = frozenset(known_as for kind, known_as in files if kind == "recipe")
     recipes = {k: f.source for (kind, k), f in files.items() if kind == "recipe" and f.source}
-    filled = fill_in(recipes, unread["recipe"])
+    filled = fill_in(recipes, named)
     outcomes = {k: o for k, f in files.items() if (o := _outcome(f, filled.recipes)) is not None}
     mended = _mended_house(folder, outcomes.get(HOUSE))
-    mended.heard_of = {**unread, "stem": _heard_of_stems(files, outcomes)}
+    lost = files.keys() - {key for key, outcome in outcomes.items() if outcome.mended}
+    wrong = [f for key, f in files.items() if not _is_right(f, outcomes.get(key))]
+    hear(mended, lost, [filed for filed in wrong if filed.found.kind == "stems"])
     problems = fill(mended, _things(files, outcomes))
     for outcome in outcomes.values():
         problems += outcome.problems
-    problems += (*filled.problems, *_looked_over(doubles, unread["recipe"] | recipes.keys()))
+    problems += (*filled.problems, *_looked_over(doubles, named))
     return Assembled(_whole(folder, files, outcomes), mended, problems)
-
-
-def _unread(files: Files) -> dict[str, frozenset[str]]:
-    """The ids of files whose text can't be read, by kind."""
-    unread = [key for key, filed in files.items() if filed.source is None]
-    return {kind: frozenset(k for other, k in unread if other == kind) for kind in MODELS}
 
 
 def _outcome(filed: Filed, recipes: Mapping[str, Written]) -> Outcome[Any] | None:
@@ -101,16 +96,6 @@ def _looked_over(doubles: Iterable[Filed], recipes: frozenset[str]) -> Iterator[
 
 def _is_right(filed: Filed, outcome: Outcome[Any] | None) -> bool:
     return outcome is not None and outcome.is_whole and not filed.slips
-
-
-def _heard_of_stems(files: Files, outcomes: Outcomes) -> frozenset[str]:
-    """Whatever may be a stem's id in a file that isn't right: no one is told it isn't there."""
-    return frozenset(
-        slug(found["key"])
-        for key, filed in files.items()
-        if key[0] == "stems" and not _is_right(filed, outcomes.get(key))
-        for found in _KEY.finditer(filed.text)
-    )
 
 
 def _whole(folder: Path, files: Files, outcomes: Outcomes) -> Studio | None:

@@ -39,19 +39,19 @@ class Filled:
     problems: list[Problem] = field(default_factory=list)
 
 
-def fill_in(sources: Mapping[str, Source], heard_of: frozenset[str]) -> Filled:
+def fill_in(sources: Mapping[str, Source], named: frozenset[str]) -> Filled:
     """Every recipe with the keys it takes over.
 
-    `heard_of` has the names of recipes whose files couldn't be read.
+    `named` has the names of all recipes, those whose files couldn't be read among them.
     """
     filled = Filled({known_as: _written(source) for known_as, source in sources.items()})
     filled.problems += _cut_circles(filled.recipes, sources)
     for known_as, recipe in filled.recipes.items():
         base = _base(recipe.data)
-        if base is None or base in filled.recipes or base in heard_of:
+        if base is None or base in named:
             continue
         recipe.doubts |= {(KEY,)}
-        guess = did_you_mean(base, filled.recipes)
+        guess = did_you_mean(base, sorted(named - {known_as}))
         message = f"There is no recipe called ‘{base}’ to start from.{guess}"
         filled.problems.append(sources[known_as].problem(message, KEY))
     for known_as, recipe in filled.recipes.items():
@@ -93,8 +93,10 @@ def _cut_circles(
     bases = {known_as: _base(recipe.data) for known_as, recipe in recipes.items()}
     for way in circles({known_as: [base] if base else [] for known_as, base in bases.items()}):
         message = (
-            f"This recipe comes back to itself: {ARROW.join(way)}. "
-            "One of them must have stems of its own and no `based on`."
+            f"These recipes are based on each other: {ARROW.join(way)}. "
+            "One of them must have stems of its own, and no `based on`."
+            if len(way) > 2
+            else "This recipe is based on itself: name another one, or give it stems of its own."
         )
         yield sources[way[0]].problem(message, KEY)
         for known_as in way:

@@ -38,7 +38,7 @@ def file_away(found: Found) -> Filed:
         return Filed(found, problems=(_unreadable(found, error),))
     text, problems = decode(raw, found.file)
     if text is None:
-        return Filed(found, raw.decode("latin-1"), problems=tuple(problems))
+        return Filed(found, raw.decode("latin-1").replace("\0", ""), problems=tuple(problems))
     filed = Filed(found, text)
     return _with_heading(filed) if found.kind in MARKDOWN_KINDS else _with_tree(filed, text)
 

@@ -114,7 +114,8 @@ def _checked(name: str, kind: str) -> tuple[str, str]:
     try:
         return parse_id(name), ""
     except ValueError as error:
-        return slug(name) or name, f"The file's name is what others call it by. {error}"
+        known_as = slug(name) or name
+        return known_as, f"This file's name can't be used. {error}"
 
 
 def _rename(file: Path, right: str) -> Problem:
@@ -138,6 +139,6 @@ def _unread(entry: Path, there: set[str]) -> Iterator[Found | Problem]:
         yield from _files_in(entry, FOLDERS[meant])
         return
     what = "folder" if entry.is_dir() else "file"
-    guess = did_you_mean(entry.name, KNOWN)
-    message = f"This {what} is not read.{guess or ' Move it out of the studio’s folder.'}"
+    hint = did_you_mean(entry.name, KNOWN) or " Move it out of the studio's folder."
+    message = f"This {what} is not read.{hint}"
     yield Problem(entry, 1, 1, message, "", advice=True)

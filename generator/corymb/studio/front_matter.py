@@ -28,7 +28,7 @@ def split(text: str, file: Path) -> tuple[str, str] | Problem:
     if end is None or _runs_into_the_text(lines[1:end]):
         message = "The heading is not closed: put a line of three dashes (---) below its last key."
         return Problem(file, 1, 1, message, lines[0])
-    if not any(line.strip() for line in lines[1:end]):
+    if all(line.strip().startswith("#") or not line.strip() for line in lines[1:end]):
         message = "The heading is empty: write `title:` and `summary:` between the lines of dashes."
         return Problem(file, 1, 1, message, lines[0])
     return "\n" + "\n".join(lines[1:end]), "\n".join(lines[end + 1 :])

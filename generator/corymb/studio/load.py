@@ -50,7 +50,7 @@ def read_folder(folder: Path) -> ReadStudio:
     """The studio in `folder`, and also as it would be without its slips."""
     if not folder.is_dir():
         why = "this is a file" if folder.exists() else "this folder doesn't exist"
-        message = f"There is no studio here, {why}: make one with `corymb new studio`."
+        message = f"There is no studio here, since {why}: make one with `corymb new studio`."
         return ReadStudio(None, None, [Problem(folder, 1, 1, message)])
     files: dict[Key, Filed] = {}
     doubles: list[Filed] = []

@@ -12,8 +12,11 @@ from typing import Any
 from corymb.studio.examples import data_of, example_of
 from corymb.studio.models.base import FileModel
 from corymb.studio.shape import Path, Step, keys_of, model_at, needed_keys
+from corymb.studio.values.text import slug
 
 Doubts = frozenset[Path]
+NONE: Doubts = frozenset()
+ALL: Doubts = frozenset({()})
 
 
 def in_doubt(doubts: Doubts, path: Path) -> bool:
@@ -49,6 +52,18 @@ def leave_out(data: Any, path: Path) -> None:
         parent.pop(path[-1], None)
 
 
+def rename(data: Any, path: Path) -> Path:
+    """Give what stands under an id that can't be one the id that was meant; its new path."""
+    parent, meant = value_at(data, path[:-1]), slug(str(path[-1]))
+    if not isinstance(parent, dict) or not meant or meant in parent:
+        leave_out(data, path)
+        return path
+    things = {meant if key == path[-1] else key: value for key, value in parent.items()}
+    parent.clear()
+    parent.update(things)
+    return (*path[:-1], meant)
+
+
 def mend(model: type[FileModel], data: Any, path: Path) -> None:
     """Leave out what may be left out; put an example in the place of all else."""
     reader = model_at(model, path[:-1])
@@ -61,8 +76,10 @@ def mend(model: type[FileModel], data: Any, path: Path) -> None:
 def put_example(model: type[FileModel], data: Any, path: Path) -> None:
     """Put an example in the place of what is at `path`, if there is one to put."""
     parent, example = value_at(data, path[:-1]), _example_at(model, path)
-    if isinstance(parent, dict | list) and example is not None:
-        parent[path[-1]] = example  # type: ignore[index]
+    if isinstance(parent, dict) and example is not None:
+        parent[path[-1]] = example
+    if isinstance(parent, list) and isinstance(path[-1], int) and example is not None:
+        parent[path[-1]] = example
 
 
 def _example_at(model: type[FileModel], path: Path) -> Any:

@@ -17,7 +17,7 @@ from corymb.studio.shape import (
     needed_keys,
 )
 from corymb.studio.slip import Slip
-from corymb.studio.suggest import quoted
+from corymb.studio.suggest import and_list, quoted
 
 Model = type[FileModel]
 SET_IN = "moved in by two spaces"
@@ -30,6 +30,10 @@ def missing(model: Model, slip: Slip) -> str:
     if isinstance(slip.found, str):
         right = quoted(f"{slip.found}, {example}")
         return f"{quoted(slip.found)} doesn't say its {key}: write it last, like {right}."
+    if isinstance(data_of(example), list):
+        return (
+            f"`{key}` is missing: write it with one thing a line below, like {_line(model, slip)}."
+        )
     return f"`{key}` is missing: write for instance `{key}: {example}`."
 
 
@@ -51,7 +55,7 @@ def wrong(model: Model, slip: Slip) -> str:
         case "too_short":
             return f"`{key}` is empty: it needs one line at least, like {_line(model, slip)}."
         case "value_error":
-            several = not alone and _not_several(model, slip)
+            several = "" if slip.keys or slip.in_key else _not_several(model, slip)
             return several or (str(slip.error) if alone else f"`{key}`: {slip.error}")
     return _keys_of_its_own(model, slip)
 
@@ -87,7 +91,10 @@ def _not_several(model: Model, slip: Slip) -> str:
         return ""
     key = slip.written[-1]
     several = "a list" if isinstance(found, list) else "keys of its own"
-    example = example_of(model_at(model, slip.written[:-1]), str(key))
+    if not isinstance(key, str):
+        line = _line(model, slip, slip.written[:-1])
+        return f"Each line of `{slip.written[-2]}` takes one value, like {line}, not {several}."
+    example = example_of(model_at(model, slip.written[:-1]), key)
     return f"`{key}` takes one value, like `{key}: {example}`, not {several}."
 
 
@@ -99,9 +106,10 @@ def _a_list(model: Model, slip: Slip) -> str:
     return f"`{key}` is a list: each thing goes on a line of its own, after a dash, like {line}."
 
 
-def _line(model: Model, slip: Slip) -> str:
-    """The first line of a list's example."""
-    text = example_of(model_at(model, slip.written[:-1]), str(slip.written[-1]))
+def _line(model: Model, slip: Slip, path: Path = ()) -> str:
+    """The first line of the example of a list, the slip's own or the one at `path`."""
+    path = path or slip.written
+    text = example_of(model_at(model, path[:-1]), str(path[-1]))
     return f"`- {_in_flow(data_of(text)[0])}`"
 
 
@@ -115,15 +123,11 @@ def _keys_of_its_own(model: Model, slip: Slip) -> str:
     if needed:
         return f"{given} isn't enough: `{key}` needs {_and(needed)} on lines below it, {SET_IN}."
     example = data_of(example_of(model_at(model, slip.written[:-1]), str(key)) or "{}")
-    keys = (
-        example
-        if isinstance(example, dict)
-        else {k: example_of(reader, k) for k in keys_of(reader)}
-        if reader
-        else {}
-    )
-    right = next((f", like `{k}: {_in_flow(v)}`" for k, v in keys.items()), "")
-    return f"`{key}` takes keys on the lines below it, {SET_IN}{right}."
+    if isinstance(example, str):
+        return f"`{key}` takes one value, like `{key}: {example}`, or keys of its own, not a list."
+    first, value = next(iter(example.items()), ("…", "…"))
+    right = f"`{first}: {_in_flow(value)}`"
+    return f"`{key}` takes keys on the lines below it, {SET_IN}, like {right}."
 
 
 def _in_flow(data: Any) -> str:
@@ -134,5 +138,4 @@ def _in_flow(data: Any) -> str:
 
 
 def _and(keys: Iterable[str]) -> str:
-    *most, last = (f"`{key}`" for key in keys)
-    return f"{', '.join(most)} and {last}" if most else last
+    return and_list(f"`{key}`" for key in keys)

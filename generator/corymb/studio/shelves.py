@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from corymb.studio.filing import Filed
 from corymb.studio.folder import MARKDOWN_KINDS
+from corymb.studio.mending import ALL
 from corymb.studio.models import StemFile
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Document, Source, Studio
@@ -68,6 +69,7 @@ def _add_stems(studio: Studio, group: StemFile, source: Source) -> list[Problem]
         first = studio.sources.get(("stem", stem_id))
         if first is not None:
             problems.append(_twice(studio, stem_id, first, here))
+            studio.sources["stem", stem_id] = replace(first, doubts=ALL)
             continue
         studio.stems[stem_id] = stem.with_id(stem_id)
         studio.groups.setdefault(group.group, []).append(stem_id)

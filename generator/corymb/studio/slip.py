@@ -62,6 +62,6 @@ class Slip:
     def places(self) -> tuple[Path, ...]:
         """Where the file would have to change."""
         if not self.keys:
-            return (self.written if not self.is_missing else self.path,)
+            return (self.written,)
         there = [key for key in self.keys if isinstance(self.found, dict) and key in self.found]
         return tuple((*self.path, key) for key in there or self.keys[:1])

@@ -109,6 +109,8 @@ class Studio:
     sources: dict[tuple[str, str], Source] = field(default_factory=dict)
     heard_of: Mapping[str, frozenset[str]] = field(default_factory=dict)
     """Names in files that couldn't be read, by kind: there, but nothing more is known of them."""
+    stems_are_lost: bool = False
+    """Whether a file of stems couldn't be read at all, so that any stem may be in it."""
 
     @property
     def styles(self) -> dict[str, Style]:

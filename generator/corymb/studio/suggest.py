@@ -52,6 +52,12 @@ def or_list(words: Iterable[str]) -> str:
     return f"{', '.join(most)} or {last}" if most else last
 
 
+def and_list(words: Iterable[str]) -> str:
+    """`a`, `a and b`, `a, b and c`."""
+    *most, last = list(words)
+    return f"{', '.join(most)} and {last}" if most else last
+
+
 def _bare(word: str) -> str:
     """A word without case, spaces, hyphens, underscores and its plural ending."""
     letters = re.sub(r"[\s_\-]+", "", word.casefold())

@@ -10,7 +10,17 @@ from typing import Any, Generic, TypeVar
 from pydantic import ValidationError
 
 from corymb.studio import refusals
-from corymb.studio.mending import Doubts, has_doubts, leave_out, mend, put_example, value_at
+from corymb.studio.mending import (
+    ALL,
+    NONE,
+    Doubts,
+    has_doubts,
+    leave_out,
+    mend,
+    put_example,
+    rename,
+    value_at,
+)
 from corymb.studio.models.base import FileModel
 from corymb.studio.problems import Problem
 from corymb.studio.shape import Path, keys_of, model_at
@@ -20,8 +30,6 @@ from corymb.studio.suggest import nearest
 
 Model = TypeVar("Model", bound=FileModel)
 
-ALL: Doubts = frozenset({()})
-NONE: Doubts = frozenset()
 MOST_ROUNDS = 8
 """How often a file is mended and read again; each round goes one level further in."""
 
@@ -133,13 +141,18 @@ class _Reading(Generic[Model]):
         """Mend what can be mended; whether anything new was."""
         before = self.doubts
         for slip in slips:
-            if slip.is_unknown or slip.in_key:
-                leave_out(self.data, slip.path)
-                self.doubts |= {slip.path}
-                continue
+            self._mend_slip(slip)
+        return self.doubts != before
+
+    def _mend_slip(self, slip: Slip) -> None:
+        if slip.is_unknown:
+            leave_out(self.data, slip.path)
+            self.doubts |= {slip.path}
+        elif slip.in_key:
+            self.doubts |= {slip.path, rename(self.data, slip.path)}
+        else:
             for path in slip.places:
                 self._mend(path, slip.is_missing or bool(slip.keys))
-        return self.doubts != before
 
     def _mend(self, path: Path, needed: bool = False) -> None:
         if path:

@@ -13,7 +13,7 @@ from fractions import Fraction
 
 from corymb.studio.models import Drop, Recipe, RecipeLine, Swap
 from corymb.studio.models.recipe import Changes, Scales
-from corymb.studio.suggest import did_you_mean, or_list
+from corymb.studio.suggest import and_list, did_you_mean
 from corymb.studio.values.share import Scale
 from corymb.trade.counts import Counted, scaled
 
@@ -164,8 +164,8 @@ def _find(
     """Where the stem stands; the line with the most of it, should there be two."""
     places = [i for i, line in enumerate(lines) if line.stem == stem and line.count > 0]
     if not places:
-        here = [line.stem for line in lines]
-        guess = did_you_mean(stem, here) or f" It has {or_list(here)}." if here else ""
+        here = list(dict.fromkeys(line.stem for line in lines))
+        guess = did_you_mean(stem, here) or f" It has {and_list(here)}." if here else ""
         raise ChangeError(f"‘{stem}’ isn't in what this changes.{guess}", *path)
     at = max(places, key=lambda i: lines[i].count)
     if wanted is not None and wanted > lines[at].count:
