@@ -68,7 +68,8 @@ class Builder:
         if isinstance(event, yaml.DocumentStartEvent):
             self._document(event)
         elif isinstance(event, yaml.AliasEvent):
-            self._refuse(event, traps.alias(event.anchor or ""))
+            if not (self._open and self._open[-1].skipping):
+                self._refuse(event, traps.alias(event.anchor or ""))
             self._value(event, None)
         elif isinstance(event, yaml.ScalarEvent):
             self._marks(event)
@@ -106,10 +107,9 @@ class Builder:
             return
         if top is None:  # a text alone: a key has lost its colon, which `scan` can tell
             raise yaml.MarkedYAMLError(problem_mark=event.start_mark)
-        if plain:
-            self.faults += traps.in_plain_text(self.lines, event, top.flow)
-        self.faults += traps.after_value(self.lines, event)
-        self._value(event, text)
+        slips = traps.in_plain_text(self.lines, event, top.flow) if plain else []
+        self.faults += (*slips, *traps.after_value(self.lines, event))
+        self._value(event, None if slips else text)
 
     def _key(self, event: Any, text: Written) -> None:
         top = self._open[-1]
@@ -139,8 +139,6 @@ class Builder:
                 (line - 1, column - 1) if line else (event.start_mark.line, event.start_mark.column)
             )
             self.faults.append(traps.empty(self.lines, at, top.key, top.flow))
-            if top.key is not None:
-                self._tree.left_out.add(path)
         self._value(event, None)
 
     def _start(self, event: Any) -> None:
@@ -184,6 +182,8 @@ class Builder:
                 top.data[key] = value
         elif value is not None:
             top.data.append(value)
+        if value is None and not skipping:
+            self._tree.left_out.add(path if isinstance(top.data, dict) else (*top.path, ""))
         if value is not None and not skipping:
             self._place(event, path)
 

@@ -18,7 +18,10 @@ class Tree:
     places: dict[Path, Place] = field(default_factory=dict)
     key_places: dict[Path, Place] = field(default_factory=dict)
     left_out: set[Path] = field(default_factory=set)
-    """Keys whose value is missing from `data` because a problem already tells of it."""
+    """Keys whose value is missing from `data` because a problem already tells of it.
+
+    For a list that lacks such a value, the path ends in an empty step.
+    """
 
     def place(self, path: Path) -> Place:
         """Where a value stands; for a missing one, where the nearest thing around it does."""
