@@ -11,7 +11,9 @@ from coloraide import Color
 
 from corymb.picture.arrangement import colour_hex
 
-GOLDEN = 0.6180339887498949
+# Any irrational step spreads the colours evenly; the golden one would gather them on one side
+# of a head whose florets stand by the golden angle.
+EVEN_STEP = 0.4142135623730951
 
 
 @lru_cache(maxsize=4096)
@@ -76,4 +78,4 @@ class Palette:
 
     def pick(self, index: int) -> str:
         """The colour of the floret or leaf `index`, so that many of them keep the shares."""
-        return self.at((index * GOLDEN + 0.25) % 1.0)
+        return self.at((index * EVEN_STEP + 0.25) % 1.0)

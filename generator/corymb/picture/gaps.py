@@ -11,7 +11,7 @@ from corymb.picture.layout import Bloom, Leaf
 from corymb.picture.seed import give
 
 FINENESS = 34  # cells across the arrangement
-MOST_LEAVES = 90
+MOST_LEAVES = 120
 
 Circle = tuple[float, float, float]
 
@@ -24,7 +24,7 @@ def mend(
     greens = [stem.green for stem in stems for _ in range(stem.count)]
     if not greens:
         return []
-    long = min(7.0, max(0.5, 0.17 * (dome.half_cm + dome.up_cm)))
+    long = min(8.5, max(0.5, 0.17 * (dome.half_cm + dome.up_cm)))
     leaves: list[Leaf] = []
     for cell in _cells(dome):
         if len(leaves) >= MOST_LEAVES or any(_inside(cell, circle) for circle in covered):

@@ -48,6 +48,7 @@ class HeadShop:
             green=colour_hex(stem.green),
             rng=dice(self.arrangement.id, stem.id, name.rpartition("-")[2]),
             cm=self.cm,
+            heads=stem.heads_per_stem,
         )
         drawn = FORMS[stem.form].draw(head)
         return element("g", drawn.pieces, id=name) + element("g", drawn.silhouette, id=f"{name}s")

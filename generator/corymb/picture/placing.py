@@ -18,6 +18,7 @@ from corymb.picture.shapes import GOLDEN_ANGLE
 
 GOLDEN_DEGREES = math.degrees(GOLDEN_ANGLE)
 MOST_HEADS = 6  # of one stem; more are too small to tell apart
+ROOM = 0.42  # the widest a spray may be, as a part of the dome
 LONG = 1.5  # a head so many times longer than wide is placed by its tip
 BENT = 104.0  # degrees from straight up; no stem is bent further
 
@@ -32,8 +33,12 @@ def is_long(stem: PictureStem) -> bool:
     return facing is not Facing.FRONT and head_length(stem) >= LONG * stem.head_cm
 
 
-def heads_of(stem: PictureStem) -> int:
-    return max(1, min(MOST_HEADS, stem.heads_per_stem))
+def heads_of(stem: PictureStem, room_cm: float = math.inf) -> int:
+    """How many of a stem's heads are shown: where there is little room it is taken apart."""
+    heads = max(1, min(MOST_HEADS, stem.heads_per_stem))
+    while heads > 1 and _bunch(heads) * stem.head_cm / 2 > room_cm:
+        heads -= 1
+    return heads
 
 
 def mixed(stems: list[PictureStem]) -> list[PictureStem]:
@@ -135,7 +140,7 @@ def _disc(dome: Dome, stems: list[PictureStem], rng: Random, band: Band) -> list
     places = _spiral_places(dome, len(stems), inner, outer, band, rng)
     spots = []
     for index, (stem, at) in enumerate(dealt(stems, places)):
-        radius = stem.head_cm / 2 * _bunch(heads_of(stem))
+        radius = stem.head_cm / 2 * _bunch(heads_of(stem, ROOM * dome.half_cm))
         edge = max(0.2, 1 - 0.75 * radius / dome.half_cm)
         last = min(outer + 0.12, edge)
         # One small filler in three comes forward between the focal heads.
@@ -184,7 +189,7 @@ def _bunch(heads: int) -> float:
 
 def _heads(dome: Dome, spot: Spot, rng: Random) -> list[Bloom]:
     """The head, or the several heads, of one stem that has found its place."""
-    heads, stem = heads_of(spot.stem), spot.stem
+    heads, stem = heads_of(spot.stem, ROOM * dome.half_cm), spot.stem
     blooms, start = [], rng.uniform(0, 360)
     spread = spot.radius - stem.head_cm / 2
     for head in range(heads):

@@ -116,7 +116,7 @@ def _vessel(arrangement: Arrangement, cm: float) -> vessels.Halves:
     half, high = vessels.size_cm(arrangement)
     if arrangement.vessel.kind in BOUND:
         half = tie_half_cm(arrangement)
-    if style_of(arrangement) is style_of_ring():
+    if style_of(arrangement).ring:
         kind, ring = vessels.VESSELS["ring"], ring_of(arrangement)
         half, high = ring.half, ring.tall
     background = colour_hex(arrangement.background)
@@ -124,12 +124,6 @@ def _vessel(arrangement: Arrangement, cm: float) -> vessels.Halves:
     rng = dice(arrangement.id, "vessel")
     name = arrangement.vessel.name
     return kind.draw(vessels.Body(half * cm, high * cm, colour, background, rng, cm, name))
-
-
-def style_of_ring() -> object:
-    from corymb.picture.styles import STYLES
-
-    return STYLES["crown"]
 
 
 def _shadow(arrangement: Arrangement, layout: Layout, cm: float) -> str:

@@ -28,6 +28,7 @@ def draw_stem(stem: PictureStem) -> str:
         green=green,
         rng=dice(stem.id, "specimen"),
         cm=cm,
+        heads=stem.heads_per_stem,
     )
     drawn = form.draw(head)
     x, y = _place(drawn.box, form.facing)

@@ -37,6 +37,7 @@ class Head:
     green: str
     rng: Random
     cm: float
+    heads: int = 1  # how many such heads the stem bears
 
     @property
     def radius(self) -> float:

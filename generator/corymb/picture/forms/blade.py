@@ -14,7 +14,7 @@ def draw(head: Head) -> Drawn:
     for index, (part, lean) in enumerate(blades):
         long = head.length * part
         bend = (lean + give(rng, 0.15)) * min(head.radius * 1.6, long * 0.25)
-        colour = shade(head.palette.pick(index), -0.025 + 0.02 * index)
+        colour = shade(head.palette.at((index + 0.5) / len(blades)), -0.025 + 0.02 * index)
         _blade(sheet, head, long, bend, colour)
     return sheet.finished()
 

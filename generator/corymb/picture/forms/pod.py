@@ -1,16 +1,43 @@
-"""Poppy head, love-in-a-mist, honesty: dry capsules, ribbed, with a crown on top."""
+"""Poppy head, love-in-a-mist: dry capsules, ribbed and crowned; honesty: flat silver moons."""
 
 from corymb.picture.colour import shade
 from corymb.picture.forms.base import Drawn, Head, Sheet
 from corymb.picture.geometry import Point
-from corymb.picture.paths import Outline, polyline
+from corymb.picture.paths import Outline, bow, disc, polyline
 from corymb.picture.seed import give
+from corymb.picture.shapes import lens
 
 CROWN_POINTS = 9
+MANY = 6  # heads on a stem; honesty has a dozen, a poppy one
 
 
 def draw(head: Head) -> Drawn:
-    """The capsule stands on the origin, as wide as asked; ribs are cut from foot to crown."""
+    """The pod stands on the origin, as wide as asked; stems with many bear flat ones."""
+    return _moon(head) if head.heads >= MANY else _urn(head)
+
+
+def _moon(head: Head) -> Drawn:
+    """A thin disc in its rim, a point at the top, and the shadows of the seeds."""
+    sheet, rng, r = Sheet(), head.rng, head.radius
+    colour, rim = head.palette.main, shade(head.palette.heart, -0.06)
+    tall = r * 1.14
+    sheet.line(
+        bow(Point(0, 0), Point(0, -r * 0.2), Point(0, -r * 0.2), Point(0, -r * 0.3)),
+        head.green,
+        r * 0.08,
+    )
+    sheet.layer([disc(0, -tall - r * 0.12, r, tall)], rim, r * 0.04)
+    sheet.cut([lens(r * 0.34, r * 0.1).at(0, -2 * tall - r * 0.04)], rim)
+    sheet.cut([disc(0, -tall - r * 0.12, r * 0.93, tall * 0.94)], colour, True)
+    sheet.cut([disc(-r * 0.2, -tall - r * 0.3, r * 0.6, tall * 0.62)], shade(colour, 0.03), True)
+    for side in (-1, 1, -1):
+        seed = disc(side * r * 0.3, -tall + give(rng, r * 0.6), r * 0.13, r * 0.17)
+        sheet.cut([seed], shade(colour, -0.05), True)
+    return sheet.finished()
+
+
+def _urn(head: Head) -> Drawn:
+    """Ribs are cut from foot to crown."""
     sheet, rng, r = Sheet(), head.rng, head.radius
     high = head.across * 1.12
     colour = head.palette.main

@@ -20,10 +20,14 @@ from corymb.picture.styles import (
 
 @dataclass(frozen=True)
 class Style:
-    """How a style is laid out; `lying` pieces lie on the table and are seen from above."""
+    """How a style is laid out; `lying` pieces lie on the table and are seen from above.
+
+    A `ring` is bound to a ring whatever its vessel is called; `cut_down` takes stems apart.
+    """
 
     lay: Callable[[Arrangement], Layout]
     lying: bool = False
+    ring: bool = False
     cut_down: Callable[[Arrangement], Arrangement] | None = None
 
     def as_used(self, arrangement: Arrangement) -> Arrangement:
@@ -37,7 +41,7 @@ STYLES: dict[str, Style] = {
     "bridal-hand-tie": Style(hand_tie.lay),
     "standing-piece": Style(standing_piece.lay),
     "buttonhole": Style(buttonhole.lay, lying=True, cut_down=buttonhole.cut_down),
-    "crown": Style(crown.lay, lying=True, cut_down=crown.cut_down),
+    "crown": Style(crown.lay, lying=True, ring=True, cut_down=crown.cut_down),
 }
 
 BY_VESSEL = {
