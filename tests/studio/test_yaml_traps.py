@@ -80,6 +80,13 @@ def test_a_value_swallowed_by_a_comment_is_told(text: str, expected: str) -> Non
     assert told(text) == [expected]
 
 
+def test_a_value_that_may_have_lost_a_part_is_left_out_but_not_for_advice() -> None:
+    tree, _ = read_tree("a: shell #e8c2b4\nb: row #3\n", FILE)
+    assert tree is not None
+    assert tree.data == {"b": "row"}
+    assert tree.left_out == {("a",)}
+
+
 @pytest.mark.parametrize("comment", ["# yes", "#", "## yes", "#!yes", "# e8c2b4"])
 def test_a_comment_that_looks_like_one_is_left_alone(comment: str) -> None:
     assert told(f"key: value  {comment}\n") == []

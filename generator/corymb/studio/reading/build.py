@@ -107,9 +107,11 @@ class Builder:
             return
         if top is None:  # a text alone: a key has lost its colon, which `scan` can tell
             raise yaml.MarkedYAMLError(problem_mark=event.start_mark)
-        slips = traps.in_plain_text(self.lines, event, top.flow) if plain else []
-        self.faults += (*slips, *traps.after_value(self.lines, event))
-        self._value(event, None if slips else text)
+        slips = traps.after_value(self.lines, event)
+        if plain:
+            slips += traps.in_plain_text(self.lines, event, top.flow)
+        self.faults += slips
+        self._value(event, text if all(slip.advice for slip in slips) else None)
 
     def _key(self, event: Any, text: Written) -> None:
         top = self._open[-1]
