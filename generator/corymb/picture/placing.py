@@ -76,10 +76,10 @@ def _outline(dome: Dome, stems: list[PictureStem], rng: Random) -> list[Bloom]:
     for stem in stems:
         index = seen[stem.use]
         seen[stem.use] += 1
-        if FORMS[stem.form].facing is Facing.HANGING:
-            blooms.append(_hanging(dome, stem, index, rng))
-            continue
         angle = _spread(index, total[stem.use], start)
+        if FORMS[stem.form].facing is Facing.HANGING:
+            blooms.append(_hanging(dome, stem, index, angle, rng))
+            continue
         part, band = 1 + give(rng, dome.loose), Band.BACK
         if stem.use == "line":
             angle *= dome.line_fan
@@ -122,15 +122,19 @@ def _long(dome: Dome, stem: PictureStem, tip: Point, band: Band, rng: Random) ->
     return blooms
 
 
-def _hanging(dome: Dome, stem: PictureStem, index: int, rng: Random) -> Bloom:
-    """A trail leaves low at the side, in front, and hangs no further than the ground."""
+def _hanging(dome: Dome, stem: PictureStem, index: int, spread: float, rng: Random) -> Bloom:
+    """A trail leaves low at the side, in front; one that is a line hangs from a raised branch.
+
+    Neither hangs further than the ground.
+    """
     side = 1 if index % 2 == 0 else -1
-    at = dome.at(0.5 + give(rng, 0.12), side * (118 + give(rng, 14)))
-    room = max(stem.head_cm, (dome.hold.end_y - at.y) * 0.9)
+    at, lean, band = dome.at(0.5 + give(rng, 0.12), side * (118 + give(rng, 14))), 70.0, Band.FRONT
+    if stem.use == "line":
+        side, lean, band = (1 if spread > 0 else -1), 40.0, Band.BACK
+        at = dome.at(0.92 + give(rng, dome.loose), spread * dome.line_fan)
+    room = max(stem.head_cm, -at.y * (0.9 if band is Band.FRONT else 0.5))
     length = min(head_length(stem), room)
-    return Bloom(
-        stem, at, side * 70.0, Band.FRONT, length, mirrored=side < 0, piece=rng.randrange(2)
-    )
+    return Bloom(stem, at, side * lean, band, length, mirrored=side < 0, piece=rng.randrange(2))
 
 
 def _disc(dome: Dome, stems: list[PictureStem], rng: Random, band: Band) -> list[Spot]:

@@ -26,7 +26,9 @@ def hold_of(arrangement: Arrangement) -> Hold:
     if arrangement.vessel.kind in BOUND:
         half = tie_half_cm(arrangement)
         return Hold(Point(0, -high), half * kind.mouth, 0.0, half * kind.foot + high * 0.16)
-    return Hold(Point(0, -high), half * kind.mouth, -0.06 * high, half * kind.foot, crossing=0.25)
+    return Hold(
+        Point(0, -high), half * kind.mouth, -kind.ends * high, half * kind.foot, crossing=0.25
+    )
 
 
 def tie_half_cm(arrangement: Arrangement) -> float:

@@ -23,6 +23,7 @@ class Kind:
     high: float
     mouth: float
     foot: float
+    ends: float = 0.06  # how high the stems' ends stand in it
 
 
 VESSELS: dict[str, Kind] = {
@@ -30,7 +31,7 @@ VESSELS: dict[str, Kind] = {
     "wire": Kind(wire.draw, wire.USUAL, across=0.14, high=0.34, mouth=0.7, foot=1.3),
     "jar": Kind(jar.draw, jar.USUAL, across=0.45, high=0.42, mouth=0.66, foot=0.78),
     "vase": Kind(vase.draw, vase.USUAL, across=0.4, high=0.42, mouth=0.52, foot=0.5),
-    "urn": Kind(urn.draw, urn.USUAL, across=0.4, high=0.32, mouth=0.72, foot=0.1),
+    "urn": Kind(urn.draw, urn.USUAL, across=0.4, high=0.32, mouth=0.72, foot=0.5, ends=0.55),
     "bowl": Kind(bowl.draw, bowl.USUAL, across=0.5, high=0.4, mouth=0.86, foot=0.3),
     "trough": Kind(trough.draw, trough.USUAL, across=0.62, high=0.4, mouth=0.94, foot=0.85),
     "ring": Kind(ring.draw, ring.USUAL, across=0.8, high=0.8, mouth=1.0, foot=1.0),
