@@ -123,13 +123,14 @@ def _long(dome: Dome, stem: PictureStem, tip: Point, band: Band, rng: Random) ->
 
 
 def _hanging(dome: Dome, stem: PictureStem, index: int, spread: float, rng: Random) -> Bloom:
-    """A trail leaves low at the side, in front; one that is a line hangs from a raised branch.
+    """A trail leaves low at the side, in front; half of those that are line hang from above.
 
     Neither hangs further than the ground.
     """
-    side = 1 if index % 2 == 0 else -1
+    raised = stem.use == "line" and index % 2 == 1
+    side = 1 if (index // 2 if stem.use == "line" else index) % 2 == 0 else -1
     at, lean, band = dome.at(0.5 + give(rng, 0.12), side * (118 + give(rng, 14))), 70.0, Band.FRONT
-    if stem.use == "line":
+    if raised:
         side, lean, band = (1 if spread > 0 else -1), 40.0, Band.BACK
         at = dome.at(0.92 + give(rng, dome.loose), spread * dome.line_fan)
     room = max(stem.head_cm, -at.y * (0.9 if band is Band.FRONT else 0.5))
