@@ -1,4 +1,4 @@
-"""Can everything be reached and used with the keyboard alone, and is it always seen where one is?"""
+"""Can everything be reached and used with the keyboard alone, and is it seen where one is?"""
 
 from __future__ import annotations
 
