@@ -1,4 +1,8 @@
-"""What is the arrangement seen against? The cloth or wall it is made for, as sheets of paper."""
+"""What is the arrangement seen against? The cloth or wall it is made for, as sheets of paper.
+
+Wall and table go on past the sheet on all sides, so that a frame of another shape (a tall card
+for a wide piece) is filled without cutting into the flowers.
+"""
 
 from corymb.picture.colour import lightness, shade
 from corymb.picture.geometry import Box, Point
@@ -14,7 +18,12 @@ def step(background: str, amount: float) -> str:
 
 def wall(sheet: Box, background: str) -> str:
     return element(
-        "rect", x=sheet.left, y=sheet.top, width=sheet.width, height=sheet.height, fill=background
+        "rect",
+        x=sheet.left - sheet.width,
+        y=sheet.top - sheet.height,
+        width=3 * sheet.width,
+        height=3 * sheet.height,
+        fill=background,
     )
 
 
@@ -26,8 +35,10 @@ def table(sheet: Box, edge: float, background: str, seed: str) -> str:
         for n in range(10)
     ]
     top = smooth(points)
+    right, left = sheet.right + sheet.width, sheet.left - sheet.width
+    below = sheet.bottom + sheet.height
     around = polyline(
-        [Point(sheet.right + 20, sheet.bottom + 20), Point(sheet.left - 20, sheet.bottom + 20)]
+        [Point(right, edge), Point(right, below), Point(left, below), Point(left, edge)]
     )
     whole = top.written() + "L" + around.written()[1:] + "z"
     return element("path", d=whole, fill=step(background, 0.085), transform="translate(0 -5)") + (
