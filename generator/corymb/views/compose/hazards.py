@@ -56,12 +56,23 @@ def _sentences(stems: Iterable[Stem], words: dict[str, str]) -> tuple[str, ...]:
         for hazard, text in words.items()
         if any(hazard in stem.hazards for stem in stems)
     ]
-    return (*told, *dict.fromkeys(stem.caution for stem in stems if stem.caution))
+    return (*told, *_written(stems))
 
 
-def _said(text: str, stems: list[Stem]) -> str:
+def _written(stems: list[Stem]) -> tuple[str, ...]:
+    """The sentences written for single stems; among several, each says whose it is."""
+    sentences = dict.fromkeys(stem.caution for stem in stems if stem.caution)
+    if len(stems) == 1:
+        return tuple(sentences)
+    return tuple(
+        _said("{names}: {text}", [stem for stem in stems if stem.caution == text], text)
+        for text in sentences
+    )
+
+
+def _said(text: str, stems: list[Stem], own: str = "") -> str:
     names = and_list(list(dict.fromkeys(plant_of(stem).lower() for stem in stems)))
-    said = text.format(names=names)
+    said = text.format(names=names, text=own[:1].lower() + own[1:])
     return said[0].upper() + said[1:]
 
 
