@@ -65,11 +65,12 @@ def home_view(catalogue: Catalogue) -> HomeView:
     styles = styles_shown(catalogue)
     cards = [card for style in styles for card in style.recipes]
     now = [card for card in cards if _now(catalogue, card)]
+    lead = _lead(now or cards)
     return HomeView(
         about=house.about,
         place=house.place.name,
-        lead=_lead(now or cards),
-        in_season=_one_of_each_style(now)[:ON_HOME],
+        lead=lead,
+        in_season=_one_of_each_style([card for card in now if card is not lead])[:ON_HOME],
         season_words=sentence(third_of(catalogue.week)).rstrip("."),
         styles=styles,
         standing_now=tuple(
