@@ -9,7 +9,7 @@ from corymb.studio.models import RecipeLine
 from corymb.studio.models.recipe import Changes
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Source, Studio
-from corymb.studio.suggest import nearest
+from corymb.studio.suggest import and_list, nearest
 from corymb.trade.looks import ChangeError, LookLine, changed
 
 Lines = tuple[LookLine, ...]
@@ -27,8 +27,9 @@ def try_changes(
         try:
             lines = changed(lines, step)
         except ChangeError as error:
-            if not _is_misspelt_above(studio, lines, stem):
-                problems.append(source.problem(str(error), key, i, word=stem))
+            message = _told(studio, lines, stem, str(error))
+            if message:
+                problems.append(source.problem(message, key, i, word=stem))
             lines = changed(lines, _as_if_made(step))
     rest = Changes.model_construct(add=changes.add, scale=changes.scale)
     return changed(lines, rest), problems
@@ -42,11 +43,16 @@ def _steps(changes: Changes) -> Iterator[tuple[str, int, str, Changes]]:
         yield "drop", i, drop.stem, Changes.model_construct(drop=[drop])
 
 
-def _is_misspelt_above(studio: Studio, lines: Lines, stem: str) -> bool:
-    """Whether a line of the recipe most likely means this stem, and has been told to be wrong."""
-    here = {line.stem for line in lines}
-    strange = here - known_names(studio, "stem")
-    return stem not in here and bool(nearest(stem, strange))
+def _told(studio: Studio, lines: Lines, stem: str, message: str) -> str:
+    """What to say of a change; nothing when a line above means the stem and is misspelt."""
+    here, known = list(dict.fromkeys(line.stem for line in lines)), known_names(studio, "stem")
+    if stem in here:
+        return message
+    if nearest(stem, (name for name in here if name not in known)):
+        return ""
+    if stem in known and here:  # it is spelt right, so no other is likely to be meant
+        return f"‘{stem}’ isn't in what this changes. It has {and_list(here)}."
+    return message
 
 
 def _as_if_made(step: Changes) -> Changes:

@@ -9,7 +9,7 @@ from corymb.photos import PhotoError, inspect
 from corymb.studio.models import Photo
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Source, Step, Studio
-from corymb.studio.suggest import did_you_mean, quoted
+from corymb.studio.suggest import nearest, quoted
 
 
 def photos_of(studio: Studio) -> Iterator[tuple[Photo, Source, tuple[Step, ...]]]:
@@ -72,6 +72,7 @@ def _not_there(folder: Path, written: str) -> str:
     flat = written.replace("\\", "/")
     if flat in there:
         return f"‘{written}’ is written with backslashes: write ‘{flat}’."
-    by_name = [name for name in there if name.rpartition("/")[2] == flat.rpartition("/")[2]]
-    guess = f" Did you mean ‘{by_name[0]}’?" if by_name else did_you_mean(flat, there)
-    return f"There is no photo ‘{written}’.{guess or ' Copy it into photos/, or mend its name.'}"
+    by_name = {Path(name).stem: name for name in there}
+    near = nearest(Path(flat).stem, by_name, limit=1)
+    hint = f"Did you mean ‘{by_name[near[0]]}’?" if near else "Copy it there, or mend its name."
+    return f"There is no photo ‘{written}’. {hint}"

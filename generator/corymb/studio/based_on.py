@@ -12,10 +12,11 @@ from typing import Any
 
 from corymb.studio.circles import ARROW, circles
 from corymb.studio.mending import Doubts
-from corymb.studio.models.recipe import inherited_keys
+from corymb.studio.models.recipe import Recipe, inherited_keys
 from corymb.studio.problems import Problem
+from corymb.studio.shape import keys_of
 from corymb.studio.studio import Source
-from corymb.studio.suggest import did_you_mean
+from corymb.studio.suggest import did_you_mean, nearest
 
 KEY = "based on"
 
@@ -60,8 +61,14 @@ def fill_in(sources: Mapping[str, Source], named: frozenset[str]) -> Filled:
 
 
 def _written(source: Source) -> Written:
-    untold = (KEY,) not in source.tree.left_out
-    return Written(dict(source.tree.data), frozenset() if untold else frozenset({(KEY,)}))
+    told = (KEY,) in source.tree.left_out or any(_is_misspelt(key) for key in source.tree.data)
+    return Written(dict(source.tree.data), frozenset({(KEY,)}) if told else frozenset())
+
+
+def _is_misspelt(key: str) -> bool:
+    """Whether a key that no recipe has was most likely meant to be `based on`."""
+    keys = keys_of(Recipe)
+    return key not in keys and nearest(key, keys, limit=1) == [KEY]
 
 
 def _take_over(recipe: Written, bases: list[Written]) -> None:

@@ -17,24 +17,6 @@ PHOTO = (
     "{file: photos/hedgerow-jar.jpg, alt: A jar of cosmos on white linen, "
     "credit: Teasel & Rook, may be shown to: clients}"
 )
-CHANGES = {
-    "swap": "[sweet-pea-plum -> scabious-plum]",
-    "add": "['3 crocosmia-ember, accent']",
-    "drop": "[2 dahlia-shell]",
-    "scale": "120 %",
-}
-ORDERED = {
-    "name": "Barn supper",
-    "client": "{name: the barn committee}",
-    "hours": "17:30-23:00",
-    "where": "{place: the old barn, setting: indoors, light: candle}",
-    "handover": "delivery",
-    "vehicle": "small van",
-    "spare": "10 %",
-    "lines": "[12 hedgerow-jar]",
-    "notes": "Ask for the key at the farm.",
-    "learnt": "Two jars more next time.",
-}
 
 EXAMPLES: dict[str, dict[str, str]] = {
     "StudioFile": {
@@ -63,13 +45,7 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "longitude": "-1.0",
         "height": "80 m",
     },
-    "Place": {
-        "name": "Dunmallow",
-        "latitude": "52.3",
-        "longitude": "-7.1",
-        "height": "60 m",
-        "time zone": "Europe/Dublin",
-    },
+    "Place": {"name": "Dunmallow", "time zone": "Europe/Dublin"},
     "Contact": {
         "email": "flowers@garden.example",
         "phone": '"+353 00 000 0000"',
@@ -151,7 +127,6 @@ EXAMPLES: dict[str, dict[str, str]] = {
     },
     "Conditioning": {"hours": "8", "do": "Stand deep in cool water overnight."},
     "Recipe": {
-        **CHANGES,
         "name": "Hedgerow jar",
         "summary": "A pint jar picked as if along a lane.",
         "based on": "hedgerow-jar",
@@ -201,9 +176,13 @@ EXAMPLES: dict[str, dict[str, str]] = {
     },
     "Sundry": {"name": "jute twine", "count": "0.3", "unit": "m", "cost": "0.05"},
     "Scales": {"all": "120 %", "depth": "90 %", "light": "150 %", "accent": "80 %"},
-    "Changes": CHANGES,
+    "Changes": {
+        "swap": "[sweet-pea-plum -> scabious-plum]",
+        "add": "['3 crocosmia-ember, accent']",
+        "drop": "[2 dahlia-shell]",
+        "scale": "120 %",
+    },
     "Variant": {
-        **CHANGES,
         "name": "Later in the year",
         "about": "When the dahlias are over.",
         "builds on": "later",
@@ -241,14 +220,25 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "in buckets": "yes",
         "from the mix": "yes",
     },
+    "OrderBase": {
+        "name": "Barn supper",
+        "client": "{name: the barn committee}",
+        "hours": "17:30-23:00",
+        "where": "{place: the old barn, setting: indoors, light: candle}",
+        "handover": "delivery",
+        "vehicle": "small van",
+        "spare": "10 %",
+        "notes": "Ask for the key at the farm.",
+        "learnt": "Two jars more next time.",
+    },
     "Order": {
-        **ORDERED,
+        "lines": "[12 hedgerow-jar]",
         "date": "2026-09-19",
         "used": "{dahlia-shell: 40}",
         "minutes": "260",
     },
     "StandingOrder": {
-        **ORDERED,
+        "lines": "[1 lantern-house-winter]",
         "repeats": "weekly on Tuesday",
         "from": "2026-01-06",
         "until": "2026-12-29",
@@ -289,11 +279,15 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "for": "staff",
     },
 }
+"""By model and key; keys that several models share stand under the model they come from."""
 
 
 def example_of(model: type[FileModel] | None, key: str) -> str:
     """What may stand after a key's colon; empty where there is none."""
-    return EXAMPLES.get(model.__name__, {}).get(key, "") if model else ""
+    for read_by in model.__mro__ if model else ():
+        if key in EXAMPLES.get(read_by.__name__, {}):
+            return EXAMPLES[read_by.__name__][key]
+    return ""
 
 
 def data_of(example: str) -> Any:

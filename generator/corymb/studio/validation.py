@@ -109,6 +109,7 @@ class _Reading(Generic[Model]):
             if slip.is_unknown:
                 meant = self._meant(slip.path, missing)
                 missing.discard((*slip.path[:-1], meant))
+                self._doubt_what_is_meant((*slip.path[:-1], meant))
                 self._add(refusals.unknown(self.model, slip, meant, self._free(slip.path)), slip)
         for slip in slips:
             if slip.path in missing and slip.is_missing:
@@ -131,6 +132,10 @@ class _Reading(Generic[Model]):
         here = model_at(self.model, around)
         close = nearest(key, wanted) or nearest(key, keys_of(here) if here else ())
         return close[0] if close else ""
+
+    def _doubt_what_is_meant(self, path: Path) -> None:
+        if path[-1] and value_at(self.data, path) is None:
+            self.doubts |= {path}
 
     def _free(self, path: Path) -> list[str]:
         """The keys that could still be written beside this one."""

@@ -32,6 +32,8 @@ def to_text(raw: bytes) -> str | Fault:
         )
     if raw.startswith(UTF16):
         return Fault(0, 0, f"This file is saved as UTF-16. {_SAVE}")
+    if raw.count(b"\x00") > MOST_HIDDEN:
+        return Fault(0, 0, "This is not a text file. Only text can stand here.")
     try:
         text = raw.decode("utf-8")
     except UnicodeDecodeError as wrong:
@@ -46,8 +48,6 @@ def _not_utf8(raw: bytes, at: int) -> Fault:
     """Where the first byte stands that can't be UTF-8, and the letter it probably was."""
     before = raw[:at].replace(b"\r\n", b"\n").replace(b"\r", b"\n").decode("utf-8", "replace")
     line, column = before.count("\n"), len(before) - before.rfind("\n") - 1
-    if raw.count(b"\x00") > MOST_HIDDEN:
-        return Fault(0, 0, "This is not a text file. Only text can stand here.")
     letter = bytes([raw[at]]).decode("cp1252", "replace")
     meant = f" (probably ‘{letter}’)" if letter.isalpha() or letter in "€‘’“”–" else ""
     return Fault(
