@@ -1,0 +1,75 @@
+"""Whatever is wrong with a studio is told once, in its place, with what would be right."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+
+from corymb.checks import read_and_check
+from corymb.studio.problems import Problem
+from tests.broken import (
+    cases_files,
+    cases_keys,
+    cases_lines,
+    cases_names,
+    cases_types,
+    cases_values,
+    cases_yaml,
+)
+from tests.broken.bench import GOOD, Case, break_it, good_studio
+
+CASES: list[Case] = [
+    *cases_yaml.CASES,
+    *cases_keys.CASES,
+    *cases_types.CASES,
+    *cases_values.CASES,
+    *cases_lines.CASES,
+    *cases_names.CASES,
+    *cases_files.CASES,
+]
+SENTENCE = re.compile(r"[A-Z0-9‘`][^\n]*[.?]")
+PROGRAMMERS_WORDS = re.compile(
+    r"\b(None|True|False|str|int|dict|list\[|input|field|valid|validation|extra|mapping|sequence|"
+    r"scalar|token|parse[rd]?|yaml|pydantic|traceback|exception|errno|type=)\b|[a-z]_[a-z]|\.\.",
+)
+
+
+def test_the_good_studio_has_nothing_to_put_right(tmp_path: Path) -> None:
+    assert read_and_check(good_studio(tmp_path))[1] == []
+
+
+def test_each_slip_has_a_name_of_its_own() -> None:
+    assert len({case.name for case in CASES}) == len(CASES) > 60
+
+
+def test_every_file_of_the_studio_is_broken_somehow() -> None:
+    files = {str(file.relative_to(GOOD)) for file in GOOD.rglob("*") if file.is_file()}
+    assert files <= {case.file for case in CASES}
+
+
+@pytest.mark.parametrize("case", CASES, ids=lambda case: case.name)
+def test_a_slip_is_told_in_its_place_and_nothing_else_is(case: Case, tmp_path: Path) -> None:
+    studio = good_studio(tmp_path)
+    break_it(studio, case)
+    problems = read_and_check(studio)[1]
+    assert [(p.file, p.line, p.column, p.advice) for p in problems] == sorted(
+        (studio / (t.file or case.file), t.line, t.column, t.advice) for t in case.told
+    ), "\n".join(map(str, problems))
+    for problem in problems:
+        assert any(told.says in problem.message for told in case.told), problem.message
+        assert_well_put(problem, studio)
+
+
+def assert_well_put(problem: Problem, studio: Path) -> None:
+    """A sentence in a florist's words that shows the line, and no path but within the studio."""
+    own_words = re.sub("[‘`\"'][^’`\"']*[’`\"']", "", problem.message)
+    assert SENTENCE.fullmatch(problem.message), problem.message
+    assert not PROGRAMMERS_WORDS.search(own_words), problem.message
+    assert str(studio) not in problem.message
+    if problem.source:
+        lines = problem.file.read_bytes().decode("utf-8", "replace").splitlines()
+        assert problem.source == lines[problem.line - 1]
+    if problem.column > 1:
+        assert problem.source
