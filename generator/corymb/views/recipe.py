@@ -56,10 +56,12 @@ class SizeView:
 
 @dataclass(frozen=True)
 class ChangeView:
-    """One difference between a variant and its parent, in words and in numbers."""
+    """One difference from the recipe it is made from, in words and in numbers."""
 
-    kind: str  # swapped | added | dropped | more | fewer
-    words: str
+    kind: str  # added | dropped | more | fewer
+    name: str
+    role: str
+    words: str  # a few, for a list: `With 3 Crocosmia, ember`
     before: int
     after: int
 
@@ -97,6 +99,7 @@ class ClientRecipe:
     lines: tuple[LineView, ...]
     stems_total: int
     sizes: tuple[SizeView, ...]
+    changed_from: Link | None  # what `changes` start from
     changes: tuple[ChangeView, ...]
     variants: tuple[VariantView, ...]
     season: SeasonView

@@ -74,6 +74,7 @@ def _client_view(catalogue: Catalogue, look: Look) -> ClientRecipe:
     variant = recipe.variants.get(look.variant)
     style = catalogue.style_of(recipe)
     own = catalogue.looks[recipe.id][""]
+    source = _source(catalogue, recipe, look)
     guide = (variant.price if variant else None) or recipe.price
     price = price_guide(guide, catalogue.studio.house)
     return ClientRecipe(
@@ -91,7 +92,8 @@ def _client_view(catalogue: Catalogue, look: Look) -> ClientRecipe:
         lines=_lines(catalogue, look),
         stems_total=look.stems_total,
         sizes=_sizes(recipe, look),
-        changes=_changes(catalogue, look) if variant or recipe.based_on else (),
+        changed_from=source,
+        changes=_changes(catalogue, look) if source else (),
         variants=_variants(catalogue, recipe, look),
         season=season_of_look(catalogue, look),
         price=price,
@@ -159,22 +161,29 @@ def _sizes(recipe: Recipe, look: Look) -> tuple[SizeView, ...]:
     return tuple(sorted(views, key=lambda view: view.total))
 
 
+def _source(catalogue: Catalogue, recipe: Recipe, look: Look) -> Link | None:
+    """What a look is told to differ from: its recipe, or the one its recipe is based on."""
+    if not look.variant and recipe.based_on is None:
+        return None
+    source = recipe if look.variant else catalogue.studio.recipes[str(recipe.based_on)]
+    shown = catalogue.looks.get(source.id)
+    return Link(source.name, addresses.of_look(shown[""]) if shown else "")
+
+
 def _changes(catalogue: Catalogue, look: Look) -> tuple[ChangeView, ...]:
-    found = differences(look.parent_lines, look.lines)
-    return tuple(
-        ChangeView(change.kind, _change_words(catalogue, change), change.before, change.after)
-        for change in found
-    )
+    """From the recipe itself, even where a variant builds on another; what comes in goes first."""
+    own = catalogue.looks[look.recipe][""]
+    found = differences(own.lines if look.variant else look.parent_lines, look.lines)
+    views = (_change(catalogue, change) for change in found)
+    return tuple(sorted(views, key=lambda change: change.kind == "dropped"))
 
 
-def _change_words(catalogue: Catalogue, change: Difference) -> str:
+def _change(catalogue: Catalogue, change: Difference) -> ChangeView:
     name = catalogue.stem(change.stem).name
-    match change.kind:
-        case "added":
-            return f"{change.after} {name} added, {change.role}"
-        case "dropped":
-            return f"{name} left out (there were {change.before})"
-    return f"{change.after} {name} in place of {change.before}"
+    words = {"added": f"With {change.after} {name}", "dropped": f"Without {name}"}.get(
+        change.kind, f"{change.after} {name}, not {change.before}"
+    )
+    return ChangeView(change.kind, name, change.role, words, change.before, change.after)
 
 
 def _variants(catalogue: Catalogue, recipe: Recipe, current: Look) -> tuple[VariantView, ...]:
