@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from decimal import Decimal
 
-from corymb.studio.models import StudioFile, Sundry
+from corymb.studio.models import Stem, StudioFile, Sundry
 from corymb.trade.looks import Look
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
@@ -29,9 +30,7 @@ def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
         method=tuple(recipe.method),
         looks_right=tuple(recipe.looks_right_when),
         careful=tuple(dict.fromkeys([*recipe.careful, *at_the_bench(stems)])),
-        conditioning=tuple(
-            f"{stem.name}: {stem.conditioning.do} ({stem.conditioning.hours} h)" for stem in stems
-        ),
+        conditioning=conditioning(stems),
         costs=_costs(catalogue, look),
         sundries=tuple(_sundry(catalogue, sundry) for sundry in recipe.sundries),
         stems_grown=_together(counts, [stem.grown for stem in stems], house),
@@ -39,6 +38,17 @@ def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
         sundries_cost=money(sundries, house),
         notes=recipe.notes,
         draft=recipe.draft or bool(variant and variant.draft),
+    )
+
+
+def conditioning(stems: Sequence[Stem]) -> tuple[str, ...]:
+    """What to do with the stems overnight, those together that are treated alike."""
+    alike: dict[str, list[str]] = {}
+    for stem in stems:
+        treatment = f"{stem.conditioning.do} ({stem.conditioning.hours} h)"
+        alike.setdefault(treatment, []).append(stem.name)
+    return tuple(
+        f"{'; '.join(dict.fromkeys(names))}: {treatment}" for treatment, names in alike.items()
     )
 
 
