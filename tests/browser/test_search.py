@@ -41,8 +41,9 @@ def test_a_name_with_accents_is_found_without_them(
     visit: Visit, demo_addresses: dict[Audience, str]
 ) -> None:
     page = visit()
-    entry = '[{"title": "Crème brûlée stock", "href": "index.html", "kind": "Flower", "text": ""}]'
-    page.route("**/search.json", lambda route: route.fulfill(body=entry))
+    entry = dict.fromkeys(("kind", "about", "text"), "")
+    entry |= {"title": "Crème brûlée stock", "href": "index.html"}
+    page.route("**/search.json", lambda route: route.fulfill(json=[entry]))
     page.goto(demo_addresses["clients"] + "search.html?q=creme brulee")
     expect(page.get_by_role("link", name="Crème brûlée stock")).to_be_visible()
 

@@ -14,12 +14,13 @@ LONGEST = 600  # characters of a page's text that the index holds
 
 
 def search_index(pages: Iterable[Page]) -> bytes:
-    """What the site's own search reads: title, address, kind and text of every page."""
+    """What the site's own search reads: what it shows of every page, and its other words."""
     entries = [
         {
             "title": page.frame.title,
             "href": page.frame.path,
             "kind": page.kind,
+            "about": page.frame.description,
             "text": _plain(page.text)[:LONGEST],
         }
         for page in pages

@@ -27,7 +27,7 @@ def pages(making: Making) -> Iterator[Page]:
         frame = making.frame(
             style.href, "style.html", SECTION, style.plural, style.about, crumbs=[LIST]
         )
-        yield Page(frame, style, "Style", style.about)
+        yield Page(frame, style, "Style")
     for looks in making.catalogue.looks.values():
         for look in looks.values():
             yield _page_of(making, look)
@@ -55,4 +55,4 @@ def _page_of(making: Making, look: Look) -> Page:
 
 def _words(view: ClientRecipe) -> str:
     stems = " ".join(f"{line.name} {line.botanical}" for line in view.lines)
-    return f"{view.summary} {view.style.label} {stems}"
+    return f"{view.style.label} {stems}"

@@ -23,4 +23,4 @@ def pages(making: Making) -> Iterator[Page]:
         about = view.about or f"{view.name}: {view.season.sentence}"
         path = addresses.of_stem(stem.id)
         frame = making.frame(path, "stem.html", SECTION, view.name, about, crumbs=[LIST])
-        yield Page(frame, view, "Flower", f"{view.botanical} {view.group} {view.about}")
+        yield Page(frame, view, "Flower", f"{view.botanical} {view.group}")

@@ -30,4 +30,4 @@ def pages(making: Making) -> Iterator[Page]:
         frame = making.frame(
             view.href, "lesson.html", SECTION, view.title, view.summary, crumbs=[LIST]
         )
-        yield Page(frame, view, "Lesson", f"{view.summary} {lesson.markdown}")
+        yield Page(frame, view, "Lesson", lesson.markdown)

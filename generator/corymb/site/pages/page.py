@@ -18,9 +18,9 @@ HOME = Link("Home", addresses.HOME)
 
 @dataclass(frozen=True)
 class Page:
-    """A page before it is rendered; `text` is what a search of the site finds it by.
+    """A page before it is rendered.
 
-    A page without a `kind` is not to be found by a search.
+    A search of the site finds it by title and description, and by the other words in `text`. A page without a `kind` is not to be found by a search.
     """
 
     frame: PageFrame

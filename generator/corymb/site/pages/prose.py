@@ -15,4 +15,4 @@ def pages(making: Making) -> Iterator[Page]:
         path = addresses.of_page(page.id)
         view = page_view(page, making.writer.prose(page.markdown, path))
         frame = making.frame(path, "prose.html", page.id, view.title, view.summary)
-        yield Page(frame, view, "Page", f"{view.summary} {page.markdown}")
+        yield Page(frame, view, "Page", page.markdown)

@@ -31,7 +31,7 @@ export function find(pages, query) {
 }
 
 export function prepare(page) {
-  return { ...page, titleWords: wordsOf(page.title), textWords: wordsOf(`${page.kind} ${page.text}`) };
+  return { ...page, titleWords: wordsOf(page.title), textWords: wordsOf(`${page.kind} ${page.about} ${page.text}`) };
 }
 
 function entry(page, root) {
@@ -40,7 +40,7 @@ function entry(page, root) {
   link.textContent = page.title;
   kind.textContent = page.kind;
   kind.className = "label";
-  text.textContent = page.text.length > 180 ? `${page.text.slice(0, 180).replace(/\s+\S*$/, "")} …` : page.text;
+  text.textContent = page.about;
   item.append(link, kind, text);
   return item;
 }
