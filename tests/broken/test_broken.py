@@ -18,7 +18,7 @@ from tests.broken import (
     cases_values,
     cases_yaml,
 )
-from tests.broken.bench import GOOD, Case, break_it, good_studio
+from tests.broken.bench import GOOD, JAR, Case, break_it, good_studio
 
 CASES: list[Case] = [
     *cases_yaml.CASES,
@@ -73,3 +73,16 @@ def assert_well_put(problem: Problem, studio: Path) -> None:
         assert problem.source == lines[problem.line - 1]
     if problem.column > 1:
         assert problem.source
+
+
+def test_marks_and_line_ends_of_other_machines_are_no_slips_and_move_no_place(
+    tmp_path: Path,
+) -> None:
+    studio = good_studio(tmp_path)
+    for file in (f for f in studio.rglob("*") if f.suffix in (".yml", ".md")):
+        text = file.read_text(encoding="utf-8")
+        file.write_bytes(text.replace("\n", "\r\n").encode("utf-8-sig"))
+    assert read_and_check(studio)[1] == []
+    text = (studio / JAR).read_bytes()
+    (studio / JAR).write_bytes(text.replace(b"- 5 cosmos-white", b"- 5 cosmos-wite"))
+    assert [(p.line, p.column) for p in read_and_check(studio)[1]] == [(17, 7)]

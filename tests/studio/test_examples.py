@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import pytest
 from pydantic import create_model
 
@@ -31,9 +33,8 @@ def test_a_key_has_an_example_that_its_model_reads(model: type[FileModel], key: 
     if (model, key) == (StemFile, "stems"):  # a stem takes twenty lines: the editor's part
         return
     name, field = next((n, f) for n, f in model.model_fields.items() if f.alias == key)
-    one_key = create_model(
-        "OneKey", __base__=FileModel, **{name: (field.rebuild_annotation(), ...)}
-    )
+    fields: dict[str, Any] = {name: (field.rebuild_annotation(), ...)}
+    one_key = create_model("OneKey", __base__=FileModel, **fields)
     one_key.model_validate({key: data_of(example)})
 
 

@@ -29,6 +29,13 @@ def has_doubts(doubts: Doubts, path: Path) -> bool:
     return in_doubt(doubts, path) or any(doubt[: len(path)] == path for doubt in doubts)
 
 
+def copy_of(data: Any) -> Any:
+    """The same lists and keys anew; the texts in them are never changed."""
+    if isinstance(data, dict):
+        return {key: copy_of(value) for key, value in data.items()}
+    return [copy_of(value) for value in data] if isinstance(data, list) else data
+
+
 def value_at(data: Any, path: Path) -> Any:
     """What stands at `path`; None where nothing does."""
     for step in path:

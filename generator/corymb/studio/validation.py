@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from copy import deepcopy
 from dataclasses import dataclass
 from typing import Any, Generic, TypeVar
 
@@ -14,6 +13,7 @@ from corymb.studio.mending import (
     ALL,
     NONE,
     Doubts,
+    copy_of,
     has_doubts,
     leave_out,
     mend,
@@ -75,7 +75,7 @@ class _Reading(Generic[Model]):
         elsewhere: Doubts,
     ) -> None:
         self.model, self.source, self.elsewhere = model, source, elsewhere
-        self.data = deepcopy(data)
+        self.data = copy_of(data)
         self.doubts = doubts
         self.problems: list[Problem] = []
         for path in source.tree.left_out:
