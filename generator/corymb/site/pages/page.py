@@ -20,7 +20,8 @@ HOME = Link("Home", addresses.HOME)
 class Page:
     """A page before it is rendered.
 
-    A search of the site finds it by title and description, and by the other words in `text`. A page without a `kind` is not to be found by a search.
+    A search of the site finds it by title and description, and by the other words in `text`.
+    A page without a `kind` is not to be found by a search.
     """
 
     frame: PageFrame
