@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from functools import cache
 from pathlib import Path
 from urllib.parse import unquote, urlsplit
 
@@ -22,8 +23,9 @@ SHOWN = [file for file in RECIPES if file not in DRAFTS]
 Sites = dict[Audience, Path]
 
 
+@cache
 def soup_of(file: Path) -> BeautifulSoup:
-    return BeautifulSoup(file.read_text("utf-8"), "html.parser")
+    return BeautifulSoup(file.read_text("utf-8"), "lxml")
 
 
 @pytest.mark.parametrize("audience", AUDIENCES)
@@ -140,7 +142,7 @@ def test_every_client_page_has_one_address_and_tells_it(demo_sites: Sites) -> No
         expected = SITE if path == "index.html" else SITE + path
         assert canonical["href"] == expected
         seen.add(expected)
-    sitemap = BeautifulSoup((root / "sitemap.xml").read_text("utf-8"), "html.parser")
+    sitemap = BeautifulSoup((root / "sitemap.xml").read_text("utf-8"), "lxml-xml")
     assert {loc.get_text() for loc in sitemap.find_all("loc")} == seen
 
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import logging
 from datetime import date
+from pathlib import Path
 from typing import Any
 
 from mkdocs.config.defaults import MkDocsConfig
@@ -18,7 +19,7 @@ from mkdocs.structure.pages import Page as MkDocsPage
 
 from corymb.photos import PhotoCache
 from corymb.site.build import BuildReport, make_images, read_checked, site_of
-from corymb.site.render import render
+from corymb.site.render import THEME, render
 from corymb.site.settings import CorymbSettings, SettingsError, settings_of
 from corymb.site.site import Site, TwoAtOneAddress
 from corymb.views.compose.catalogue import Catalogue
@@ -36,6 +37,7 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
     def __init__(self) -> None:
         self.site = Site()
         self.frame: SiteFrame | None = None
+        self.studio_pages: set[Path] = set()
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """First of all, before MkDocs looks for files: addresses are flat (`x.html`) here."""
@@ -45,9 +47,9 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
         """When MkDocs has found its own files, and before it reads any: add the studio's."""
         self._make(config)
-        for src_uri in {p.removesuffix(".html") + ".md" for p in self.site.pages}:
-            if (own := files.get_file_from_path(src_uri)) is not None:
-                files.remove(own)  # a page of the studio's; it is made here already
+        for file in list(files):
+            if self._is_ours(file):
+                files.remove(file)
         for path, content in self.site.written.items():
             self._add(files, File.generated(config, path, content=content))
         for path, source in self.site.copies.items():
@@ -76,6 +78,15 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         view = ProseView(title, "", str(page.content or ""), ())
         return render(self.frame, frame, view).decode()
 
+    def _is_ours(self, file: File) -> bool:
+        """A file that MkDocs found and must leave to us.
+
+        The theme's are published under `assets/theme/`. The studio's pages are made already, for
+        those who may read them: a page for staff must not come back as a page of MkDocs' own.
+        """
+        of_theme = file.src_dir is not None and Path(file.src_dir) == THEME
+        return of_theme or Path(str(file.abs_src_path)).resolve() in self.studio_pages
+
     def _make(self, config: MkDocsConfig) -> None:
         try:
             settings = settings_of(config)
@@ -87,6 +98,7 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
             (log.info if problem.advice else log.error)("%s", problem)
         if studio is None or report.errors:
             raise PluginError(f"{len(report.errors)} things to put right in the studio's files.")
+        self.studio_pages = {page.file.resolve() for page in studio.pages.values()}
         audience = self.config.audience
         with PhotoCache(settings.cache_folder / "photos") as cache:
             images = make_images(studio, settings, cache, report)
