@@ -6,7 +6,8 @@ from typing import Any
 
 import pytest
 
-from corymb.trade.looks import ChangeError, Look, looks_of
+from corymb.trade.changes import ChangeError
+from corymb.trade.looks import Look, looks_of
 from tests.trade.making import recipe, variant
 
 
@@ -60,6 +61,14 @@ CHANGES: dict[str, tuple[dict[str, Any], list[str]]] = {
 @pytest.mark.parametrize(("changes", "expected"), CHANGES.values(), ids=CHANGES)
 def test_a_variant_is_its_parent_changed(changes: dict[str, Any], expected: list[str]) -> None:
     assert lines(look_of(**changes)) == expected
+
+
+def test_without_a_count_all_of_a_stem_goes_from_every_line() -> None:
+    two = ["6 rose, light", "2 rose, accent", "4 mint, depth"]
+    variants = {"swapped": variant(swap=["rose -> peony"]), "dropped": variant(drop=["rose"])}
+    looks = looks_of(recipe(stems=two, variants=variants), {})
+    assert lines(looks["swapped"]) == ["6 peony, light", "2 peony, accent", "4 mint, depth"]
+    assert lines(looks["dropped"]) == ["4 mint, depth"]
 
 
 def test_a_variant_on_a_variant_starts_from_it() -> None:

@@ -7,7 +7,8 @@ from collections.abc import Iterator
 from corymb.checks.looks import is_certain
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
-from corymb.trade.looks import ChangeError, looks_of
+from corymb.trade.changes import ChangeError
+from corymb.trade.looks import looks_of
 from corymb.trade.weeks import weeks_of_look
 
 

@@ -10,7 +10,7 @@ from corymb.studio.models.recipe import Changes
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Source, Studio
 from corymb.studio.suggest import and_list, nearest
-from corymb.trade.looks import ChangeError, LookLine, changed
+from corymb.trade.changes import ChangeError, LookLine, changed
 
 Lines = tuple[LookLine, ...]
 

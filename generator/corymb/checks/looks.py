@@ -10,7 +10,8 @@ from corymb.studio.models import Recipe, Variant
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 from corymb.studio.suggest import and_list, did_you_mean
-from corymb.trade.looks import ChangeError, base_lines
+from corymb.trade.changes import ChangeError
+from corymb.trade.looks import base_lines
 
 CHANGES = ("swap", "add", "drop", "scale")
 NOTHING_LEFT = "Nothing is left after these changes: drop less of it, or add something."

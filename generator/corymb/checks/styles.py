@@ -13,7 +13,8 @@ from corymb.studio.models.recipe import Changes
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Step, Studio
 from corymb.studio.suggest import or_list
-from corymb.trade.looks import ChangeError, looks_of
+from corymb.trade.changes import ChangeError
+from corymb.trade.looks import looks_of
 
 
 def against_the_style(studio: Studio) -> list[Problem]:

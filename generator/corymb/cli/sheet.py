@@ -12,9 +12,10 @@ from corymb.cli.telling import counted
 from corymb.studio.models import Recipe
 from corymb.studio.studio import Studio
 from corymb.studio.words import ROLES
+from corymb.trade.changes import LookLine
 from corymb.trade.counts import Counted, scaled, times
 from corymb.trade.differences import Difference, differences
-from corymb.trade.looks import Look, LookLine, looks_of
+from corymb.trade.looks import Look, looks_of
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.weeks import weeks_of_look
 from corymb.views.compose.wording import price_guide, sentence, spans_of

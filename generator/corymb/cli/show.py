@@ -16,7 +16,8 @@ from corymb.studio.models import Recipe
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 from corymb.studio.suggest import did_you_mean
-from corymb.trade.looks import ChangeError, looks_of
+from corymb.trade.changes import ChangeError
+from corymb.trade.looks import looks_of
 from corymb.trade.order_lines import REGULAR, sizes_of
 
 

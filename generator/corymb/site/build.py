@@ -13,7 +13,7 @@ from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
 from corymb.site.pictures import Pictures, draw_all
 from corymb.site.publish import PublishError, publish
 from corymb.site.settings import SiteSettings
-from corymb.site.site import Site, TwoAtOneAddress, make_site
+from corymb.site.site import AddressTakenError, Site, make_site
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 from corymb.views.compose.catalogue import Catalogue
@@ -84,7 +84,7 @@ def _make_sites(
     for done, audience in enumerate(audiences, 1):
         try:
             sites[audience] = site_of(studio, audience, settings, today, images)
-        except TwoAtOneAddress as error:
+        except AddressTakenError as error:
             report.problems.append(Problem(settings.studio_folder, 1, 1, str(error)))
             return sites
         report.problems += _dead_links(sites[audience], audience, settings)
@@ -130,7 +130,7 @@ def _published(photo: object) -> bool:
 def site_of(
     studio: Studio, audience: Audience, settings: SiteSettings, today: date, images: Images
 ) -> Site:
-    """One audience's site, not yet published. Raises TwoAtOneAddress."""
+    """One audience's site, not yet published. Raises AddressTakenError."""
     catalogue = Catalogue(
         studio,
         audience,

@@ -8,13 +8,13 @@ the pages made of them; links with a script in their address lead nowhere.
 from __future__ import annotations
 
 import re
-import xml.etree.ElementTree as etree
 from dataclasses import dataclass, field
 from html import unescape
 from pathlib import Path
 from posixpath import normpath
 from typing import Any
 from urllib.parse import urlsplit
+from xml.etree.ElementTree import Element
 
 import markdown
 from markdown.extensions import Extension
@@ -69,7 +69,7 @@ class _Links(Treeprocessor):
         super().__init__(md)
         self.page_path = page_path
 
-    def run(self, root: etree.Element) -> None:
+    def run(self, root: Element) -> None:
         """Turn every address in the text."""
         for element in root.iter():
             for name in ("href", "src"):

@@ -21,7 +21,7 @@ from corymb.photos import PhotoCache
 from corymb.site.build import BuildReport, make_images, read_checked, site_of
 from corymb.site.render import THEME, render
 from corymb.site.settings import CorymbSettings, SettingsError, settings_of
-from corymb.site.site import Site, TwoAtOneAddress
+from corymb.site.site import AddressTakenError, Site
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.site_frame import site_frame
 from corymb.views.frame import PageFrame, SiteFrame
@@ -104,7 +104,7 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
             images = make_images(studio, settings, cache, report)
         try:
             self.site = site_of(studio, audience, settings, date.today(), images)
-        except TwoAtOneAddress as error:
+        except AddressTakenError as error:
             raise PluginError(str(error)) from error
         self.frame = site_frame(
             Catalogue(studio, audience, date.today()), settings.base_path(audience)

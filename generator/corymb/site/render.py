@@ -6,6 +6,7 @@ from the studio's files, and stumbles over a name that a view does not have.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from functools import cache
 from pathlib import Path
@@ -20,7 +21,15 @@ from corymb.views.frame import PageFrame, SiteFrame
 
 THEME = Path(str(corymb.theme.__file__)).parent
 TEMPLATES = THEME / "templates"
+APOSTROPHE = re.compile(r"(?<=\w)'(?=\w)|(?<=s)'(?=\s|$)")
 ELSEWHERE = ("mailto:", "tel:", "https:", "http:", "data:", "#")
+
+
+def typeset(value: object) -> object:
+    """A name or a sentence with the apostrophes that print uses; everything else as it is."""
+    if type(value) is str and "'" in value:
+        return APOSTROPHE.sub("’", value)
+    return value
 
 
 @cache
@@ -33,6 +42,7 @@ def environment() -> Environment:
         trim_blocks=True,
         lstrip_blocks=True,
         keep_trailing_newline=True,
+        finalize=typeset,
     )
 
 

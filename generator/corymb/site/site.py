@@ -20,7 +20,7 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.site_frame import site_frame
 
 
-class TwoAtOneAddress(Exception):
+class AddressTakenError(Exception):
     """Two pages or files would stand at one address; the text names both."""
 
 
@@ -48,7 +48,7 @@ def make_site(
     pictures: Pictures,
     photos: Mapping[str, PreparedPhoto],
 ) -> Site:
-    """The site of the catalogue's audience. Raises TwoAtOneAddress."""
+    """The site of the catalogue's audience. Raises AddressTakenError."""
     writer = Writer(settings.markdown_extensions, settings.markdown_configs)
     pages = list(all_pages(Making(catalogue, settings.site_url, writer)))
     _one_each(pages)
@@ -73,7 +73,7 @@ def _one_each(pages: list[Page]) -> None:
     for page in pages:
         path = page.frame.path.casefold()
         if path in seen:
-            raise TwoAtOneAddress(
+            raise AddressTakenError(
                 f"two pages would stand at {page.frame.path}: ‘{seen[path].frame.title}’ and "
                 f"‘{page.frame.title}’. Rename the file of one of them."
             )

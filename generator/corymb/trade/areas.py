@@ -15,7 +15,7 @@ from math import pi
 
 from corymb.studio.models import Stem
 from corymb.studio.words import LONG_FORMS
-from corymb.trade.looks import LookLine
+from corymb.trade.changes import LookLine
 
 FILLED = {
     "rosette": 1.0,

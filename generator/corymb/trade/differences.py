@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from corymb.trade.looks import LookLine
+from corymb.trade.changes import LookLine
 
 
 @dataclass(frozen=True)

@@ -13,9 +13,9 @@ REGULAR = "regular"
 
 def variant_and_size(recipe: Recipe, variant: str | None, size: str | None) -> tuple[str, str]:
     """The variant ('' for the recipe itself) and the size (`regular` unless told)."""
-    if variant is not None and size is None and variant not in recipe.variants:
-        if variant in sizes_of(recipe):
-            return "", variant
+    is_size = variant not in recipe.variants and variant in sizes_of(recipe)
+    if variant is not None and size is None and is_size:
+        return "", variant
     return variant or "", size or REGULAR
 
 

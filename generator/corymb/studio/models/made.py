@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from pydantic import Field
 
-from corymb.studio.models.base import FileModel, NamedModel
+from corymb.studio.models.base import NamedModel
 from corymb.studio.models.photo import Photo
 from corymb.studio.values.fields import DateField, IdField, TextField
 

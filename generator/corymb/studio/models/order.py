@@ -8,14 +8,17 @@ from typing import Annotated, Self
 from pydantic import BeforeValidator, Field, model_validator
 
 from corymb.studio.models.base import FileModel, KeysDisagree, NamedModel, short_form
-from corymb.studio.values.fields import HandoverField, LightField, SettingField
 from corymb.studio.values import lines
 from corymb.studio.values.fields import (
     ClockSpanField,
+    CountField,
     DateField,
     EmailField,
+    HandoverField,
     IdField,
+    LightField,
     RecurrenceField,
+    SettingField,
     ShareField,
     TextField,
     WholeField,
@@ -48,7 +51,7 @@ class Where(FileModel):
 class OrderLine(FileModel):
     """So many of one recipe. Short: `6 hedgerow-jar, later, small, in buckets`."""
 
-    quantity: WholeField
+    quantity: CountField
     """How many."""
     recipe: IdField
     """The recipe, by id."""

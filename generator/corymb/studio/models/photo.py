@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from corymb.studio.models.base import FileModel
-from corymb.studio.values.fields import ConsentField
-from corymb.studio.values.fields import TextField
+from corymb.studio.values.fields import ConsentField, TextField
 
 
 class Photo(FileModel):

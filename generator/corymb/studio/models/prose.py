@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from corymb.studio.models.base import FileModel, NamedModel
-from corymb.studio.values.fields import DifficultyField, ReaderField
-from corymb.studio.values.fields import IdField, TextField, WholeField
+from corymb.studio.models.base import NamedModel
+from corymb.studio.values.fields import DifficultyField, IdField, ReaderField, TextField, WholeField
 
 
 class Page(NamedModel):

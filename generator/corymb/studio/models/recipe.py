@@ -7,21 +7,24 @@ from typing import Annotated, Self
 from pydantic import BeforeValidator, Field, PrivateAttr, model_validator
 
 from corymb.studio.models.base import FileModel, KeysDisagree, NamedModel, short_form
-from corymb.studio.values.fields import DifficultyField, RoleField, UseField, VesselKindField
 from corymb.studio.models.photo import Photo
 from corymb.studio.values import lines
 from corymb.studio.values.fields import (
+    CountField,
     DecimalField,
+    DifficultyField,
     DurationField,
     IdField,
     LengthField,
     MoneyField,
     NamedColourField,
     PriceGuideField,
+    RoleField,
     ScaleField,
     TextField,
+    UseField,
+    VesselKindField,
     VolumeField,
-    WholeField,
     YesNoField,
 )
 
@@ -31,7 +34,7 @@ class RecipeLine(FileModel):
 
     stem: IdField
     """The stem, by id."""
-    count: WholeField
+    count: CountField
     """How many of it."""
     role: RoleField
     """The colour part it plays."""
@@ -50,9 +53,9 @@ class Swap(FileModel):
     """The stem that goes."""
     in_: IdField
     """The stem that comes."""
-    out_count: WholeField | None = None
+    out_count: CountField | None = None
     """How many go; left out, all of them."""
-    in_count: WholeField | None = None
+    in_count: CountField | None = None
     """How many come; left out, as many as go."""
     role: RoleField | None = None
     """The role of what comes; left out, the role of what goes."""
@@ -63,7 +66,7 @@ class Drop(FileModel):
 
     stem: IdField
     """The stem, by id."""
-    count: WholeField | None = None
+    count: CountField | None = None
     """How many fewer; left out, all of it goes."""
 
 
@@ -237,9 +240,13 @@ class Recipe(Changes, NamedModel):
         return self
 
 
+OWN_KEYS = frozenset(
+    {"name", "based on", "stems", "photos", "draft", "notes", "variants"}
+    | {"swap", "add", "drop", "scale"}
+)
+"""What a recipe never takes over from the one it is based on."""
+
+
 def inherited_keys() -> frozenset[str]:
     """The keys that a recipe based on another takes over from it when it leaves them out."""
-    own: frozenset[str] = frozenset(
-        "name,based on,stems,swap,add,drop,scale,photos,draft,notes,variants".split(",")
-    )
-    return frozenset(str(f.alias) for f in Recipe.model_fields.values()) - own
+    return frozenset(str(field.alias) for field in Recipe.model_fields.values()) - OWN_KEYS

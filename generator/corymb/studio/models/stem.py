@@ -8,25 +8,23 @@ from typing import Self
 from pydantic import field_validator, model_validator
 
 from corymb.studio.models.base import FileModel, KeysDisagree, NamedModel
-from corymb.studio.values.fields import (
-    EndsWithField,
-    FormField,
-    HazardField,
-    ScentField,
-    UseField,
-)
 from corymb.studio.values.colour import ColourPart
 from corymb.studio.values.fields import (
     ColourPartField,
+    CountField,
     DayRangeField,
-    DurationField,
+    EndsWithField,
+    FormField,
+    HazardField,
     HexField,
     IdField,
     LengthField,
     LengthRangeField,
     MoneyField,
+    ScentField,
     SeasonField,
     TextField,
+    UseField,
     WeightField,
     WholeField,
 )
@@ -62,7 +60,7 @@ class Stem(NamedModel):
     """How wide one head is."""
     head_length: LengthField | None = None
     """How long one head is; for long forms alone."""
-    heads_per_stem: WholeField = 1
+    heads_per_stem: CountField = 1
     """How many heads one cut stem bears."""
     length: LengthRangeField
     """How long it is cut."""
@@ -80,9 +78,9 @@ class Stem(NamedModel):
     """At which stage it is cut."""
     conditioning: Conditioning
     """How it is readied after the cut."""
-    stems_per_bucket: WholeField
+    stems_per_bucket: CountField
     """How many stand in one bucket without crowding."""
-    cutting_step: WholeField
+    cutting_step: CountField
     """It is cut in multiples of this: 50 by habit, 25 if it bruises, 1 if precious."""
     grown: MoneyField
     """What a stem of your own costs you."""

@@ -1,16 +1,18 @@
-"""The studio itself: its name and place, its money, cutting habits, buckets, vehicles and styles."""
+"""The studio itself: name and place, money, cutting habits, buckets, vehicles, styles."""
 
 from __future__ import annotations
 
 from pydantic import Field
 
 from corymb.studio.models.base import FileModel, NamedModel
-from corymb.studio.values.fields import HazardField, StylePlaceField
 from corymb.studio.values.fields import (
+    CountField,
     CurrencyField,
     DayRangeField,
     EmailField,
     FloorField,
+    HazardField,
+    HeightField,
     IdField,
     LanguageField,
     LatitudeField,
@@ -20,6 +22,7 @@ from corymb.studio.values.fields import (
     MoneyField,
     NumberField,
     ShareField,
+    StylePlaceField,
     TextField,
     TimeZoneField,
     VolumeField,
@@ -38,7 +41,7 @@ class ReferencePlace(FileModel):
     """Degrees; north is plus, south is minus."""
     longitude: LongitudeField
     """Degrees; east is plus, west is minus."""
-    height: LengthField
+    height: HeightField
     """How high above the sea."""
 
 
@@ -95,11 +98,11 @@ class Money(FileModel):
 class Cutting(FileModel):
     """The studio's habits at the cut: round numbers, spare, and what is left standing."""
 
-    habit_step: WholeField = 50
+    habit_step: CountField = 50
     """Most stems are cut in multiples of this."""
-    delicate_step: WholeField = 25
+    delicate_step: CountField = 25
     """Stems that bruise are cut in multiples of this."""
-    precious_step: WholeField = 1
+    precious_step: CountField = 1
     """Precious stems are cut in multiples of this."""
     spare: ShareField
     """More than the recipes ask, for breakages and second thoughts."""

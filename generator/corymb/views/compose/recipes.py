@@ -181,7 +181,7 @@ def _changes(catalogue: Catalogue, look: Look) -> tuple[ChangeView, ...]:
 def _change(catalogue: Catalogue, change: Difference) -> ChangeView:
     name = catalogue.stem(change.stem).name
     words = {"added": f"With {change.after} {name}", "dropped": f"Without {name}"}.get(
-        change.kind, f"{change.after} {name}, not {change.before}"
+        change.kind, f"{name}: {change.after}, not {change.before}"
     )
     return ChangeView(change.kind, name, change.role, words, change.before, change.after)
 
