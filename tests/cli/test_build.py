@@ -73,7 +73,7 @@ def test_strict_takes_advice_for_errors(studio: Path, run: Run) -> None:
         ),
         pytest.param(
             ["build", "-f", "other.yml"],
-            "Error: there is no other.yml: name your mkdocs.yml with -f, or make a studio with "
+            "Error: There is no other.yml: name your mkdocs.yml with -f, or make a studio with "
             "`corymb new studio DIR`.\n",
             id="no such file",
         ),
