@@ -22,10 +22,8 @@ SCROLL = """async () => {
     scrollTo({top: y, behavior: "instant"});
     await new Promise((done) => requestAnimationFrame(() => setTimeout(done, 20)));
   }
-  const late = [...document.images].filter((image) => !image.complete && image.checkVisibility());
-  await Promise.all(late.map((image) => new Promise((done) => {
-    image.onload = image.onerror = done;
-  })));
+  const seen = [...document.images].filter((image) => image.checkVisibility());
+  await Promise.allSettled(seen.map((image) => image.decode()));
   scrollTo({top: 0, behavior: "instant"});
 }"""
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 from posixpath import dirname, relpath
 from typing import Any
@@ -64,6 +64,12 @@ def url_from(page_path: str) -> Callable[[str], str]:
         if address.startswith(ELSEWHERE):
             return address
         path, mark, anchor = address.partition("#")
-        return quote(relpath(path or ".", here or "."), safe="/.~-_") + mark + anchor
+        return _from_folder(here, path) + mark + anchor
 
     return url
+
+
+@lru_cache(maxsize=65536)
+def _from_folder(here: str, path: str) -> str:
+    """The same few addresses are asked for on every page."""
+    return quote(relpath(path or ".", here or "."), safe="/.~-_")

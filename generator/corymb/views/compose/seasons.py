@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from functools import lru_cache
 from typing import Literal
 
 from corymb.studio.models import Stem
@@ -32,6 +33,7 @@ def season_of_stem(stem: Stem) -> SeasonView:
     return season_view(weeks_of(stem.in_season), frozenset())
 
 
+@lru_cache(maxsize=4096)
 def season_view(pictured: frozenset[int], variant: frozenset[int]) -> SeasonView:
     """The strip of weeks that are as pictured, and of those that need a variant."""
     also = spans_of(variant)
