@@ -23,7 +23,10 @@ SCROLL = """async () => {
     await new Promise((done) => requestAnimationFrame(() => setTimeout(done, 20)));
   }
   const seen = [...document.images].filter((image) => image.checkVisibility());
-  await Promise.allSettled(seen.map((image) => image.decode()));
+  await Promise.race([
+    Promise.allSettled(seen.map((image) => image.decode())),
+    new Promise((done) => setTimeout(done, 3000)),
+  ]);
   scrollTo({top: 0, behavior: "instant"});
 }"""
 
