@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from corymb.studio.models import Stem
-from corymb.views.compose.hazards import at_the_bench, take_home
+from corymb.studio.words import HAZARDS
+from corymb.views.compose.hazards import AT_HOME, AT_THE_BENCH, at_the_bench, take_home
 
 
 def stem(name: str, *hazards: str, caution: str = "") -> Stem:
@@ -23,12 +24,12 @@ DAISY = stem("Daisy")
     ("stems", "told"),
     [
         pytest.param([DAISY], (), id="nothing to say"),
-        pytest.param([ROSE, DAISY], ("Has thorns: rose.",), id="one hazard"),
+        pytest.param([ROSE, DAISY], ("Has thorns: Rose.",), id="one hazard"),
         pytest.param(
             [MINT, MARJORAM, WHITE, DAISY],
             (
-                "Can make pets ill if chewed: keep apple mint and marjoram out of their reach.",
-                "Marjoram: a herb, but not for cats.",
+                "Can make pets ill if chewed: keep Apple mint and Marjoram out of their reach.",
+                "Marjoram: A herb, but not for cats.",
             ),
             id="a sentence of two colours of one plant is said once, and whose it is",
         ),
@@ -39,7 +40,76 @@ def test_whoever_takes_flowers_home_is_told(stems: list[Stem], told: tuple[str, 
     assert take_home(stems) == told
 
 
-def test_the_maker_is_told_what_to_do_with_thorns() -> None:
-    assert at_the_bench([ROSE, DAISY]) == (
-        "Rose: strip the thorns with gloves on, away from your body.",
-    )
+# A plant's name keeps its capitals in the middle of a sentence, and has none put in.
+POPPY, NAMED = "Iceland poppy", "Sweet William"
+TOLD = {
+    "poisonous if eaten": (
+        "Poisonous if eaten: keep Iceland poppy and Sweet William away from food, children and "
+        "pets.",
+        "Iceland poppy and Sweet William: poisonous if eaten. Wash hands before you eat or drink.",
+    ),
+    "heart poison": (
+        "Poisonous, to the heart: keep Iceland poppy and Sweet William away from food, children "
+        "and pets.",
+        "Iceland poppy and Sweet William: poison to the heart. Gloves; wash hands; nothing near "
+        "food.",
+    ),
+    "poisonous to pets": (
+        "Can make pets ill if chewed: keep Iceland poppy and Sweet William out of their reach.",
+        "Iceland poppy and Sweet William: keep trimmings away from pets.",
+    ),
+    "deadly to cats": (
+        "Deadly to cats, pollen and vase water too: no Iceland poppy and Sweet William where a "
+        "cat lives.",
+        "Iceland poppy and Sweet William: deadly to cats. Tell the client; take the pollen out "
+        "over paper.",
+    ),
+    "irritant sap": (
+        "The sap can irritate skin: wash hands after handling Iceland poppy and Sweet William.",
+        "Iceland poppy and Sweet William: the sap irritates skin. Gloves and long sleeves.",
+    ),
+    "irritant hairs": (
+        "The hairs can irritate skin and eyes: wash hands after handling Iceland poppy and Sweet "
+        "William.",
+        "Iceland poppy and Sweet William: the hairs irritate. Gloves; don't rub your eyes.",
+    ),
+    "irritant dust": (
+        "Sheds dust that can irritate eyes and nose: don't shake Iceland poppy and Sweet William "
+        "indoors.",
+        "Iceland poppy and Sweet William: the dust irritates. Work in moving air.",
+    ),
+    "eye irritant": (
+        "Can irritate eyes: wash hands after Iceland poppy and Sweet William, before you touch "
+        "your face.",
+        "Iceland poppy and Sweet William: keep sap and hands away from your eyes.",
+    ),
+    "skin allergy": (
+        "Can cause a skin allergy: wear gloves for Iceland poppy and Sweet William, or wash hands "
+        "after.",
+        "Iceland poppy and Sweet William: can set off a skin allergy. Gloves.",
+    ),
+    "burns in sun": (
+        "Sap on skin can blister in sun: cover up, and wash after handling Iceland poppy and "
+        "Sweet William.",
+        "Iceland poppy and Sweet William: sap on skin burns in sunlight, even a day later. Gloves "
+        "and sleeves.",
+    ),
+    "heavy pollen": (
+        "Sheds pollen that stains and can bother hay fever: Iceland poppy and Sweet William.",
+        "Iceland poppy and Sweet William: pick the anthers off before the pollen is loose.",
+    ),
+    "thorns": (
+        "Has thorns: Iceland poppy and Sweet William.",
+        "Iceland poppy and Sweet William: strip the thorns with gloves on, away from your body.",
+    ),
+}
+
+
+def test_no_hazard_is_kept_from_clients_or_makers() -> None:
+    assert set(AT_HOME) == set(AT_THE_BENCH) == set(TOLD) == set(HAZARDS)
+
+
+@pytest.mark.parametrize("hazard", TOLD)
+def test_each_hazard_is_told_at_home_and_at_the_bench(hazard: str) -> None:
+    stems = [stem(POPPY, hazard), stem(NAMED, hazard)]
+    assert (*take_home(stems), *at_the_bench(stems)) == TOLD[hazard]

@@ -2,7 +2,8 @@
 
 The sentences are the usual ones of the trade (common practice, no source). The theme shows below
 them that local rules, the label and qualified people go before, and where to turn when someone
-is hurt. Never medical advice.
+is hurt. Never medical advice. Plants are named as the studio writes them: nobody can tell by
+rule that Iceland poppy keeps its capital and honesty has none.
 """
 
 from __future__ import annotations
@@ -10,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from corymb.studio.models import Stem
-from corymb.views.compose.wording import and_list
+from corymb.views.compose.wording import and_list, sentence
 
 AT_HOME = {
     "poisonous if eaten": "Poisonous if eaten: keep {names} away from food, children and pets.",
@@ -18,6 +19,9 @@ AT_HOME = {
     "poisonous to pets": "Can make pets ill if chewed: keep {names} out of their reach.",
     "deadly to cats": "Deadly to cats, pollen and vase water too: no {names} where a cat lives.",
     "irritant sap": "The sap can irritate skin: wash hands after handling {names}.",
+    "irritant hairs": "The hairs can irritate skin and eyes: wash hands after handling {names}.",
+    "irritant dust": "Sheds dust that can irritate eyes and nose: don't shake {names} indoors.",
+    "eye irritant": "Can irritate eyes: wash hands after {names}, before you touch your face.",
     "skin allergy": "Can cause a skin allergy: wear gloves for {names}, or wash hands after.",
     "burns in sun": "Sap on skin can blister in sun: cover up, and wash after handling {names}.",
     "heavy pollen": "Sheds pollen that stains and can bother hay fever: {names}.",
@@ -71,9 +75,8 @@ def _written(stems: list[Stem]) -> tuple[str, ...]:
 
 
 def _said(text: str, stems: list[Stem], own: str = "") -> str:
-    names = and_list(list(dict.fromkeys(plant_of(stem).lower() for stem in stems)))
-    said = text.format(names=names, text=own[:1].lower() + own[1:])
-    return said[0].upper() + said[1:]
+    names = and_list(list(dict.fromkeys(plant_of(stem) for stem in stems)))
+    return sentence(text.format(names=names, text=own))
 
 
 def plant_of(stem: Stem) -> str:

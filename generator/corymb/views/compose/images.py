@@ -58,7 +58,7 @@ def describe(catalogue: Catalogue, look: Look) -> str:
     """What a picture shows, for someone who can't see it."""
     recipe = catalogue.studio.recipes[look.recipe]
     by_size = sorted(look.lines, key=lambda line: -line.count)
-    plants = dict.fromkeys(plant_of(catalogue.stem(line.stem)).lower() for line in by_size)
+    plants = dict.fromkeys(plant_of(catalogue.stem(line.stem)) for line in by_size)
     return (
         f"Drawing of {recipe.name}: {counted(look.stems_total, 'stem', 'stems')}, "
         f"most of it {and_list(list(plants)[:4])}."
