@@ -8,12 +8,12 @@ from datetime import date
 from pathlib import Path
 
 from corymb.checks import read_and_check
-from corymb.checks.photos import photos_of
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
 from corymb.site.pictures import Pictures, draw_all
 from corymb.site.publish import PublishError, publish
 from corymb.site.settings import SiteSettings
 from corymb.site.site import AddressTakenError, Site, make_site
+from corymb.studio.photographs import photos_of
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 from corymb.views.compose.catalogue import Catalogue

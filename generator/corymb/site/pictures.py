@@ -16,10 +16,10 @@ from pathlib import Path
 
 import corymb.picture
 from corymb.picture import draw, draw_stem
+from corymb.site.pictured import arrangement_of, picture_stem
 from corymb.studio.studio import Studio
 from corymb.trade.looks import looks_of
 from corymb.views.compose import addresses
-from corymb.views.compose.arrangement import arrangement_of, picture_stem
 from corymb.views.compose.catalogue import Catalogue, Drawing
 
 VIEW_BOX = re.compile(r'viewBox="\S+ \S+ (\S+) (\S+)"')
