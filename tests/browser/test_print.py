@@ -12,6 +12,7 @@ from tests.browser.conftest import DESK, Visit
 from tests.browser.kinds import Kind, kinds
 
 MOST_SHEETS = 2
+A4 = {"width": 703, "height": 1032}  # in CSS pixels, less margins of 12 mm
 
 # The recipe that is asked for most, the one with the most stems, and the one with most to say.
 SHEETS = ("hedgerow-jar", "rooks-wing-hand-tie", "lantern-house-autumn")
@@ -48,6 +49,16 @@ def test_a_printed_bench_sheet_holds_the_work_and_nothing_else(kind: Kind, visit
         expect(wanted).to_be_visible()
     for unwanted in ("header.top", "footer.foot", ".actions", ".variant-switch", ".costs", ".skip"):
         expect(page.locator(unwanted)).to_be_hidden()
+
+
+@pytest.mark.parametrize("kind", kinds("recipe", "variant"), ids=str)
+def test_on_paper_the_picture_covers_no_word(kind: Kind, visit: Visit) -> None:
+    page = visit(kind, viewport=A4)
+    page.emulate_media(media="print")
+    picture = page.locator(".showing img:visible").last.bounding_box()
+    words = page.locator(".recipe .beside, .recipe .know").first.bounding_box()
+    assert picture and words
+    assert picture["y"] + picture["height"] <= words["y"]
 
 
 @pytest.mark.parametrize("kind", kinds("recipe", audience="staff"), ids=str)
