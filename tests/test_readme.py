@@ -1,7 +1,11 @@
 """README.md: what it shows is right, and what it tells one to type works."""
 
+import ast
+import inspect
 import re
+import textwrap
 from collections.abc import Iterator
+from itertools import pairwise
 from pathlib import Path
 
 import click
@@ -10,6 +14,7 @@ from click.testing import CliRunner
 
 from corymb.cli import main
 from corymb.site.build import BuildReport, read_checked
+from corymb.site.settings import CorymbSettings, own_options
 from corymb.studio.load import MODELS, read_studio
 from tests.cli.conftest import ANSWERS, change, words
 
@@ -85,6 +90,30 @@ def test_the_error_it_shows_is_the_one_that_comes(
     (problem,) = report.problems
     shown = "".join(f"    {line}\n" for line in problem.shown().splitlines())
     assert shown in README
+
+
+def settings_rows() -> Iterator[str]:
+    """The rows of the settings' table, from where the settings are declared."""
+    declared = ast.parse(textwrap.dedent(inspect.getsource(CorymbSettings))).body[0]
+    assert isinstance(declared, ast.ClassDef)
+    texts = {
+        field.targets[0].id: ast.literal_eval(text.value)
+        for field, text in pairwise(declared.body)
+        if isinstance(field, ast.Assign)
+        and isinstance(field.targets[0], ast.Name)
+        and isinstance(text, ast.Expr)
+    }
+    for name, option in own_options().items():
+        choices = getattr(option, "choices", ())
+        among = f" One of: {', '.join(f'`{c}`' for c in choices)}." if choices else ""
+        yield f"| `{name}` | `{option.default}` | {texts[name]}{among} |"
+
+
+def test_every_setting_is_told_as_it_is_declared() -> None:
+    head = "| Setting | If left out | What it says |\n| --- | --- | --- |\n"
+    rows = list(settings_rows())
+    assert len(rows) >= 3
+    assert head + "\n".join(rows) + "\n\n" in README
 
 
 def calls() -> Iterator[tuple[str, ...]]:

@@ -1,7 +1,7 @@
 """Where is the studio, and where do its sites go? Read from a MkDocs configuration file.
 
-The settings of Corymb are declared once, in `CorymbSettings`; MkDocs checks them, the command
-and the documentation take them from here.
+The settings of Corymb are declared once, in `CorymbSettings`: MkDocs checks them, the command
+takes them from here, and a test holds the README's table to them.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ from urllib.parse import urlsplit
 
 from mkdocs.config import config_options as options
 from mkdocs.config import load_config
-from mkdocs.config.base import Config
+from mkdocs.config.base import BaseConfigOption, Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, ConfigurationError
 
@@ -31,7 +31,7 @@ class CorymbSettings(Config):  # type: ignore[no-untyped-call]
     """What stands under `plugins: - corymb:` in mkdocs.yml."""
 
     studio = options.Type(str, default="content")
-    """The studio's folder, from the folder of mkdocs.yml."""
+    """The studio's folder, from the folder of `mkdocs.yml`."""
 
     audience = options.Choice(AUDIENCES, default="clients")
     """Whose site a plain `mkdocs build` makes; `corymb build` makes both."""
@@ -105,14 +105,23 @@ def settings_of(config: MkDocsConfig) -> SiteSettings:
     )
 
 
+def own_options() -> dict[str, BaseConfigOption[Any]]:
+    """The settings declared in CorymbSettings, by name, in their order."""
+    return {
+        name: option
+        for name, option in vars(CorymbSettings).items()
+        if isinstance(option, BaseConfigOption)
+    }
+
+
 def _no_strangers(own: CorymbSettings, config_file: Path) -> None:
     """MkDocs only warns of an option that isn't known; a misspelt folder deserves an error."""
-    known = ("studio", "audience", "cache")
+    known = own_options()
     for option in own:
         if option not in known:
             raise SettingsError(
                 f"{config_file}: ‘{option}’ is not an option of the plugin."
-                f"{did_you_mean(option, known)} It has {and_list(known)}."
+                f"{did_you_mean(option, known)} It has {and_list(list(known))}."
             )
 
 
