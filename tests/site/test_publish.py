@@ -6,7 +6,6 @@ from pathlib import Path
 
 import pytest
 
-from corymb.site import publish as publishing
 from corymb.site.publish import MARK, PublishError, publish
 
 
@@ -58,19 +57,30 @@ def test_files_that_are_not_a_sites_are_left_alone(tmp_path: Path) -> None:
     assert standing_in(out) == {"accounts.txt": b"mine"}
 
 
-def test_the_old_site_stands_when_the_new_one_fails(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
-) -> None:
+def test_the_old_site_stands_when_the_new_one_fails(tmp_path: Path) -> None:
     out = tmp_path / "clients"
     publish({"index.html": b"old"}, {}, out)
     with pytest.raises(FileNotFoundError):
         publish({"index.html": b"new"}, {"photo.jpg": tmp_path / "gone.jpg"}, out)
-    monkeypatch.setattr(publishing, "_change_places", _fail)
-    with pytest.raises(OSError, match="full"):
-        publish({"index.html": b"new"}, {}, out)
     assert standing_in(out) == {"index.html": b"old"}
     assert {path.name for path in tmp_path.iterdir()} == {"clients"}
 
 
-def _fail(stage: Path, folder: Path) -> None:
-    raise OSError("the disk is full")
+@pytest.mark.parametrize("failing", [1, 2], ids=["the old one goes", "the new one comes"])
+def test_the_old_site_stands_when_the_folders_cannot_change_places(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, failing: int
+) -> None:
+    out = tmp_path / "clients"
+    publish({"index.html": b"old"}, {}, out)
+    rename, calls = Path.rename, iter((1, 2, 3))
+
+    def refusing(self: Path, target: Path) -> Path:
+        if next(calls) == failing:
+            raise OSError("the disk is full")
+        return rename(self, target)
+
+    monkeypatch.setattr(Path, "rename", refusing)
+    with pytest.raises(OSError, match="full"):
+        publish({"index.html": b"new"}, {}, out)
+    assert standing_in(out) == {"index.html": b"old"}
+    assert {path.name for path in tmp_path.iterdir()} == {"clients"}

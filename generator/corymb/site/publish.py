@@ -81,6 +81,12 @@ def _change_places(stage: Path, folder: Path) -> None:
         stage.rename(folder)
         return
     aside = Path(tempfile.mkdtemp(prefix=f".{folder.name}-old-", dir=folder.parent))
-    folder.rename(aside / "site")
-    stage.rename(folder)
+    try:
+        folder.rename(aside / "site")
+        stage.rename(folder)
+    except BaseException:
+        if not folder.exists():
+            (aside / "site").rename(folder)
+        shutil.rmtree(aside, ignore_errors=True)
+        raise
     shutil.rmtree(aside, ignore_errors=True)
