@@ -87,7 +87,7 @@ class Stem(NamedModel):
     bought: MoneyField | None = None
     """What a bought stem costs you; leave it out if it can't be bought."""
     bed: TextField = ""
-    """Private: the bed it grows in; the cut list is sorted by it."""
+    """Private: the bed it grows in."""
     hazards: list[HazardField] = []
     """How it can hurt. None written means not known, never safe."""
     caution: TextField = ""

@@ -158,7 +158,7 @@ class Style(NamedModel):
     excludes: list[HazardField] = []
     """Hazards that are never used in it."""
     known_object: TextField = ""
-    """What its size is drawn beside, so that a client can judge it."""
+    """What its size is compared with, so that a client can judge it."""
 
 
 class ColourThresholds(FileModel):
@@ -187,7 +187,7 @@ class StudioFile(FileModel):
     language: LanguageField = "en"
     """Language and country: how dates and money are written."""
     place: Place
-    """Where the beds are; seasons are moved from the reference place to here."""
+    """Where the beds are."""
     reference_place: ReferencePlace
     """Where the dates under `in season` hold good."""
     contact: Contact
@@ -203,4 +203,4 @@ class StudioFile(FileModel):
     styles: dict[IdField, Style]
     """Families of arrangement, by id; each id is also a folder in recipes/."""
     colour: ColourThresholds = ColourThresholds()
-    """When the colour advice speaks up, in lightness from 0 (black) to 100 (white)."""
+    """From where a mix counts as flat, sombre or washed out, in lightness 0 (black) to 100."""
