@@ -12,8 +12,8 @@ import click
 import pytest
 from click.testing import CliRunner
 
+from corymb.checks import read_and_check
 from corymb.cli import main
-from corymb.site.build import BuildReport, read_checked
 from corymb.site.settings import CorymbSettings, own_options
 from corymb.studio.load import MODELS, read_studio
 from tests.cli.conftest import ANSWERS, change, words
@@ -85,9 +85,7 @@ def test_the_error_it_shows_is_the_one_that_comes(
 ) -> None:
     monkeypatch.chdir(new_studio.parent)
     change(new_studio / "recipes/posy/kitchen-jug.yml", "5 scabious-lilac", "5 scabius-lilac")
-    report = BuildReport()
-    read_checked(Path("content"), report)
-    (problem,) = report.problems
+    _, (problem,) = read_and_check(Path("content"))
     shown = "".join(f"    {line}\n" for line in problem.shown().splitlines())
     assert shown in README
 

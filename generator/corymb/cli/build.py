@@ -8,11 +8,12 @@ from pathlib import Path
 
 import click
 
+from corymb.checks import read_and_check
 from corymb.cli.audience import audience_option, audiences
 from corymb.cli.telling import Progress, counted, path_from_here, sum_of, tell_problems
 from corymb.cli.values import Value
 from corymb.cli.where import config_option, site_settings
-from corymb.site.build import BuildReport, build_sites, read_checked
+from corymb.site.build import BuildReport, build_sites
 from corymb.site.settings import SiteSettings
 from corymb.studio.values.dates import parse_date
 from corymb.views.pieces import Audience
@@ -55,11 +56,10 @@ def build(audience: Audience | None, config: Path | None, day: str | None, stric
 
 
 def _stop_at_advice(settings: SiteSettings) -> None:
-    report = BuildReport()
-    read_checked(settings.studio_folder, report)
-    if report.problems:
-        tell_problems(report.problems)
-        raise click.ClickException(f"{sum_of(report.problems)}; nothing was built.")
+    _, problems = read_and_check(settings.studio_folder)
+    if problems:
+        tell_problems(problems)
+        raise click.ClickException(f"{sum_of(problems)}; nothing was built.")
 
 
 def tell_built(report: BuildReport, settings: SiteSettings, seconds: float) -> None:

@@ -6,9 +6,9 @@ from pathlib import Path
 
 import click
 
+from corymb.checks import read_and_check
 from corymb.cli.telling import counted, sum_of, tell_problems
 from corymb.cli.where import config_option, site_settings, studio_folder
-from corymb.site.build import BuildReport, read_checked
 from corymb.studio.studio import Studio
 
 
@@ -27,12 +27,10 @@ def check(studio: Path | None, config: Path | None, strict: bool) -> None:
       corymb check my-studio/content
     """
     folder = site_settings(config).studio_folder if config else studio_folder(studio)
-    report = BuildReport()
-    found = read_checked(folder, report)
-    tell_problems(report.problems, with_lines=False)
-    told = sum_of(report.problems) or "Nothing to put right"
-    click.echo(f"{told}{_in_what(found)}.")
-    if report.errors or (strict and report.problems):
+    found, problems = read_and_check(folder)
+    tell_problems(problems, with_lines=False)
+    click.echo(f"{sum_of(problems) or 'Nothing to put right'}{_in_what(found)}.")
+    if any(strict or not problem.advice for problem in problems):
         raise click.exceptions.Exit(1)
 
 

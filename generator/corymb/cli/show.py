@@ -8,10 +8,10 @@ from typing import NoReturn
 
 import click
 
+from corymb.checks import read_and_check
 from corymb.cli.sheet import Asked, sheet
 from corymb.cli.telling import few_of, sum_of, tell_problems
 from corymb.cli.where import config_option, site_settings, studio_folder
-from corymb.site.build import BuildReport, read_checked
 from corymb.studio.models import Recipe
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
@@ -47,11 +47,11 @@ def show(recipe: str, variant: str, size: str, quantity: int, config: Path | Non
 
 def _read(folder: Path) -> tuple[Studio, list[Problem]]:
     """The studio and its errors: those elsewhere don't keep a recipe from being shown."""
-    report = BuildReport()
-    studio = read_checked(folder, report)
+    studio, problems = read_and_check(folder)
+    errors = [problem for problem in problems if not problem.advice]
     if studio is None:
-        _stop(report.errors)
-    return studio, report.errors
+        _stop(errors)
+    return studio, errors
 
 
 def _found(studio: Studio, problems: list[Problem], wanted: str) -> Recipe:
