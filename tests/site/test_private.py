@@ -172,18 +172,27 @@ def _plant_in_image(file: Path, secrets: Secrets) -> None:
         image.save(file, exif=exif, comment=secrets.text(f"{file.name}: comment").encode())
 
 
-def draft_some(folder: Path, secrets: Secrets) -> tuple[str, str]:
-    """Make one recipe and one variant of another a draft; their ids."""
-    first, second = sorted((folder / "recipes" / "posy").glob("*.yml"))[:2]
-    for file, variant in ((first, False), (second, True)):
+DRAFTED = {
+    "bridal-hand-tie/rooks-wing-hand-tie": None,  # another recipe is based on it
+    "posy/hedgerow-jar": "later",  # another variant builds on it
+    "posy/windfall-posy": None,
+}
+"""Recipes that are made drafts, or the variant of one that is."""
+
+
+def draft_some(folder: Path, secrets: Secrets) -> tuple[str, ...]:
+    """Make some recipes drafts, and a variant of another; their ids."""
+    drafts = []
+    for recipe, variant in DRAFTED.items():
+        file = folder / "recipes" / f"{recipe}.yml"
         data = yaml.load(file.read_text("utf-8"), yaml.BaseLoader)
-        drafted = next(reversed(data["variants"].values())) if variant else data
+        drafted = data["variants"][variant] if variant else data
         drafted["draft"] = "yes"
         drafted["name"] = secrets.text("a draft's name")
         drafted["about" if variant else "summary"] = secrets.text("a draft's words")
         file.write_text(yaml.safe_dump(data, sort_keys=False, allow_unicode=True), "utf-8")
-        named = list(data["variants"])
-    return first.stem, f"{second.stem}--{named[-1]}"
+        drafts.append(f"{file.stem}--{variant}" if variant else file.stem)
+    return tuple(drafts)
 
 
 @dataclass
@@ -193,7 +202,7 @@ class Planted:
     clients: Path
     staff: Path
     secrets: dict[str, str]
-    drafts: tuple[str, str]
+    drafts: tuple[str, ...]
 
 
 @pytest.fixture(scope="module")

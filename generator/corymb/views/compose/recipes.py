@@ -162,12 +162,15 @@ def _sizes(recipe: Recipe, look: Look) -> tuple[SizeView, ...]:
 
 
 def _source(catalogue: Catalogue, recipe: Recipe, look: Look) -> Link | None:
-    """What a look is told to differ from: its recipe, or the one its recipe is based on."""
-    if not look.variant and recipe.based_on is None:
+    """What a look is told to differ from: its recipe, or the one its recipe is based on.
+
+    Nothing where this audience may not see that one, for a draft's name and stems are its own.
+    """
+    source_id = recipe.id if look.variant else recipe.based_on
+    if source_id is None or source_id not in catalogue.looks:
         return None
-    source = recipe if look.variant else catalogue.studio.recipes[str(recipe.based_on)]
-    shown = catalogue.looks.get(source.id)
-    return Link(source.name, addresses.of_look(shown[""]) if shown else "")
+    name = catalogue.studio.recipes[source_id].name
+    return Link(name, addresses.of_look(catalogue.looks[source_id][""]))
 
 
 def _changes(catalogue: Catalogue, look: Look) -> tuple[ChangeView, ...]:
