@@ -156,3 +156,19 @@ def test_schemas_can_be_written_anywhere(tmp_path: Path) -> None:
     files = write_schemas(tmp_path / "new" / "folder")
     assert [file.name for file in files] == [file_name(kind) for kind in KINDS]
     assert json.loads(files[0].read_text(encoding="utf-8")) == schema_of(KINDS[0])
+
+
+def test_schemas_end_their_lines_alike_on_every_system(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def as_on_windows(
+        self: Path,
+        data: str,
+        encoding: str | None = None,
+        errors: str | None = None,
+        newline: str | None = None,
+    ) -> int:
+        return self.write_bytes(data.replace("\n", newline or "\r\n").encode(encoding or "cp1252"))
+
+    monkeypatch.setattr(Path, "write_text", as_on_windows)
+    assert [file.name for file in write_schemas(tmp_path) if b"\r" in file.read_bytes()] == []

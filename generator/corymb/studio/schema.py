@@ -51,7 +51,7 @@ def write_schemas(folder: Path) -> list[Path]:
     folder.mkdir(parents=True, exist_ok=True)
     files = [folder / file_name(kind) for kind in KINDS]
     for kind, file in zip(KINDS, files, strict=True):
-        file.write_text(schema_text(kind), encoding="utf-8")
+        file.write_text(schema_text(kind), encoding="utf-8", newline="\n")
     return files
 
 
