@@ -35,8 +35,15 @@ def rendered(
     template: str, audience: Audience, view: Any, text: str, *, empty: bool = False
 ) -> str:
     """A page whose every text is `text`; with `empty`, whatever may be missing is."""
+    return rendered_view(template, audience, filled(view, text, empty=empty), text, empty=empty)
+
+
+def rendered_view(
+    template: str, audience: Audience, view: Any, text: str, *, empty: bool = False
+) -> str:
+    """A view on its page, in a frame whose every text is `text`."""
     site = replace(filled(frame.SiteFrame, text, empty=empty), audience=audience, language="en-IE")
     page = replace(
         filled(frame.PageFrame, text, empty=empty), path="arrangements/here.html", template=template
     )
-    return render(site, page, filled(view, text, empty=empty)).decode()
+    return render(site, page, view).decode()

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from itertools import pairwise
 from typing import Any
 
@@ -9,7 +10,9 @@ import pytest
 from bs4 import BeautifulSoup, Tag
 
 from corymb.views.pieces import Audience
-from tests.theme.pages import IDS, VIEWS, rendered
+from corymb.views.recipe import StaffRecipe
+from tests.theme.filling import filled
+from tests.theme.pages import IDS, VIEWS, rendered, rendered_view
 from tests.theme.sources import TEMPLATES
 
 HOSTILE = """<script>alert(1)</script>"' onload=alert(2) x="&"""
@@ -93,6 +96,13 @@ def test_a_clients_page_leaves_the_bench_out_even_of_a_staff_view(template: str,
     words = rendered(template, "clients", view, "Hedgerow jar")
     assert not [bench for bench in BENCH_WORDS if bench in words]
     assert "Bench copy" in rendered(template, "staff", view, "Hedgerow jar")
+
+
+def test_a_lines_note_is_for_whoever_makes_it() -> None:
+    view = filled(StaffRecipe, "Hedgerow jar")
+    noted = replace(view, lines=tuple(replace(line, note="leaning apart") for line in view.lines))
+    assert "leaning apart" in rendered_view("recipe.html", "staff", noted, "Hedgerow jar")
+    assert "leaning apart" not in rendered_view("recipe.html", "clients", noted, "Hedgerow jar")
 
 
 def test_the_lost_page_leads_on_from_any_depth() -> None:

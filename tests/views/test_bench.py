@@ -1,10 +1,19 @@
-"""What the bench sheet says of the night before."""
+"""What whoever makes it is told: a word about a stem, and what to do the night before."""
 
 from __future__ import annotations
 
+from collections import defaultdict
+from datetime import date
+
+from corymb.studio.load import read_studio
 from corymb.studio.models import Stem
 from corymb.studio.models.stem import Conditioning
 from corymb.views.compose.bench import conditioning
+from corymb.views.compose.catalogue import Catalogue, Drawing
+from corymb.views.compose.recipes import recipe_view
+from corymb.views.pieces import Audience
+from corymb.views.recipe import ClientRecipe, StaffRecipe
+from tests import conftest
 
 
 def stem(name: str, hours: int, do: str) -> Stem:
@@ -23,3 +32,19 @@ def test_stems_that_are_treated_alike_are_told_together() -> None:
         "Cosmos, white; Scabious, plum: Strip, stand deep. (6 h)",
         "Mint: Strip, stand deep. (8 h)",
     )
+
+
+def jar_for(audience: Audience) -> ClientRecipe:
+    studio, _ = read_studio(conftest.STUDIO)
+    assert studio
+    pictures: dict[str, Drawing] = defaultdict(lambda: Drawing("picture.svg", 1200, 1400))
+    catalogue = Catalogue(studio, audience, date(2026, 9, 16), drawings=pictures)
+    return recipe_view(catalogue, catalogue.looks["hedgerow-jar"][""])
+
+
+def test_a_word_about_a_stem_is_for_whoever_makes_it_and_not_for_clients() -> None:
+    bench = jar_for("staff")
+    assert isinstance(bench, StaffRecipe)
+    notes = {line.name: line.note for line in bench.lines if line.note}
+    assert notes == {"Crocosmia, ember": "the two tallest, leaning apart"}
+    assert not [line for line in jar_for("clients").lines if "note" in vars(line)]

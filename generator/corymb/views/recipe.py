@@ -40,9 +40,15 @@ class LineView:
     role: str
     use: str
     essential: bool
-    note: str
     season: str
     percent: float  # share of the visible area
+
+
+@dataclass(frozen=True)
+class StaffLine(LineView):
+    """A line with the word about it that is for whoever makes it."""
+
+    note: str
 
 
 @dataclass(frozen=True)
@@ -145,4 +151,5 @@ class BenchView:
 class StaffRecipe(ClientRecipe):
     """An arrangement as the people who make it see it."""
 
+    lines: tuple[StaffLine, ...]
     bench: BenchView

@@ -25,6 +25,7 @@ from corymb.views.recipe import (
     LineView,
     RecipeCard,
     SizeView,
+    StaffLine,
     StaffRecipe,
     VariantView,
 )
@@ -66,7 +67,8 @@ def recipe_view(catalogue: Catalogue, look: Look) -> ClientRecipe:
     client = _client_view(catalogue, look)
     if not catalogue.staff:
         return client
-    return StaffRecipe(**vars(client), bench=bench_view(catalogue, look))
+    lines = _staff_lines(client.lines, look)
+    return StaffRecipe(**{**vars(client), "lines": lines}, bench=bench_view(catalogue, look))
 
 
 def _client_view(catalogue: Catalogue, look: Look) -> ClientRecipe:
@@ -143,12 +145,18 @@ def _lines(catalogue: Catalogue, look: Look) -> tuple[LineView, ...]:
                 role=line.role,
                 use=line.use or stem.use,
                 essential=line.essential,
-                note=line.note,
                 season=window_words(stem.in_season),
                 percent=round(100 * share, 1),
             )
         )
     return tuple(views)
+
+
+def _staff_lines(lines: tuple[LineView, ...], look: Look) -> tuple[StaffLine, ...]:
+    return tuple(
+        StaffLine(**vars(view), note=line.note)
+        for view, line in zip(lines, look.lines, strict=True)
+    )
 
 
 def _sizes(recipe: Recipe, look: Look) -> tuple[SizeView, ...]:
