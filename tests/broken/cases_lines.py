@@ -1,6 +1,19 @@
 """Lines written short, ids, and keys that don't go together."""
 
-from tests.broken.bench import DAHLIAS, JAR, LESSON, LINK, ORDER, PAGE, STANDING, WALK, at, case
+from tests.broken.bench import (
+    DAHLIAS,
+    JAR,
+    LESSON,
+    LINK,
+    ORDER,
+    PAGE,
+    STANDING,
+    WALK,
+    at,
+    case,
+    good,
+    new_file,
+)
 
 CASES = [
     case(
@@ -137,6 +150,19 @@ CASES = [
         "code: sr3nxk325gys6fmcgxevs7uvxve7",
         "code: barn-supper",
         at(3, 7, "a code is 26 or more letters and digits that mean nothing, like ‘"),
+    ),
+    case(
+        "the code of Corymb's own example",
+        LINK,
+        "code: sr3nxk325gys6fmcgxevs7uvxve7",
+        "code: q3v8m2k7t5x9w4r6n1p0s8d2f7",
+        at(3, 7, "This is the code of Corymb's own example: a page that nobody else finds needs"),
+    ),
+    new_file(
+        "the code of another link",
+        "links/wedding.yml",
+        good(LINK),
+        at(3, 7, "This is the code of the style link ‘barn-supper’: a page that nobody else finds"),
     ),
     case(
         "a variant that changes nothing",

@@ -154,6 +154,20 @@ CASES = [
         at(9, 5, "The shares add up to 110 %; they should add up to 100 %."),
     ),
     case(
+        "a list of colours with none in it",
+        DAHLIAS,
+        "    colours: [plum 5a2a3c 100 %]",
+        "    colours: []",
+        at(35, 5, "A stem needs at least one colour, for instance `- shell e8c2b4 100 %`."),
+    ),
+    case(
+        "two colours with no share",
+        DAHLIAS,
+        "    colours: [plum 5a2a3c 100 %]",
+        "    colours: [plum 5a2a3c, rose c98472]",
+        at(35, 5, "Only one colour may leave its share out; write the others' shares."),
+    ),
+    case(
         "a long form with no length",
         ANNUALS,
         "    head length: 25 cm\n",

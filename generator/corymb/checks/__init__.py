@@ -10,6 +10,7 @@ from itertools import chain
 from pathlib import Path
 
 from corymb.checks.advice import overlooked
+from corymb.checks.codes import known_codes
 from corymb.checks.looks import broken_changes
 from corymb.checks.photos import missing_photos
 from corymb.checks.references import broken_references
@@ -26,6 +27,7 @@ CHECKS: tuple[Callable[[Studio], list[Problem]], ...] = (
     broken_changes,
     missing_photos,
     circular_lessons,
+    known_codes,
     against_the_style,
     overlooked,
 )

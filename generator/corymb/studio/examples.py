@@ -11,7 +11,6 @@ from typing import Any
 import yaml
 
 from corymb.studio.models.base import FileModel
-from corymb.studio.models.link import fresh_code
 
 PHOTO = (
     "{file: photos/hedgerow-jar.jpg, alt: A jar of cosmos on white linen, "
@@ -254,7 +253,7 @@ EXAMPLES: dict[str, dict[str, str]] = {
     "StyleLink": {
         "title": "For your barn supper",
         "for": "the barn committee",
-        "code": fresh_code(),
+        "code": "q3v8m2k7t5x9w4r6n1p0s8d2f7",  # no secret: `checks/codes.py` refuses it
         "date": "2026-09-19",
         "expires": "2026-10-10",
         "show": "['hedgerow-jar, later']",
