@@ -1,6 +1,8 @@
 """`corymb build`: both sites whole, or what is wrong and the old ones as they were."""
 
+import os
 import re
+from errno import ENOSPC
 from pathlib import Path
 
 import pytest
@@ -51,6 +53,20 @@ def test_with_an_error_it_shows_the_line_and_the_old_sites_stay(studio: Path, ru
         "Error: 1 error; nothing was built.\n"
     )
     assert {file: file.read_bytes() for file in (studio / "clients").rglob("*.html")} == before
+
+
+def test_a_folder_that_can_t_be_written_is_told(
+    studio: Path, run: Run, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(*_: object) -> None:
+        raise OSError(ENOSPC, os.strerror(ENOSPC))
+
+    monkeypatch.setattr("corymb.site.build.publish", full)
+    result = run("build", "--for", "clients")
+    assert result.exit_code == 1
+    assert f"clients:1:1: the site can't be written here: {os.strerror(ENOSPC)}.\n" in (
+        result.output
+    )
 
 
 def test_strict_takes_advice_for_errors(studio: Path, run: Run) -> None:

@@ -230,3 +230,32 @@ def test_a_stem_file_that_ends_otherwise_is_left_for_the_hand(studio: Path, run:
     assert result.exit_code == 1
     assert "its last key isn't `stems`. Add it by hand:\n  zinnia-lime:\n" in result.output
     assert file.read_bytes() == before
+
+
+def test_a_file_that_could_not_be_read_is_not_written_over(studio: Path, run: Run) -> None:
+    file = studio / "content/recipes/posy/hedge-jar.yml"
+    file.write_text("name: [Hedge jar\n", encoding="utf-8")
+    result = run("new", "recipe", *words(RECIPE))
+    assert (result.exit_code, result.output) == (
+        1,
+        "Error: content/recipes/posy/hedge-jar.yml is there already; nothing was written.\n",
+    )
+    assert file.read_text(encoding="utf-8") == "name: [Hedge jar\n"
+
+
+def test_nothing_new_is_written_into_a_studio_that_can_t_be_read(studio: Path, run: Run) -> None:
+    change(studio / "content/studio.yml", "tagline:", "tag line:")
+    result = run("new", "recipe", *words(RECIPE))
+    assert result.exit_code == 1
+    assert result.output.endswith("Error: 1 error; put studio.yml right first.\n")
+    assert not (studio / "content/recipes/posy/hedge-jar.yml").exists()
+
+
+def test_a_stem_is_not_put_into_a_file_with_errors(studio: Path, run: Run) -> None:
+    file = studio / "content/stems/flowers.yml"
+    file.write_text(file.read_text(encoding="utf-8") + "  }\n", encoding="utf-8")
+    before = file.read_bytes()
+    result = run("new", "stem", *words(STEM))
+    assert result.exit_code == 1
+    assert "this file holds errors; put them right first: corymb check" in result.output
+    assert file.read_bytes() == before

@@ -123,7 +123,9 @@ def _next_event(events: Iterator[bytes]) -> dict[str, str]:
 def test_only_this_computer_is_answered(server: LiveServer, host: str, status: int) -> None:
     connection = HTTPConnection("127.0.0.1", server.server_port, timeout=SECONDS)
     connection.request("GET", "/staff/", headers={"Host": host})
-    assert connection.getresponse().status == status
+    given = connection.getresponse()
+    assert given.status == status
+    assert (b"This server answers to its own computer alone." in given.read()) is (status == 403)
     connection.close()
 
 

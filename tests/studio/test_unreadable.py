@@ -1,0 +1,61 @@
+"""What is said where there is no studio, or its own file can't be read."""
+
+import os
+from collections.abc import Callable
+from errno import EISDIR
+from pathlib import Path
+
+import pytest
+
+from corymb.studio.load import read_studio
+
+OWN_FILE_A_FOLDER = f"This file can't be read ({os.strerror(EISDIR)}): see who may open it."
+
+
+def a_file(folder: Path) -> None:
+    folder.write_text("not a folder", encoding="utf-8")
+
+
+def folder_as_its_own_file(folder: Path) -> None:
+    (folder / "studio.yml").mkdir(parents=True)
+
+
+@pytest.mark.parametrize(
+    ("make", "file", "told"),
+    [
+        pytest.param(
+            lambda folder: None,
+            "",
+            "There is no studio here, since this folder doesn't exist: make one with "
+            "`corymb new studio`.",
+            id="no folder",
+        ),
+        pytest.param(
+            a_file,
+            "",
+            "There is no studio here, since this is a file: make one with `corymb new studio`.",
+            id="a file for a folder",
+        ),
+        pytest.param(
+            Path.mkdir,
+            "studio.yml",
+            "The studio's own file is missing: make one with `corymb new studio`.",
+            id="an empty folder",
+        ),
+        pytest.param(
+            folder_as_its_own_file,
+            "studio.yml",
+            OWN_FILE_A_FOLDER,
+            id="a folder for a file",
+            marks=pytest.mark.skipif(os.name == "nt", reason="Windows says it in its own words"),
+        ),
+    ],
+)
+def test_what_is_no_studio_is_told_in_a_sentence(
+    tmp_path: Path, make: Callable[[Path], None], file: str, told: str
+) -> None:
+    folder = tmp_path / "studio"
+    make(folder)
+    studio, problems = read_studio(folder)
+    assert studio is None
+    assert [(p.file, p.message) for p in problems] == [(folder / file, told)]
