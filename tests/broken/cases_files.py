@@ -110,6 +110,48 @@ CASES = [
         at(7, 12, "‘photos/hedgerow-jar.jpg’ is empty: copy it again from the camera", MADE),
         at(36, 11, "‘photos/hedgerow-jar.jpg’ is empty: copy it again from the camera", JAR),
     ),
+    case(
+        "a photo for clients that staff alone may see elsewhere",
+        MADE,
+        "may be shown to: clients",
+        "may be shown to: staff",
+        at(
+            39,
+            22,
+            "‘photos/hedgerow-jar.jpg’ is for clients here and for staff alone in line 7 of "
+            "made/2025/long-table.yml. It can't be both: write the same word in both places.",
+            JAR,
+        ),
+    ),
+    case(
+        "a photo that nobody may see elsewhere",
+        JAR,
+        "may be shown to: clients",
+        "may be shown to: nobody",
+        at(
+            7,
+            99,
+            "is for clients here and for nobody in line 39 of recipes/posy/hedgerow-jar.yml.",
+            MADE,
+        ),
+    ),
+    case(
+        "a photo with two consents that is named in two ways",
+        MADE,
+        f"file: {PHOTO}, alt: Jars on a table, credit: Teasel & Rook, may be shown to: clients",
+        f"file: ./{PHOTO}, alt: Jars on a table, credit: Teasel & Rook, may be shown to: staff",
+        at(39, 22, "‘photos/hedgerow-jar.jpg’ is for clients here and for staff alone", JAR),
+    ),
+    case(
+        "a photo with two consents in one file",
+        JAR,
+        "    may be shown to: clients\n",
+        "    may be shown to: clients\n"
+        f"  - file: {PHOTO}\n    alt: Again\n    credit: Teasel & Rook\n"
+        "    may be shown to: staff\n",
+        at(39, 22, "for staff alone in line 43 of recipes/posy/hedgerow-jar.yml."),
+        at(7, 99, "for staff alone in line 43 of recipes/posy/hedgerow-jar.yml.", MADE),
+    ),
     new_file(
         "a page with no heading",
         "pages/about.md",

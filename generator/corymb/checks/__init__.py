@@ -11,6 +11,7 @@ from pathlib import Path
 
 from corymb.checks.advice import overlooked
 from corymb.checks.codes import known_codes
+from corymb.checks.consents import two_consents
 from corymb.checks.looks import broken_changes
 from corymb.checks.photos import missing_photos
 from corymb.checks.references import broken_references
@@ -26,6 +27,7 @@ CHECKS: tuple[Callable[[Studio], list[Problem]], ...] = (
     strange_styles,
     broken_changes,
     missing_photos,
+    two_consents,
     circular_lessons,
     known_codes,
     against_the_style,
