@@ -1,11 +1,14 @@
 """`corymb new`: what it writes is right at once, and nothing is ever overwritten."""
 
+from dataclasses import fields
 from pathlib import Path
 
 import pytest
 
 from corymb.cli.new_studio import SITE_STAND_INS, STUDIO_STAND_INS
+from corymb.studio.growing import with_stem
 from corymb.studio.load import read_studio
+from corymb.studio.new_files import NewStem
 from corymb.studio.schema import KINDS, SHIPPED, file_name
 from tests.cli.conftest import ANSWERS, Run, change, words
 
@@ -251,11 +254,8 @@ def test_nothing_new_is_written_into_a_studio_that_can_t_be_read(studio: Path, r
     assert not (studio / "content/recipes/posy/hedge-jar.yml").exists()
 
 
-def test_a_stem_is_not_put_into_a_file_with_errors(studio: Path, run: Run) -> None:
-    file = studio / "content/stems/flowers.yml"
-    file.write_text(file.read_text(encoding="utf-8") + "  }\n", encoding="utf-8")
-    before = file.read_bytes()
-    result = run("new", "stem", *words(STEM))
-    assert result.exit_code == 1
-    assert "this file holds errors; put them right first: corymb check" in result.output
-    assert file.read_bytes() == before
+def test_a_stem_is_not_put_into_a_file_with_errors() -> None:
+    new = NewStem(**{answer.name: "" for answer in fields(NewStem)})
+    with pytest.raises(ValueError) as raised:
+        with_stem("group: Dahlias\nstems: {\n", new, Path("dahlias.yml"))
+    assert str(raised.value) == "this file holds errors; put them right first: corymb check"
