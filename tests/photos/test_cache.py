@@ -2,6 +2,7 @@
 
 import multiprocessing
 import os
+import shutil
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
@@ -12,7 +13,7 @@ from PIL import Image
 from corymb.photos import HOUSE_FINISH, Finish, PhotoCache, PhotoError, PreparedPhoto, prepare
 from corymb.photos import cache as cache_module
 from corymb.photos.develop import Developed, develop
-from corymb.photos.finish import encoders
+from corymb.photos.finish import STEPS, encoders
 
 from .camera import petals, save
 
@@ -98,6 +99,19 @@ def test_every_setting_changes_the_names(finish: Finish) -> None:
 def test_another_encoder_changes_the_names(monkeypatch: pytest.MonkeyPatch) -> None:
     before = HOUSE_FINISH.key("digest")
     monkeypatch.setattr("corymb.photos.finish.encoders", lambda: (*encoders()[:-1], "webp 99"))
+    assert HOUSE_FINISH.key("digest") != before
+
+
+def test_another_step_of_ours_changes_the_names(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    before = HOUSE_FINISH.key("digest")
+    steps = shutil.copytree(STEPS, tmp_path / "steps")
+    monkeypatch.setattr("corymb.photos.finish.STEPS", steps)
+    assert HOUSE_FINISH.key("digest") == before
+    monkeypatch.setattr("corymb.photos.finish.STEPS", shutil.copytree(STEPS, tmp_path / "changed"))
+    with (tmp_path / "changed" / "upright.py").open("a") as step:
+        step.write("# another way up")
     assert HOUSE_FINISH.key("digest") != before
 
 

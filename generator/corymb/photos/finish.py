@@ -9,12 +9,14 @@ import hashlib
 import json
 from dataclasses import asdict, dataclass
 from functools import cache
+from pathlib import Path
 
 import PIL
 from PIL import features
 
-# Raise this when a change to the code changes the finished photos.
-STEPS_VERSION = 1
+from corymb.code_digest import code_digest
+
+STEPS = Path(__file__).parent
 
 
 @dataclass(frozen=True)
@@ -30,12 +32,12 @@ class Finish:
     paper: str = "#f7f2e8"
 
     def key(self, content_digest: str) -> str:
-        """A name that changes when the photo, a setting or an encoder does.
+        """A name that changes when the photo, a setting, an encoder or our code does.
 
         Twenty hexadecimal digits: no two of a studio's photos will ever share one, and
         a file so named can be kept by browsers for good.
         """
-        parts = (content_digest, _written(self), str(STEPS_VERSION), *encoders())
+        parts = (content_digest, _written(self), code_digest(STEPS), *encoders())
         return hashlib.sha256("\n".join(parts).encode()).hexdigest()[:20]
 
 

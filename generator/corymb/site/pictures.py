@@ -11,10 +11,10 @@ import os
 import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
-from functools import cache
 from pathlib import Path
 
 import corymb.picture
+from corymb.code_digest import code_digest
 from corymb.picture import draw, draw_stem
 from corymb.site.pictured import arrangement_of, picture_stem
 from corymb.studio.studio import Studio
@@ -24,6 +24,7 @@ from corymb.views.compose.catalogue import Catalogue, Drawing
 
 VIEW_BOX = re.compile(r'viewBox="\S+ \S+ (\S+) (\S+)"')
 Progress = Callable[[str, int, int], None]
+DRAWS = Path(str(corymb.picture.__file__)).parent
 
 
 @dataclass
@@ -79,16 +80,6 @@ def sheet_size(svg: str) -> tuple[float, float]:
     return float(found[1]), float(found[2])
 
 
-@cache
-def _code_digest() -> str:
-    """A digest of the code that draws: a changed form makes every picture anew."""
-    package = Path(str(corymb.picture.__file__)).parent
-    digest = hashlib.sha256()
-    for file in sorted(package.rglob("*.py")):
-        digest.update(file.read_bytes())
-    return digest.hexdigest()
-
-
 class _Kept:
     """Pictures kept between builds, each in a file named by its digest."""
 
@@ -99,7 +90,7 @@ class _Kept:
 
     def or_drawn(self, described: str, drawn: Callable[[], str]) -> str:
         """The picture as it was kept, or drawn now and kept."""
-        key = hashlib.sha256(f"{_code_digest()} {described}".encode()).hexdigest()[:32]
+        key = hashlib.sha256(f"{code_digest(DRAWS)} {described}".encode()).hexdigest()[:32]
         file = self.folder / f"{key}.svg"
         self.used.add(file.name)
         try:
