@@ -7,9 +7,7 @@ the pages made of them; links with a script in their address lead nowhere.
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass, field
-from html import unescape
 from pathlib import Path
 from posixpath import normpath
 from typing import Any
@@ -21,12 +19,10 @@ from markdown.extensions import Extension
 from markdown.treeprocessors import Treeprocessor
 
 from corymb.site.render import url_from
+from corymb.studio.leads import ALWAYS, ANCHORS, SAFE_SCHEMES, NoRawHtml, as_browsers_read
 from corymb.views.compose import addresses
 from corymb.views.compose.prose import Prose
 from corymb.views.pieces import Link
-
-SAFE_SCHEMES = ("", "https", "http", "mailto", "tel")
-ALWAYS = ("tables", "toc", "sane_lists", "smarty")
 
 
 @dataclass
@@ -38,9 +34,11 @@ class Writer:
 
     def prose(self, text: str, page_path: str) -> Prose:
         """A Markdown text as it stands on the page at `page_path`."""
+        names = dict.fromkeys([*ALWAYS, *self.extensions])
+        toc = {"toc_depth": "2-3", **self.configs.get("toc", {}), **ANCHORS}
         maker = markdown.Markdown(
-            extensions=[*dict.fromkeys([*ALWAYS, *self.extensions]), _House(page_path)],
-            extension_configs={"toc": {"toc_depth": "2-3"}, **self.configs},
+            extensions=[*names, NoRawHtml(), _SiteLinks(page_path)],
+            extension_configs={**self.configs, "toc": toc},
             output_format="html",
         )
         html = maker.convert(text)
@@ -48,8 +46,8 @@ class Writer:
         return Prose(html, tuple(Link(t["name"], f"#{t['id']}") for t in tokens))
 
 
-class _House(Extension):
-    """The house's rules: no raw HTML, links of the site, no scripts in addresses."""
+class _SiteLinks(Extension):
+    """Links become the site's, and none holds a script."""
 
     def __init__(self, page_path: str) -> None:
         super().__init__()
@@ -57,8 +55,6 @@ class _House(Extension):
 
     def extendMarkdown(self, md: markdown.Markdown) -> None:  # noqa: N802 (the library's name)
         """Called by the library once, when the maker is set up."""
-        md.preprocessors.deregister("html_block")
-        md.inlinePatterns.deregister("html")
         md.treeprocessors.register(_Links(md, self.page_path), "corymb_links", 5)
 
 
@@ -79,7 +75,7 @@ class _Links(Treeprocessor):
 
 def site_address(address: str, page_path: str) -> str:
     """An address written in Markdown as it leads from `page_path`."""
-    parts = urlsplit(_unescaped(address))
+    parts = urlsplit(as_browsers_read(address))
     if parts.scheme not in SAFE_SCHEMES:
         return "#"
     if parts.scheme or parts.netloc or not parts.path.endswith(".md"):
@@ -97,8 +93,3 @@ def _page_of(path: str, page_path: str) -> str:
     if "techniques" in folders or (in_lessons and "pages" not in folders):
         return addresses.of_lesson(name)
     return addresses.of_page(name)
-
-
-def _unescaped(address: str) -> str:
-    """The address as a browser reads it: entities resolved, control characters dropped."""
-    return re.sub(r"[\x00-\x20\x7f]", "", unescape(address))
