@@ -13,6 +13,7 @@ from tests.broken import (
     cases_files,
     cases_keys,
     cases_lines,
+    cases_links,
     cases_names,
     cases_types,
     cases_values,
@@ -27,6 +28,7 @@ CASES: list[Case] = [
     *cases_values.CASES,
     *cases_lines.CASES,
     *cases_names.CASES,
+    *cases_links.CASES,
     *cases_files.CASES,
 ]
 SENTENCE = re.compile(r"[A-Z0-9‘`][^\n]*[.?]")

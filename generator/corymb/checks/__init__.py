@@ -12,7 +12,9 @@ from pathlib import Path
 from corymb.checks.advice import overlooked
 from corymb.checks.codes import known_codes
 from corymb.checks.consents import two_consents
+from corymb.checks.links import dead_links
 from corymb.checks.looks import broken_changes
+from corymb.checks.page_names import taken_names
 from corymb.checks.photos import missing_photos
 from corymb.checks.references import broken_references
 from corymb.checks.strange_styles import strange_styles
@@ -29,6 +31,8 @@ CHECKS: tuple[Callable[[Studio], list[Problem]], ...] = (
     missing_photos,
     two_consents,
     circular_lessons,
+    taken_names,
+    dead_links,
     known_codes,
     against_the_style,
     overlooked,

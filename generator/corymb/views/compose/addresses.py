@@ -1,4 +1,9 @@
-"""Where on the site does each thing live? Every address is decided here and nowhere else."""
+"""Where on the site does each thing live?
+
+The address of whatever a studio's file makes is decided here. The few that are the same in every
+studio (the lists, the search, the theme's own files) stand in the templates as well; one that
+doesn't agree is found when the finished pages are checked.
+"""
 
 from __future__ import annotations
 
@@ -11,6 +16,9 @@ MADE = "made.html"
 LESSONS = "lessons.html"
 SEARCH = "search.html"
 NOT_FOUND = "404.html"
+
+FIXED = (HOME, ARRANGEMENTS, FLOWERS, MADE, LESSONS, SEARCH, NOT_FOUND)
+"""The pages that every site can have, whatever the studio's files are called."""
 
 
 def of_style(style_id: str) -> str:

@@ -11,7 +11,7 @@ from datetime import date
 from functools import cached_property
 
 from corymb.photos import PreparedPhoto
-from corymb.studio.models import MadeWork, Photo, Recipe, Stem, Style
+from corymb.studio.models import MadeWork, Page, Photo, Recipe, Stem, Style, Technique
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look, looks_of
 from corymb.trade.weeks import week_on, weeks_of_look
@@ -97,6 +97,10 @@ class Catalogue:
     def stem(self, stem_id: str) -> Stem:
         """A stem by its id."""
         return self.studio.stems[stem_id]
+
+    def may_read(self, heading: Page | Technique) -> bool:
+        """Whether a page or a lesson is for this audience."""
+        return self.staff or heading.for_ == "everyone"
 
     def shown(self, photos: list[Photo]) -> list[Photo]:
         """The photos this audience may see: consent decides, and nobody means nobody."""

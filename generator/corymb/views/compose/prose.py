@@ -25,11 +25,7 @@ class Prose:
 
 def pages_shown(catalogue: Catalogue) -> list[Document[Page]]:
     """The pages this audience may read, in the order of the menu."""
-    pages = [
-        page
-        for page in catalogue.studio.pages.values()
-        if catalogue.staff or page.heading.for_ == "everyone"
-    ]
+    pages = [page for page in catalogue.studio.pages.values() if catalogue.may_read(page.heading)]
     return sorted(pages, key=lambda page: (page.heading.order, page.heading.title))
 
 
@@ -38,11 +34,8 @@ def lessons_shown(catalogue: Catalogue) -> list[Document[Technique]]:
     lessons = catalogue.studio.techniques
     in_order = sorted(lessons, key=lambda each: (lessons[each].heading.order, each))
     sorter = TopologicalSorter({each: lessons[each].heading.needs for each in in_order})
-    return [
-        lessons[each]
-        for each in sorter.static_order()
-        if catalogue.staff or lessons[each].heading.for_ == "everyone"
-    ]
+    in_turn = (lessons[each] for each in sorter.static_order())
+    return [lesson for lesson in in_turn if catalogue.may_read(lesson.heading)]
 
 
 def page_view(page: Document[Page], prose: Prose) -> ProseView:

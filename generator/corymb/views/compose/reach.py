@@ -1,0 +1,30 @@
+"""At which addresses does one audience's site have a page?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from corymb.views.compose import addresses
+from corymb.views.compose.catalogue import Catalogue
+
+
+def pages_of(catalogue: Catalogue) -> frozenset[str]:
+    """The address of every page of the catalogue's audience."""
+    return frozenset(_pages_of(catalogue))
+
+
+def _pages_of(catalogue: Catalogue) -> Iterator[str]:
+    yield from (addresses.HOME, addresses.ARRANGEMENTS, addresses.FLOWERS)
+    yield from (addresses.SEARCH, addresses.NOT_FOUND)
+    yield from {addresses.of_style(recipe.style) for recipe in catalogue.recipes()}
+    for looks in catalogue.looks.values():
+        yield from map(addresses.of_look, looks.values())
+    yield from map(addresses.of_stem, catalogue.studio.stems)
+    made = [addresses.of_made(piece.id) for piece in catalogue.made()]
+    yield from [addresses.MADE, *made] if made else []
+    studio = catalogue.studio
+    lessons = [k for k, each in studio.techniques.items() if catalogue.may_read(each.heading)]
+    yield from [addresses.LESSONS, *map(addresses.of_lesson, lessons)] if lessons else []
+    for known_as, page in studio.pages.items():
+        if catalogue.may_read(page.heading):
+            yield addresses.of_page(known_as)
