@@ -1,6 +1,7 @@
 """The live sites: what a browser is sent, when it refreshes, and what counts as a change."""
 
 import json
+import os
 from collections.abc import Callable, Iterator
 from http.client import HTTPConnection
 from pathlib import Path
@@ -130,6 +131,8 @@ def test_only_this_computer_is_answered(server: LiveServer, host: str, status: i
 
 
 def test_a_port_in_use_is_refused(server: LiveServer) -> None:
+    assert not LiveServer.allow_reuse_port
+    assert LiveServer.allow_reuse_address is (os.name != "nt")
     with pytest.raises(PortBusyError):
         LiveServer(server.live, server.server_port)
 

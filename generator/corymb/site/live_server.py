@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import errno
 import json
+import os
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from threading import Thread
 
@@ -26,6 +27,10 @@ class LiveServer(ThreadingHTTPServer):
     """Serves a `LiveSite` until it is closed. Raises PortBusyError when the port is taken."""
 
     daemon_threads = True
+    # Elsewhere it lets a port be used again right after a server has stopped; Windows would let
+    # two servers answer at one port.
+    allow_reuse_address = os.name != "nt"
+    allow_reuse_port = False  # some versions of Python would share it
 
     def __init__(self, live: LiveSite, port: int) -> None:
         self.live = live
