@@ -19,11 +19,13 @@ from mkdocs.structure.pages import Page as MkDocsPage
 
 from corymb.photos import PhotoCache
 from corymb.site.build import BuildReport, make_images, read_checked, site_of
+from corymb.site.publish import mark
 from corymb.site.render import THEME, render
 from corymb.site.settings import CorymbSettings, SettingsError, settings_of
 from corymb.site.site import AddressTakenError, Site
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.site_frame import site_frame
+from corymb.views.compose.wording import counted
 from corymb.views.frame import PageFrame, SiteFrame
 from corymb.views.pages import ProseView
 from corymb.views.pieces import Link
@@ -38,10 +40,15 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         self.site = Site()
         self.frame: SiteFrame | None = None
         self.studio_pages: set[Path] = set()
+        self.cache: PhotoCache | None = None
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
-        """First of all, before MkDocs looks for files: addresses are flat (`x.html`) here."""
+        """First of all, before MkDocs looks for files: addresses are flat (`x.html`) here.
+
+        MkDocs' own sitemap, which knows none of the studio's pages, would be written over ours.
+        """
         config.use_directory_urls = False
+        config.theme.static_templates.discard("sitemap.xml")
         return config
 
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
@@ -78,6 +85,20 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         view = ProseView(title, "", str(page.content or ""), ())
         return render(self.frame, frame, view).decode()
 
+    def on_post_build(self, *, config: MkDocsConfig) -> None:
+        """When all files are written: `corymb build` may put its site into the same folder."""
+        self._close_cache()
+        mark(Path(config.site_dir))
+
+    def on_build_error(self, *, error: Exception) -> None:
+        """Whenever MkDocs gives up: others may tidy the photos again."""
+        self._close_cache()
+
+    def _close_cache(self) -> None:
+        if self.cache is not None:
+            self.cache.close()
+            self.cache = None
+
     def _is_ours(self, file: File) -> bool:
         """A file that MkDocs found and must leave to us.
 
@@ -94,14 +115,17 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
             raise PluginError(str(error)) from error
         report = BuildReport()
         studio = read_checked(settings.studio_folder, report)
-        for problem in report.problems:
-            (log.info if problem.advice else log.error)("%s", problem)
         if studio is None or report.errors:
-            raise PluginError(f"{len(report.errors)} things to put right in the studio's files.")
+            raise _refusal(report)
         self.studio_pages = {page.file.resolve() for page in studio.pages.values()}
         audience = self.config.audience
-        with PhotoCache(settings.cache_folder / "photos") as cache:
-            images = make_images(studio, settings, cache, report)
+        # Open until MkDocs has copied the photos in it: another build may tidy it up.
+        self.cache = PhotoCache(settings.cache_folder / "photos")
+        images = make_images(studio, settings, self.cache, report)
+        if report.errors:
+            raise _refusal(report)
+        for advice in report.problems:
+            log.info("%s", advice)
         try:
             self.site = site_of(studio, audience, settings, date.today(), images)
         except AddressTakenError as error:
@@ -117,3 +141,11 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         if (standing := files.get_file_from_path(file.src_uri)) is not None:
             files.remove(standing)
         files.append(file)
+
+
+def _refusal(report: BuildReport) -> PluginError:
+    """What ends MkDocs' build, once all that is wrong has been shown."""
+    for problem in report.problems:
+        (log.info if problem.advice else log.error)("%s", problem)
+    things = counted(len(report.errors), "thing", "things")
+    return PluginError(f"{things} to put right in the studio's files.")

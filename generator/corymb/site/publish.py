@@ -55,7 +55,16 @@ def _fill(stage: Path, files: Mapping[str, bytes], copies: Mapping[str, Path], o
         before = old / path
         known = before.is_file() and filecmp.cmp(before, source, shallow=False)
         _link(before if known else source, stage / path, may_link=known)
-    (stage / MARK).touch()
+    mark(stage)
+
+
+def mark(folder: Path) -> None:
+    """Show that a site stands here, and nothing that would be missed if the next takes its place.
+
+    What is hidden in a folder may be someone's: MkDocs builds around it.
+    """
+    if not any(entry.name.startswith(".") for entry in folder.iterdir()):
+        (folder / MARK).touch()
 
 
 def _same(file: Path, content: bytes) -> bool:

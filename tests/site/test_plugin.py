@@ -1,0 +1,109 @@
+"""A plain `mkdocs build` and `corymb build` work in one folder, and keep to what is theirs."""
+
+from __future__ import annotations
+
+import shutil
+from datetime import date
+from pathlib import Path
+
+import pytest
+from mkdocs.commands.build import build
+from mkdocs.config import load_config
+from mkdocs.exceptions import Abort, BuildError
+from mkdocs.structure.files import Files
+from PIL import Image
+
+import corymb
+from corymb.photos import PhotoCache
+from corymb.site.build import build_sites
+from corymb.site.settings import read_settings
+
+STARTER = Path(corymb.__file__).parent / "starter"
+DAY = date(2026, 9, 16)
+PHOTO = """
+photos:
+  - {file: photos/jug.jpg, alt: A jug, credit: Us, may be shown to: clients}
+"""
+
+
+@pytest.fixture
+def studio(tmp_path: Path) -> Path:
+    """The starter's folder, with one photo, for the clients."""
+    folder = tmp_path / "studio"
+    shutil.copytree(STARTER, folder)
+    (folder / "content" / "photos").mkdir()
+    Image.new("RGB", (1600, 1200), "#a3412a").save(folder / "content" / "photos" / "jug.jpg")
+    recipe = folder / "content" / "recipes" / "posy" / "kitchen-jug.yml"
+    recipe.write_text(recipe.read_text(encoding="utf-8") + PHOTO, encoding="utf-8")
+    return folder
+
+
+def by_mkdocs(studio: Path) -> None:
+    build(load_config(str(studio / "mkdocs.yml")))
+
+
+def by_corymb(studio: Path) -> list[str]:
+    report = build_sites(read_settings(studio / "mkdocs.yml"), ["clients"], DAY)
+    return [problem.message for problem in report.errors]
+
+
+def tidied_by_another(studio: Path) -> int:
+    """How many photos another program, which used none of them, removes from the cache."""
+    with PhotoCache(studio / ".cache" / "corymb" / "photos") as cache:
+        return cache.evict()
+
+
+def test_either_builds_over_what_the_other_built(studio: Path) -> None:
+    by_mkdocs(studio)
+    assert by_corymb(studio) == []
+    by_mkdocs(studio)
+    assert by_corymb(studio) == []
+
+
+def test_a_folder_that_mkdocs_left_something_hidden_in_is_not_built_over(studio: Path) -> None:
+    (studio / "clients" / ".git").mkdir(parents=True)
+    by_mkdocs(studio)
+    assert "holds files that Corymb did not put there" in by_corymb(studio)[0]
+    assert (studio / "clients" / ".git").exists()
+
+
+def test_photos_stay_in_the_cache_until_mkdocs_has_copied_them(
+    studio: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    copy = Files.copy_static_files
+    removed = []
+
+    def tidied_first(self: Files, **options: object) -> None:
+        removed.append(tidied_by_another(studio))
+        copy(self, **options)
+
+    monkeypatch.setattr(Files, "copy_static_files", tidied_first)
+    by_mkdocs(studio)
+    assert removed == [0]
+    assert any((studio / "clients" / "assets" / "photos").iterdir())
+    assert tidied_by_another(studio) == 1
+
+
+def test_an_error_in_the_studio_stops_mkdocs(
+    studio: Path, caplog: pytest.LogCaptureFixture
+) -> None:
+    photo = studio / "content" / "photos" / "jug.jpg"
+    photo.write_bytes(photo.read_bytes()[:2000])
+    with pytest.raises(Abort):
+        by_mkdocs(studio)
+    first, last = [record.getMessage() for record in caplog.records if record.levelname == "ERROR"]
+    assert "kitchen-jug.yml:46:12: ‘photos/jug.jpg’ is cut short or damaged" in first
+    assert last == "1 thing to put right in the studio's files."
+
+
+def test_a_build_that_fails_lets_go_of_the_cache(
+    studio: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def fails(self: Files, **options: object) -> None:
+        raise BuildError("the disk is full")
+
+    monkeypatch.setattr(Files, "copy_static_files", fails)
+    config = load_config(str(studio / "mkdocs.yml"))
+    with pytest.raises(Abort):
+        build(config)
+    assert tidied_by_another(studio) == 1
