@@ -46,12 +46,12 @@ def test_two_choices_must_both_fit(visit: Visit) -> None:
 def test_the_address_carries_the_choices_and_reloading_keeps_them(visit: Visit) -> None:
     page = visit(kinds("arrangements", audience="clients")[0])
     page.get_by_label("Month").select_option("May")
-    page.get_by_label("Size").select_option("small")
-    assert page.url.endswith("arrangements.html?month=May&size=small")
+    page.get_by_label("Width").select_option("narrow")
+    assert page.url.endswith("arrangements.html?month=May&width=narrow")
     left = entries(page)
     page.reload()
     expect(page.get_by_label("Month")).to_have_value("May")
-    expect(page.get_by_label("Size")).to_have_value("small")
+    expect(page.get_by_label("Width")).to_have_value("narrow")
     assert entries(page) == left
 
 
@@ -71,7 +71,7 @@ def test_showing_all_again_clears_the_choices_and_the_address(visit: Visit) -> N
 def test_choices_that_nothing_fits_are_answered_with_a_sentence(visit: Visit) -> None:
     page = visit(kinds("arrangements", audience="clients")[0])
     page.get_by_label("Style", exact=True).select_option("buttonhole")
-    page.get_by_label("Size").select_option("large")
+    page.get_by_label("Width").select_option("wide")
     expect(page.get_by_text("Nothing fits. Try another month or colour.")).to_be_visible()
     assert not entries(page)
 

@@ -20,9 +20,8 @@ class RecipeCard:
     band: tuple[RoleShare, ...]
     stems_total: int
     across: str
-    size_class: str  # small | middling | large, by width within all recipes
+    width: str  # narrow | middling | wide; a recipe's sizes have words of their own
     price: str  # 'from €28' or ''
-    price_amount: float | None
     season: SeasonView
     colour_words: tuple[str, ...]  # plain families of colour: 'pink', 'plum', 'white' ...
     draft: bool = False

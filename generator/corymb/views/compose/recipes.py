@@ -30,7 +30,7 @@ from corymb.views.recipe import (
     VariantView,
 )
 
-SMALL_CM, LARGE_CM = 22, 38  # widths that part small, middling and large: common practice
+NARROW_CM, WIDE_CM = 22, 38  # what parts narrow, middling and wide: our own choice, no source
 
 
 def card_of(catalogue: Catalogue, recipe: Recipe) -> RecipeCard:
@@ -47,19 +47,18 @@ def card_of(catalogue: Catalogue, recipe: Recipe) -> RecipeCard:
         band=band_of(catalogue, look),
         stems_total=look.stems_total,
         across=str(recipe.across),
-        size_class=_size_class(recipe.across.cm),
+        width=_width(recipe.across.cm),
         price=price_guide(recipe.price, catalogue.studio.house),
-        price_amount=float(recipe.price.amount) if recipe.price else None,
         season=season_of_look(catalogue, look),
         colour_words=words_of(catalogue, look),
         draft=recipe.draft,
     )
 
 
-def _size_class(across_cm: float) -> str:
-    if across_cm < SMALL_CM:
-        return "small"
-    return "middling" if across_cm < LARGE_CM else "large"
+def _width(across_cm: float) -> str:
+    if across_cm < NARROW_CM:
+        return "narrow"
+    return "middling" if across_cm < WIDE_CM else "wide"
 
 
 def recipe_view(catalogue: Catalogue, look: Look) -> ClientRecipe:
