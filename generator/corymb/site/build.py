@@ -11,6 +11,7 @@ from corymb.checks import read_and_check
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
 from corymb.site.pictures import Pictures, draw_all
 from corymb.site.publish import PublishError, publish
+from corymb.site.render import TEMPLATES
 from corymb.site.settings import SiteSettings
 from corymb.site.site import AddressTakenError, Site, make_site
 from corymb.studio.photographs import photos_of
@@ -87,7 +88,8 @@ def _make_sites(
         except AddressTakenError as error:
             report.problems.append(Problem(settings.studio_folder, 1, 1, str(error)))
             return sites
-        report.problems += _dead_links(sites[audience], audience, settings)
+        found = _dead_links(sites[audience], settings.base_path(audience))
+        report.problems += [problem for problem in found if problem not in report.problems]
         progress("sites", done, len(audiences))
     return sites
 
@@ -142,11 +144,8 @@ def site_of(
     return make_site(catalogue, settings, images.pictures, images.photos)
 
 
-def _dead_links(site: Site, audience: Audience, settings: SiteSettings) -> list[Problem]:
-    return [
-        Problem(settings.studio_folder, 1, 1, f"{link}. Mend the link in the page's Markdown.")
-        for link in site.dead_links(settings.base_path(audience))
-    ]
+def _dead_links(site: Site, base_path: str) -> list[Problem]:
+    return [Problem(TEMPLATES, 1, 1, str(link)) for link in site.dead_links(base_path)]
 
 
 def _publish(sites: Mapping[Audience, Site], settings: SiteSettings, report: BuildReport) -> None:

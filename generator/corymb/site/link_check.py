@@ -1,6 +1,7 @@
 """Does every link and image of a site lead to something that is there?
 
-MkDocs checks links in Markdown alone; this reads the finished pages, before they are published.
+The last net, for slips in the templates: links in the studio's texts have been looked at where
+they are written (`corymb.checks.links`). This reads the finished pages, before they are published.
 """
 
 from __future__ import annotations
@@ -27,7 +28,10 @@ class DeadLink:
     address: str
 
     def __str__(self) -> str:
-        return f"{self.page}: ‘{self.address}’ leads nowhere"
+        return (
+            f"‘{self.address}’ on the finished page {self.page} leads nowhere. The studio's files "
+            "have been checked, so look for it in the templates."
+        )
 
 
 @dataclass(frozen=True)
@@ -73,11 +77,11 @@ def addresses_in(html: bytes) -> Addresses:
 def _leads_on(
     page: str, address: str, read: Mapping[str, Addresses], there: set[str], base_path: str
 ) -> bool:
-    if address.startswith(base_path):
-        address, page = address.removeprefix(base_path) or "index.html", "index.html"
     parts = urlsplit(address)
     if parts.scheme or parts.netloc:
         return True
+    if address.startswith(base_path):
+        parts, page = urlsplit(address.removeprefix(base_path) or "index.html"), "index.html"
     target = normpath(join(dirname(page), unquote(parts.path))) if parts.path else page
     if target not in there:
         return False
