@@ -7,7 +7,6 @@ arrangement and of the code that draws, and drawn again when either changes.
 from __future__ import annotations
 
 import hashlib
-import os
 import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
@@ -15,6 +14,8 @@ from pathlib import Path
 
 import corymb.picture
 from corymb.code_digest import code_digest
+from corymb.photos.filing import UNFINISHED, write_whole
+from corymb.photos.sharing import SharedUse
 from corymb.picture import draw, draw_stem
 from corymb.site.pictured import arrangement_of, picture_stem
 from corymb.studio.studio import Studio
@@ -22,6 +23,8 @@ from corymb.trade.looks import looks_of
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue, Drawing
 
+KEY_LENGTH = 32
+OWN_NAME = re.compile(rf"[0-9a-f]{{{KEY_LENGTH}}}\.svg(\.[0-9a-f]+{re.escape(UNFINISHED)})?")
 VIEW_BOX = re.compile(r'viewBox="\S+ \S+ (\S+) (\S+)"')
 Progress = Callable[[str, int, int], None]
 DRAWS = Path(str(corymb.picture.__file__)).parent
@@ -81,17 +84,21 @@ def sheet_size(svg: str) -> tuple[float, float]:
 
 
 class _Kept:
-    """Pictures kept between builds, each in a file named by its digest."""
+    """Pictures kept between builds, each in a file named by its digest.
+
+    Nothing else in the folder is touched, and nothing removed while another build is at it.
+    """
 
     def __init__(self, folder: Path) -> None:
+        folder.mkdir(parents=True, exist_ok=True)
         self.folder = folder
         self.used: set[str] = set()
-        folder.mkdir(parents=True, exist_ok=True)
+        self.use = SharedUse(folder / "in-use")
 
     def or_drawn(self, described: str, drawn: Callable[[], str]) -> str:
         """The picture as it was kept, or drawn now and kept."""
-        key = hashlib.sha256(f"{code_digest(DRAWS)} {described}".encode()).hexdigest()[:32]
-        file = self.folder / f"{key}.svg"
+        digest = hashlib.sha256(f"{code_digest(DRAWS)} {described}".encode()).hexdigest()
+        file = self.folder / f"{digest[:KEY_LENGTH]}.svg"
         self.used.add(file.name)
         try:
             svg = file.read_text("utf-8")
@@ -100,13 +107,13 @@ class _Kept:
         except (OSError, UnicodeDecodeError):
             pass
         svg = drawn()
-        unfinished = file.with_suffix(f".{os.getpid()}.part")
-        unfinished.write_text(svg, "utf-8")
-        unfinished.replace(file)
+        write_whole(file, svg.encode())
         return svg
 
     def forget_the_rest(self) -> None:
-        """Remove what this run did not use."""
-        for file in self.folder.iterdir():
-            if file.name not in self.used:
-                file.unlink(missing_ok=True)
+        """Remove the pictures that this run did not use, and what interrupted runs left."""
+        if self.use.try_alone():
+            for file in self.folder.iterdir():
+                if OWN_NAME.fullmatch(file.name) and file.is_file() and file.name not in self.used:
+                    file.unlink(missing_ok=True)
+        self.use.end()
