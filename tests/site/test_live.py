@@ -69,6 +69,36 @@ def test_an_address_is_answered_from_its_own_site_alone(
     assert holds in given.body
 
 
+@pytest.mark.parametrize(
+    ("written", "sent"),
+    [
+        pytest.param(
+            '<link href="/assets/theme/a.css"><a href="/care.html">',
+            '<link href="/staff/assets/theme/a.css"><a href="/staff/care.html">',
+            id="a site at the root of its host",
+        ),
+        pytest.param(
+            '<link href="/shop/assets/theme/a.css"><a href="/shop/care.html">',
+            '<link href="/staff/assets/theme/a.css"><a href="/staff/care.html">',
+            id="a site in a folder of its host",
+        ),
+        pytest.param(
+            '<script src="/assets/theme/a.js"></script><a href="//x.example/"><a href="#main">',
+            '<script src="/staff/assets/theme/a.js"></script>'
+            '<a href="//x.example/"><a href="#main">',
+            id="addresses elsewhere and on the page",
+        ),
+    ],
+)
+def test_the_page_for_a_lost_address_finds_its_style_and_links_at_any_depth(
+    live: LiveSite, written: str, sent: str
+) -> None:
+    (live.folders["staff"] / "404.html").write_text(f"{written}</body>")
+    given = answer(live, "/staff/a/b/nope.html")
+    assert given.status == 404
+    assert given.body.decode().startswith(f"{sent}<script ")
+
+
 def test_a_page_is_sent_with_the_listening_script_before_its_end(live: LiveSite) -> None:
     page = answer(live, "/clients/").body.decode()
     assert page.startswith("<html><body>clients<script ")

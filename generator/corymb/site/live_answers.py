@@ -7,6 +7,7 @@ than the published file has: the script that listens for a newer build.
 from __future__ import annotations
 
 import mimetypes
+import re
 from dataclasses import dataclass
 from html import escape
 from importlib import resources
@@ -19,6 +20,7 @@ SCRIPT = "/live.js"
 EVENTS = "/live-events"
 TYPES = {".avif": "image/avif", ".js": "text/javascript", ".woff2": "font/woff2"}
 UNKNOWN = "application/octet-stream"
+THEME_ADDRESS = re.compile(rb'="(?P<base>/[^"]*?)assets/theme/')
 TEXTS = ("text/html", "text/css", "text/javascript", "text/plain", "application/json")
 
 
@@ -44,9 +46,8 @@ def answer(live: LiveSite, address: str) -> Answer:
     root = live.folders[name].resolve()
     file = _file_at(root, inside)
     if file is not None:
-        return _sent(file, live.news, 200)
-    lost = root / "404.html"
-    return _sent(lost, live.news, 404) if lost.is_file() else _waiting(live.news, name)
+        return _sent(file, live.news)
+    return _lost(root, live.news, name)
 
 
 def _elsewhere(live: LiveSite, path: str) -> Answer:
@@ -67,7 +68,7 @@ def _file_at(root: Path, inside: str) -> Path | None:
     return file if file.is_file() else None
 
 
-def _sent(file: Path, news: News, status: int) -> Answer:
+def _sent(file: Path, news: News) -> Answer:
     kind = TYPES.get(file.suffix) or mimetypes.guess_type(file.name)[0] or UNKNOWN
     try:
         body = file.read_bytes()
@@ -75,7 +76,28 @@ def _sent(file: Path, news: News, status: int) -> Answer:
         return Answer(404, _header("text/plain"), b"This page has just gone.\n")
     if kind == "text/html":
         body = _listening(body, news)
-    return Answer(status, _header(kind), body)
+    return Answer(200, _header(kind), body)
+
+
+def _lost(root: Path, news: News, name: str) -> Answer:
+    """The site's own page for an address that leads nowhere."""
+    try:
+        page = (root / "404.html").read_bytes()
+    except OSError:
+        return _waiting(news, name)
+    return Answer(404, _header("text/html"), _listening(_moved_under(name, page), news))
+
+
+def _moved_under(name: str, page: bytes) -> bytes:
+    """The page with the addresses that begin at the root of its host beginning at `/name/`.
+
+    Where the site begins on that host is seen from where its theme lies.
+    """
+    theme = THEME_ADDRESS.search(page)
+    if theme is None:
+        return page
+    rooted = rb'="' + re.escape(theme["base"]) + rb"(?!/)"
+    return re.sub(rooted, f'="/{name}/'.encode(), page)
 
 
 def _waiting(news: News, name: str) -> Answer:
