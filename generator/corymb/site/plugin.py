@@ -43,17 +43,15 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         self.cache: PhotoCache | None = None
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
-        """First of all, before MkDocs looks for files: addresses are flat (`x.html`) here.
-
-        MkDocs' own sitemap, which knows none of the studio's pages, would be written over ours.
-        """
+        """First of all, before MkDocs looks for files: addresses are flat (`x.html`) here."""
         config.use_directory_urls = False
-        config.theme.static_templates.discard("sitemap.xml")
         return config
 
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
         """When MkDocs has found its own files, and before it reads any: add the studio's."""
         self._make(config)
+        # MkDocs' own, which knows none of the studio's pages, would be written over ours.
+        config.theme.static_templates.discard("sitemap.xml")
         for file in list(files):
             if self._is_ours(file):
                 files.remove(file)
