@@ -50,9 +50,9 @@ def make_site(
 ) -> Site:
     """The site of the catalogue's audience. Raises AddressTakenError."""
     writer = Writer(settings.markdown_extensions, settings.markdown_configs)
-    pages = list(all_pages(Making(catalogue, settings.site_url, writer)))
-    _one_each(pages)
     frame = site_frame(catalogue, settings.base_path(catalogue.audience))
+    pages = list(all_pages(Making(catalogue, frame, settings.site_url, writer)))
+    _one_each(pages)
     site = Site(pages={p.frame.path: render(frame, p.frame, p.view) for p in pages})
     site.files["search.json"] = finding.search_index(pages)
     site.files["robots.txt"] = finding.robots(catalogue.audience, settings.site_url)

@@ -6,11 +6,11 @@ Only what the client's views hold goes in; the staff's pages carry none.
 from __future__ import annotations
 
 import json
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import Any
 
-from corymb.studio.models import StudioFile
-from corymb.views.pages import MadeView
+from corymb.views.frame import SiteFrame
+from corymb.views.pages import HomeView, MadeView
 from corymb.views.pieces import Link
 from corymb.views.recipe import ClientRecipe
 
@@ -18,29 +18,32 @@ CONTEXT = "https://schema.org"
 
 
 def written(*things: dict[str, Any]) -> str:
-    """The things as JSON that can't end the script element it stands in."""
-    graph = [thing for thing in things if thing]
+    """The things as JSON that can't end the script element it stands in; unknown is left out."""
+    known = ({name: value for name, value in thing.items() if value} for thing in things)
+    graph = [thing for thing in known if thing]
     if not graph:
         return ""
     text = json.dumps({"@context": CONTEXT, "@graph": graph}, ensure_ascii=False, sort_keys=True)
     return text.replace("<", "\\u003c").replace(">", "\\u003e").replace("&", "\\u0026")
 
 
-def studio(house: StudioFile, site_url: str) -> dict[str, Any]:
+def studio(site: SiteFrame, view: HomeView, url: str) -> dict[str, Any]:
     """The studio, as the kind of shop it is."""
     return {
         "@type": "Florist",
-        "name": house.name,
-        "description": house.about or house.tagline,
-        "url": site_url,
-        "email": house.contact.email,
-        "areaServed": house.place.name,
+        "name": site.name,
+        "description": view.about or site.tagline,
+        "url": url,
+        "email": site.email,
+        "areaServed": site.place,
     }
 
 
-def path_back(crumbs: Sequence[Link], title: str, site_url: str) -> dict[str, Any]:
-    """The way from home to the page."""
-    steps = [*((crumb.label, site_url + crumb.href) for crumb in crumbs), (title, "")]
+def path_back(
+    crumbs: Sequence[Link], title: str, canonical: Callable[[str], str]
+) -> dict[str, Any]:
+    """The way from home to the page, each step by the one address it is known by."""
+    steps = [*((crumb.label, canonical(crumb.href)) for crumb in crumbs), (title, "")]
     items = [
         {"@type": "ListItem", "position": place, "name": name} | ({"item": url} if url else {})
         for place, (name, url) in enumerate(steps, 1)

@@ -19,8 +19,7 @@ LIST = Link("Arrangements", addresses.ARRANGEMENTS)
 
 def pages(making: Making) -> Iterator[Page]:
     """The list, the styles, and every look this audience may see."""
-    house = making.catalogue.studio.house
-    about = f"What {house.name} makes, by style, season and colour."
+    about = f"What {making.site.name} makes, by style, season and colour."
     frame = making.frame(LIST.href, "arrangements.html", SECTION, LIST.label, about)
     yield Page(frame, lists.arrangements_view(making.catalogue), "Page")
     for style in lists.styles_shown(making.catalogue):

@@ -12,16 +12,16 @@ from corymb.views.compose.tint import tint_of
 
 def pages(making: Making) -> Iterator[Page]:
     """The page that opens the site."""
-    house = making.catalogue.studio.house
+    site = making.site
     view = lists.home_view(making.catalogue)
     frame = making.frame(
         addresses.HOME,
         "home.html",
         "home",
-        house.name,
-        house.about or house.tagline,
-        data=[structured_data.studio(house, making.site_url)],
+        site.name,
+        view.about or site.tagline,
+        data=[structured_data.studio(site, view, making.canonical(addresses.HOME))],
         share=Share.of(view.lead.image.photo) if view.lead else Share(),
         tint=tint_of(view.lead.band) if view.lead else None,
     )
-    yield Page(frame, view, "Page", house.tagline)
+    yield Page(frame, view, "Page", site.tagline)

@@ -10,7 +10,7 @@ from corymb.site import structured_data
 from corymb.site.markdown_text import Writer
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
-from corymb.views.frame import PageFrame, Tint
+from corymb.views.frame import PageFrame, SiteFrame, Tint
 from corymb.views.pieces import Link, PhotoView
 
 HOME = Link("Home", addresses.HOME)
@@ -48,6 +48,7 @@ class Making:
     """What pages are made from, and how their frames are made alike."""
 
     catalogue: Catalogue
+    site: SiteFrame
     site_url: str
     writer: Writer
 
@@ -72,7 +73,7 @@ class Making:
         """The frame of a page; the staff's pages tell search engines and messages nothing."""
         way = (HOME, *crumbs) if path != addresses.HOME else ()
         public = not self.catalogue.staff and bool(self.site_url)
-        told = [*data, structured_data.path_back(way, title, self.site_url)]
+        told = [*data, structured_data.path_back(way, title, self.canonical)]
         return PageFrame(
             path=path,
             template=template,
