@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from PIL import Image
 
 from tests.browser.conftest import DESK, PHONE, Visit, scroll_through
 from tests.browser.kinds import KINDS, Kind, kinds
@@ -17,6 +18,16 @@ SHOWN = (
 )
 SEEN = Path(__file__).parent.parent / "seen"
 
+UNSEEN_IMAGES = """[...document.images]
+  .filter((image) => image.checkVisibility() && !(image.complete && image.naturalWidth))
+  .map((image) => image.src)"""
+
+
+def colours_below_the_head(picture: Image.Image) -> int:
+    """How many colours a page's picture has below its first screen's upper part."""
+    below = picture.convert("RGB").crop((0, 200, picture.width, picture.height))
+    return len(below.getcolors(below.width * below.height) or ())
+
 
 @pytest.mark.parametrize("kind", SHOWN, ids=str)
 def test_a_page_can_be_looked_at_on_phone_and_desk(kind: Kind, visit: Visit) -> None:
@@ -25,7 +36,9 @@ def test_a_page_can_be_looked_at_on_phone_and_desk(kind: Kind, visit: Visit) -> 
     for size in (PHONE, DESK):
         page.set_viewport_size(size)
         scroll_through(page)
-        picture = page.screenshot(
-            path=SEEN / f"{kind}-{size['width']}.jpg", full_page=True, type="jpeg", quality=80
-        )
-        assert len(picture) > 10_000, "the picture is all but empty"
+        file = SEEN / f"{kind}-{size['width']}.jpg"
+        page.screenshot(path=file, full_page=True, type="jpeg", quality=80)
+        assert page.evaluate(UNSEEN_IMAGES) == []
+        with Image.open(file) as picture:
+            assert picture.width == size["width"], "the page is wider than the window"
+            assert colours_below_the_head(picture) > 100, "below its head the page is empty"
