@@ -6,6 +6,7 @@ import pytest
 from bs4 import BeautifulSoup
 
 from corymb.site.markdown_text import Writer, site_address
+from corymb.studio.leads import leads_of
 
 HOSTILE = {
     "a script element": "<script>alert(1)</script>",
@@ -53,3 +54,12 @@ def test_a_link_in_markdown_leads_to_the_sites_page(written: str, page: str, exp
 def test_headings_can_be_led_to() -> None:
     prose = Writer().prose("## On pets\n\ntext\n\n### Cats\n", "care.html")
     assert (prose.headings[0].label, prose.headings[0].href) == ("On pets", "#on-pets")
+
+
+@pytest.mark.parametrize("heading", ["On pets", "Für die Katze", "Cats & dogs' beds", "2 days"])
+def test_a_heading_has_the_anchor_that_links_are_checked_by(heading: str) -> None:
+    text = f"## {heading}\n\n## {heading}\n"
+    prose = Writer(("toc",), {"toc": {"separator": "_", "permalink": True}}).prose(text, "a.html")
+    anchors = {link.href.removeprefix("#") for link in prose.headings}
+    assert anchors == leads_of(text).anchors
+    assert len(anchors) == 2
