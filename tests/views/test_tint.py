@@ -8,6 +8,7 @@ from coloraide import Color
 from hypothesis import given
 from hypothesis import strategies as st
 
+from corymb.photos import HOUSE_FINISH
 from corymb.site.render import THEME
 from corymb.views.compose.tint import NIGHT, PAPER, readable, tint_of
 from corymb.views.pieces import Patch, RoleShare
@@ -29,6 +30,10 @@ def test_the_grounds_are_the_themes_own() -> None:
     tokens = "".join(file.read_text("utf-8") for file in (THEME / "assets/css").rglob("*.css"))
     papers = re.findall(r"--paper:\s*(#[0-9a-f]{6})", tokens)
     assert papers == [PAPER, NIGHT]
+    assert HOUSE_FINISH.paper == PAPER
+    head = (THEME / "templates/partials/head.html").read_text("utf-8")
+    assert re.findall(r'name="theme-color" content="(#[0-9a-f]{6})"', head) == papers
+    assert f'fill="{PAPER}"' in (THEME / "assets/icon.svg").read_text("utf-8")
 
 
 def test_a_band_without_colour_has_no_tint() -> None:

@@ -14,9 +14,8 @@ from corymb.picture.geometry import Point
 from corymb.picture.layout import Band, Bloom
 from corymb.picture.seed import give
 from corymb.picture.settling import Spot, settle
-from corymb.picture.shapes import GOLDEN_ANGLE
+from corymb.picture.shapes import GOLDEN_DEGREES
 
-GOLDEN_DEGREES = math.degrees(GOLDEN_ANGLE)
 MOST_HEADS = 6  # of one stem; more are too small to tell apart
 ROOM = 0.42  # the widest a spray may be, as a part of the dome
 LONG = 1.5  # a head so many times longer than wide is placed by its tip

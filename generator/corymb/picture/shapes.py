@@ -137,3 +137,4 @@ def filling(count: int, reach: float, squash: float = 1.0) -> list[Point]:
 
 
 GOLDEN_ANGLE = math.pi * (3 - math.sqrt(5))  # 137.508 degrees, in radians
+GOLDEN_DEGREES = math.degrees(GOLDEN_ANGLE)

@@ -6,7 +6,7 @@ from corymb.picture.colour import shade
 from corymb.picture.forms.base import Drawn, Head, Sheet
 from corymb.picture.paths import Outline, disc
 from corymb.picture.seed import give
-from corymb.picture.shapes import round_petal
+from corymb.picture.shapes import GOLDEN_DEGREES, round_petal
 
 
 def draw(head: Head) -> Drawn:
@@ -18,7 +18,7 @@ def draw(head: Head) -> Drawn:
     for ring in range(rings):
         inwards = ring / rings
         reach = head.radius * (1 - inwards) ** 0.86
-        turn += 137.5
+        turn += GOLDEN_DEGREES
         halves = _ring(head, reach, max(5, round(most - 1.4 * ring)), turn)
         for half, further_in in zip(halves, (0.0, 0.1), strict=True):
             colour = head.palette.at(1 - (reach / head.radius * 0.95) ** 2 + further_in)

@@ -31,7 +31,7 @@ class Friendly:
     write: Callable[[Any], str] = str
     limits: dict[str, Any] = field(default_factory=dict)
     convert: Callable[[Any], Any] = lambda value: value
-    longest: int = 300
+    longest: int = 300  # letters; several times what any value takes, and no burden to look at
 
     def read(self, written: object) -> Any:
         """The value. Raises ValueError with a sentence for the writer."""

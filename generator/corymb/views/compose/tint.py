@@ -21,6 +21,10 @@ PAPER = "#f7f2e8"
 NIGHT = "#1a1614"
 ENOUGH = 4.6  # a little above 4.5, for rounding to whole sRGB values
 STEPS = 60
+COLOURLESS = 0.02  # OKLCh chroma below which whites and greys have no hue to speak of
+LEAFY = (100, 160)  # OKLCh hues from yellow-green to green
+LEAF_TELLS = 0.3  # foliage is in nearly every mix, so its colour tells little
+# The three above: our own choice, no source; they suit the colours of the demo's stems.
 MIDDLE = 0.18  # luminance above which a ground is light enough for dark text
 
 
@@ -40,8 +44,8 @@ def _telling(patch: Patch) -> float:
 @cache
 def _chroma(hex_: str) -> float:
     _, chroma, hue = Color(hex_).convert("oklch").coords(nans=False)
-    leafy = 100 < hue < 160  # foliage is in nearly every mix, so it tells little
-    return 0.0 if chroma < 0.02 else chroma * (0.3 if leafy else 1.0)
+    leafy = LEAFY[0] < hue < LEAFY[1]
+    return 0.0 if chroma < COLOURLESS else chroma * (LEAF_TELLS if leafy else 1.0)
 
 
 @cache

@@ -1,5 +1,7 @@
 // Search by the beginnings of words, accents aside, over the list of all pages (search.json).
 
+const MOST = 60; // found pages that are listed: more than anyone reads before typing another letter
+
 export function fold(text) {
   return text.normalize("NFD").replace(/\p{M}/gu, "").toLowerCase();
 }
@@ -52,7 +54,7 @@ async function start(form) {
   const root = new URL(form.dataset.index, location.href);
   const show = (pages) => {
     const found = find(pages, input.value);
-    list.replaceChildren(...found.slice(0, 60).map((page) => entry(page, root)));
+    list.replaceChildren(...found.slice(0, MOST).map((page) => entry(page, root)));
     const query = input.value.trim();
     count.textContent = query ? `${found.length || "Nothing"} found.` : "";
     const address = query ? `?q=${encodeURIComponent(query)}` : location.pathname;
