@@ -2,7 +2,7 @@
 
 import pytest
 
-from corymb.studio.suggest import did_you_mean, known_words, nearest, or_list, quoted
+from corymb.studio.suggest import did_you_mean, nearest, or_list, quoted
 
 KEYS = ("in season", "at best", "vase life", "stems per bucket", "head length", "hazards", "head")
 STEMS = ("dahlia-shell", "dahlia-ember", "sweet-pea-plum", "scabious-plum", "smoke-bush")
@@ -49,15 +49,6 @@ def test_one_guess_is_a_question_with_one_word() -> None:
 def test_two_guesses_as_good_as_each_other_are_a_question_with_two_words() -> None:
     assert did_you_mean("cm2", ("cm", "mm", "m")) == " Did you mean ‘cm’?"
     assert did_you_mean("cmm", ("cm", "mm", "m")) == " Did you mean ‘cm’ or ‘mm’?"
-
-
-def test_few_known_words_are_listed() -> None:
-    assert known_words(("depth", "light", "accent")) == " It is one of: depth, light or accent."
-
-
-@pytest.mark.parametrize("count", [0, 17], ids=["none", "too many to read"])
-def test_a_list_that_helps_nobody_is_left_out(count: int) -> None:
-    assert known_words(str(n) for n in range(count)) == ""
 
 
 @pytest.mark.parametrize(

@@ -11,7 +11,6 @@ from corymb.studio.values.text import (
     parse_id,
     parse_number,
     parse_text,
-    parse_url,
     parse_whole,
     parse_yes_no,
     slug,
@@ -176,25 +175,4 @@ def test_an_email_address_is_taken(text: str) -> None:
 def test_what_is_not_an_email_address_is_told(text: str) -> None:
     assert message_of(text, parse_email) == (
         f"‘{text}’ is not an e-mail address: write it like ‘name@garden.example’."
-    )
-
-
-@pytest.mark.parametrize("text", ["https://garden.example", "http://a.example/b?c=d#e"])
-def test_a_web_address_is_taken(text: str) -> None:
-    assert parse_url(text) == text
-
-
-@pytest.mark.parametrize(
-    ("text", "right"),
-    [
-        ("www.garden.example", "https://www.garden.example"),
-        ("garden.example/shop", "https://garden.example/shop"),
-        ("javascript:alert(1)", "https://garden.example"),
-        ("https://", "https://garden.example"),
-        ("https://a.example/<b>", "https://garden.example"),
-    ],
-)
-def test_what_is_not_a_web_address_is_told(text: str, right: str) -> None:
-    assert message_of(text, parse_url) == (
-        f"‘{text}’ is not a web address: write it like ‘{right}’."
     )

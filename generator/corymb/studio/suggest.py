@@ -34,12 +34,6 @@ def did_you_mean(word: str, known: Iterable[str]) -> str:
     return f" Did you mean {or_list(quoted(w) for w in close)}?" if close else ""
 
 
-def known_words(known: Iterable[str]) -> str:
-    """A sentence that lists the words that would do, when they are few enough to read."""
-    words = list(dict.fromkeys(known))
-    return f" It is one of: {or_list(words)}." if 0 < len(words) <= FEW else ""
-
-
 def quoted(word: str) -> str:
     """The word in the quotation marks all messages use, shortened when it is very long."""
     flat = " ".join(word.split())

@@ -15,10 +15,6 @@ from corymb.picture.vessels import kind_of, size_cm
 BOUND = ("hand", "wire")  # held by a tie: the stems below it are seen
 
 
-def stem_count(arrangement: Arrangement) -> int:
-    return sum(stem.count for stem in arrangement.stems)
-
-
 def hold_of(arrangement: Arrangement) -> Hold:
     """Where the vessel or the tie holds the stems."""
     kind = kind_of(arrangement)

@@ -290,10 +290,6 @@ EmailField = Annotated[
     str,
     Friendly(texts.parse_email, (str,), "An e-mail address.", ("flowers@garden.example",)),
 ]
-UrlField = Annotated[
-    str,
-    Friendly(texts.parse_url, (str,), "A web address.", ("https://garden.example",)),
-]
 LatitudeField = Annotated[
     float,
     Friendly(

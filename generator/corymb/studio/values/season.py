@@ -7,7 +7,6 @@ to 4 January); so week n is at most three days off in any real year. Week 52 run
 and a week 53 is that day alone.
 """
 
-from collections.abc import Iterable
 from dataclasses import dataclass, field
 from datetime import date, timedelta
 
@@ -80,17 +79,9 @@ class Season:
         """Whether a day of a plain year (1 to 365) lies in any window."""
         return any(window.has(day) for window in self.windows)
 
-    def has_date(self, day: date) -> bool:
-        """Whether a date lies in any window."""
-        return self.has(day_of_year(day))
-
     def days(self) -> frozenset[int]:
         """The days of a plain year, 1 to 365, that lie in any window."""
         return frozenset[int]().union(*(window.days() for window in self.windows))
-
-    def iso_weeks(self) -> frozenset[int]:
-        """The weeks, 1 to 52, of which at least one day lies in a window."""
-        return weeks_of(self.days())
 
 
 def day_of_year(day: date) -> int:
@@ -114,13 +105,3 @@ def week_days(week: int) -> tuple[int, int]:
         raise ValueError(f"There is no week {week}: the weeks run from W1 to W53.")
     last = DAYS_IN_YEAR if week >= WEEKS_IN_YEAR else 7 * week
     return 7 * week - 6, last
-
-
-def week_of(day: int) -> int:
-    """The week, 1 to 52, of a day of a plain year."""
-    return min((day - 1) // 7 + 1, WEEKS_IN_YEAR)
-
-
-def weeks_of(days: Iterable[int]) -> frozenset[int]:
-    """The weeks, 1 to 52, in which at least one of the days lies."""
-    return frozenset(week_of(day) for day in days)

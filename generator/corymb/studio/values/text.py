@@ -107,13 +107,3 @@ def parse_email(text: str) -> str:
             f"{quoted(address)} is not an e-mail address: write it like ‘name@garden.example’."
         )
     return str(address)
-
-
-def parse_url(text: str) -> str:
-    """Looks over a web address; only visiting would prove it. Raises ValueError."""
-    address = text.strip()
-    if re.fullmatch(r"https?://[^\s/?#@<>\"]+\.[^\s/?#@<>\"]+(?:[/?#][^\s<>\"]*)?", address):
-        return str(address)
-    guess = f"https://{address}" if re.fullmatch(r"[\w-]+(?:\.[\w-]+)+(?:/\S*)?", address) else ""
-    example = guess or "https://garden.example"
-    raise ValueError(f"{quoted(address)} is not a web address: write it like {quoted(example)}.")
