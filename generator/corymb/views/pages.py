@@ -73,7 +73,7 @@ class MadeView:
     when: str
     about: str
     photos: tuple[PhotoView, ...]
-    recipe: RecipeCard | None
+    recipe: RecipeCard
     variant_name: str
 
 

@@ -90,7 +90,6 @@ class VariantView:
 class ClientRecipe:
     """An arrangement, or one variant of it, as a client may see it."""
 
-    id: str
     name: str
     variant_name: str  # '' on the recipe's own page
     style: Link

@@ -40,6 +40,6 @@ def _page_of(making: Making, path: str, view: MadeView) -> Page:
         crumbs=[LIST],
         data=[structured_data.made_work(view, making.absolute(share.href), making.absolute(path))],
         share=share,
-        tint=tint_of(view.recipe.band) if view.recipe else None,
+        tint=tint_of(view.recipe.band),
     )
     return Page(frame, view, "Made here", f"{view.when} {view.about}")

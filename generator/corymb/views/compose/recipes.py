@@ -79,7 +79,6 @@ def _client_view(catalogue: Catalogue, look: Look) -> ClientRecipe:
     guide = (variant.price if variant else None) or recipe.price
     price = price_guide(guide, catalogue.studio.house)
     return ClientRecipe(
-        id=look.id,
         name=recipe.name,
         variant_name=variant.name if variant else "",
         style=Link(style.name, addresses.of_style(recipe.style)),
