@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
+from functools import lru_cache
 from html import unescape
 from typing import Any
 from xml.etree.ElementTree import Element
@@ -52,6 +53,7 @@ class NoRawHtml(Extension):
         md.inlinePatterns.deregister("html")
 
 
+@lru_cache(maxsize=512)  # the live server asks again at every save, and few texts have changed
 def leads_of(text: str) -> Leads:
     """Where a text leads, and where in it one can be led."""
     maker = markdown.Markdown(
