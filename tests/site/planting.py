@@ -1,18 +1,14 @@
-"""A secret for every private value of a studio's files, made after the kind of value it is.
+"""A secret for every private value of a studio's files.
 
 What clients may see is listed here, apart from the code that decides it. Everything else is
-replaced by something that can be found again: words in texts, and odd numbers wherever a number
-goes, whatever its unit. A number that a page rounds is not found.
+replaced by a secret of its kind (`secret_values.py`).
 """
 
 from __future__ import annotations
 
-import itertools
 import re
-from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
-from datetime import date, timedelta
-from pathlib import Path
+from collections.abc import Iterator
+from dataclasses import dataclass
 from types import UnionType
 from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 
@@ -21,12 +17,9 @@ from corymb.studio.models import Sundry
 from corymb.studio.models.base import FileModel
 from corymb.studio.models.order import OrderLine
 from corymb.studio.shape import as_model
-from corymb.studio.values import colour, dates, length, money, place, recurrence, share, text
-from corymb.studio.values import season_text as seasons
-from corymb.studio.values import time as times
-from corymb.studio.values import volume as volumes
-from corymb.studio.values import weight as weights
+from corymb.studio.values import text
 from corymb.studio.values.friendly import Choice, Friendly
+from tests.site.secret_values import Maker, Secrets, secret_for
 
 PUBLIC = {
     "studio": "name tagline about language place.name contact.email contact.phone styles.*.name "
@@ -46,102 +39,6 @@ PUBLIC = {
 """What clients may see, by kind of file: `*` is any key, `line` an item written as one line of
 text, and a name stands for all below it."""
 
-
-@dataclass
-class Secrets:
-    """Hands out secrets, and remembers them with the place of each."""
-
-    planted: dict[str, str] = field(default_factory=dict)
-    _texts: dict[str, str] = field(default_factory=dict)
-    _counter: Iterator[int] = field(default_factory=lambda: itertools.count(1))
-
-    def text(self, where: str, instead_of: str = "") -> str:
-        """Words; the same for the same text, so that a thing still goes by its name."""
-        if instead_of in self._texts:
-            return self._texts[instead_of]
-        secret = f"zq{next(self._counter):05d}hush"
-        if instead_of:
-            self._texts[instead_of] = secret
-        return self._kept(secret, where)
-
-    def number(self, where: str, places: int = 0, short: bool = False) -> str:
-        """Nine figures (eight when `short`), some of them after the point; the last is no 0."""
-        number = (41_273_903 if short else 412_739_003) + 13 * next(self._counter)
-        number += number % 10 == 0
-        figures = self._kept(str(number), where)
-        return f"{figures[:-places]}.{figures[-places:]}" if places else figures
-
-    def day(self, where: str) -> str:
-        """A day that is not soon; those asked for later come later."""
-        day = date(2101, 1, 1) + timedelta(days=next(self._counter))
-        self._kept(f"{day.day} {day:%B %Y}", where)
-        return self._kept(day.isoformat(), where)
-
-    def minutes(self, where: str) -> str:
-        """A length of time, as it will be printed."""
-        return self._kept(str(times.Duration(40_000 + next(self._counter))), where)
-
-    def hours_of_day(self, where: str) -> str:
-        """From when to when."""
-        hour, minute = divmod(next(self._counter) % 600, 60)
-        return self._kept(f"{hour:02d}:{minute:02d}-23:59", where)
-
-    def _kept(self, secret: str, where: str) -> str:
-        self.planted[secret] = where
-        return secret
-
-
-Maker = Callable[[Secrets, str, str], str]
-
-
-def numbered(pattern: str, *places: int, short: bool = False) -> Maker:
-    """A maker of values with secret numbers in them, `places` figures after each one's point."""
-
-    def make(secrets: Secrets, where: str, _: str) -> str:
-        return pattern.format(*(secrets.number(where, each, short) for each in places))
-
-    return make
-
-
-MAKERS: dict[Callable[[str], Any], Maker] = {
-    text.parse_text: lambda secrets, where, was: secrets.text(where, was),
-    text.parse_email: lambda secrets, where, was: f"{secrets.text(where, was)}@private.example",
-    text.parse_whole: numbered("{}", 0),
-    text.parse_count: numbered("{}", 0),
-    text.parse_number: numbered("{}", 4),
-    text.parse_decimal: numbered("{}", 4),
-    money.parse_money: numbered("{}", 2),
-    money.parse_price_guide: numbered("from {}", 2),
-    length.parse_length: numbered("{} cm", 4),
-    length.parse_length_range: numbered("{} cm - {} cm", 4, 4),
-    length.parse_floor: numbered("{} cm x {} cm", 4, 4),
-    length.parse_height: numbered("{} m", 4, short=True),
-    weights.parse_weight: numbered("{} g", 4),
-    volumes.parse_volume: numbered("{} L", 5),
-    share.parse_share: numbered("{} %", 7),
-    share.parse_scale: numbered("{} %", 7),
-    place.parse_latitude: numbered("{}", 7),
-    place.parse_longitude: numbered("{}", 7),
-    dates.parse_date: lambda secrets, where, _: secrets.day(where),
-    times.parse_duration: lambda secrets, where, _: secrets.minutes(where),
-    times.parse_clock_span: lambda secrets, where, _: secrets.hours_of_day(where),
-}
-"""How a secret is made, by what reads the value."""
-
-HOLDS_NONE: dict[Callable[[str], Any], str] = {
-    text.parse_id: "leads to another thing, and has to lead there still",
-    text.parse_yes_no: "one of two words",
-    seasons.parse_season: "days of the year, like any other stem's",
-    times.parse_day_range: "whole days, two years at most",
-    recurrence.parse_recurrence: "a rule of the calendar",
-    colour.parse_hex: "six figures, like any other colour's",
-    colour.parse_colour_part: "a colour",
-    colour.parse_named_colour: "a colour",
-    place.parse_time_zone: "one of a list",
-    place.parse_currency: "one of a list",
-    place.parse_language: "one of a list",
-}
-"""What no secret can stand in for, and why. A choice of words is left alone, too."""
 
 SHORT_FORMS: dict[type[FileModel], Maker] = {
     Sundry: lambda secrets, where, was: (
@@ -209,13 +106,6 @@ class Planter:
         return secret.ljust(26, "x") if (self.kind, path) == CODE else secret
 
 
-def secret_for(reader: Friendly | Choice, secrets: Secrets, where: str, written: str) -> str:
-    """A secret of a value's kind; the value itself where its kind can hold none."""
-    if isinstance(reader, Choice) or reader.parse in HOLDS_NONE:
-        return written
-    return MAKERS[reader.parse](secrets, where, written)
-
-
 def hints_of(model: type[FileModel]) -> dict[str, Any]:
     """The types of a model's keys, with what reads each."""
     hints = get_type_hints(model, include_extras=True)
@@ -266,24 +156,3 @@ def _matches(pattern: list[str], steps: list[str]) -> bool:
     return len(steps) >= len(pattern) and all(
         wanted in ("*", step) for wanted, step in zip(pattern, steps, strict=False)
     )
-
-
-WORDS = re.compile(rb"zq[0-9]{5}hush")
-FIGURES = re.compile(rb"[0-9][0-9.,]{6,}")
-
-
-def found_in(folder: Path, planted: dict[str, str]) -> set[str]:
-    """The secrets that stand in any byte or name of a site.
-
-    Numbers are found wherever the point is by then, and with commas for their thousands.
-    """
-    others = {s.encode(): s for s in planted if not s.isdigit() and not s.startswith("zq")}
-    found: set[str] = set()
-    for file in folder.rglob("*"):
-        whole = file.name.encode() + b"\n" + (file.read_bytes() if file.is_file() else b"")
-        found |= {each.decode() for each in WORDS.findall(whole)}
-        found |= {other for sought, other in others.items() if sought in whole}
-        for run in FIGURES.findall(whole):
-            figures = re.sub(rb"[.,]", b"", run).decode()
-            found |= {figures[i : i + n] for n in (8, 9) for i in range(len(figures) - n + 1)}
-    return found & set(planted)

@@ -20,7 +20,8 @@ from corymb.site.build import build_sites
 from corymb.site.settings import SiteSettings
 from corymb.studio.load import MODELS
 from corymb.studio.values.friendly import Friendly
-from tests.site.planting import HOLDS_NONE, MAKERS, Planter, Secrets, found_in, readers_in
+from tests.site.planting import Planter, readers_in
+from tests.site.secret_values import HOLDS_NONE, MAKERS, Secrets, found_in
 
 CONTENT = Path(__file__).parents[2] / "content"
 
