@@ -2,7 +2,7 @@
 
 import pytest
 
-from corymb.studio.suggest import did_you_mean, nearest, or_list, quoted
+from corymb.studio.suggest import did_you_mean, nearest, quoted
 
 KEYS = ("in season", "at best", "vase life", "stems per bucket", "head length", "hazards", "head")
 STEMS = ("dahlia-shell", "dahlia-ember", "sweet-pea-plum", "scabious-plum", "smoke-bush")
@@ -49,13 +49,6 @@ def test_one_guess_is_a_question_with_one_word() -> None:
 def test_two_guesses_as_good_as_each_other_are_a_question_with_two_words() -> None:
     assert did_you_mean("cm2", ("cm", "mm", "m")) == " Did you mean ‘cm’?"
     assert did_you_mean("cmm", ("cm", "mm", "m")) == " Did you mean ‘cm’ or ‘mm’?"
-
-
-@pytest.mark.parametrize(
-    ("words", "text"), [(["a"], "a"), (["a", "b"], "a or b"), (["a", "b", "c"], "a, b or c")]
-)
-def test_words_are_listed_as_one_says_them(words: list[str], text: str) -> None:
-    assert or_list(words) == text
 
 
 def test_a_very_long_word_is_shortened_in_messages() -> None:

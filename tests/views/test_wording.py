@@ -9,15 +9,7 @@ import pytest
 from corymb.studio.load import read_studio
 from corymb.studio.models import StudioFile
 from corymb.studio.values.money import PriceGuide
-from corymb.views.compose.wording import (
-    and_list,
-    counted,
-    money,
-    price_guide,
-    runs_of,
-    sentence,
-    spans_of,
-)
+from corymb.views.compose.wording import money, price_guide, runs_of, sentence, spans_of
 from tests.site.test_demo_pages import CONTENT
 
 SPANS = {
@@ -66,13 +58,7 @@ def test_a_price_guide_says_from_only_where_the_studio_did(house: StudioFile) ->
     assert price_guide(None, house) == ""
 
 
-def test_lists_and_sentences_read_as_english() -> None:
-    assert and_list([]) == ""
-    assert and_list(["a"]) == "a"
-    assert and_list(["a", "b"]) == "a and b"
-    assert and_list(["a", "b", "c"]) == "a, b and c"
-    assert counted(1, "stem", "stems") == "1 stem"
-    assert counted(0, "stem", "stems") == "0 stems"
+def test_a_sentence_has_a_capital_and_a_full_stop() -> None:
     assert sentence("half open") == "Half open."
     assert sentence("Already whole.") == "Already whole."
     assert sentence("") == ""

@@ -8,8 +8,9 @@ from corymb.checks.references import known_names
 from corymb.studio.models import RecipeLine
 from corymb.studio.models.recipe import Changes
 from corymb.studio.problems import Problem
+from corymb.studio.saying import and_list
 from corymb.studio.studio import Source, Studio
-from corymb.studio.suggest import and_list, nearest
+from corymb.studio.suggest import nearest
 from corymb.trade.changes import ChangeError, LookLine, changed
 
 Lines = tuple[LookLine, ...]

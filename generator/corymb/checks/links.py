@@ -14,8 +14,9 @@ from urllib.parse import unquote, urlsplit
 from corymb.checks.reached import Reached, Text, page_of
 from corymb.studio.leads import SAFE_SCHEMES
 from corymb.studio.problems import Problem
+from corymb.studio.saying import and_list
 from corymb.studio.studio import Studio
-from corymb.studio.suggest import FEW, and_list, nearest, quoted
+from corymb.studio.suggest import FEW, nearest, quoted
 
 OF_PAGES = ("", ".md", ".html")
 

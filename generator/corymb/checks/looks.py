@@ -8,8 +8,9 @@ from corymb.checks.changing import Lines, try_changes
 from corymb.studio.circles import ARROW, circles
 from corymb.studio.models import Recipe, Variant
 from corymb.studio.problems import Problem
+from corymb.studio.saying import and_list
 from corymb.studio.studio import Studio
-from corymb.studio.suggest import and_list, did_you_mean
+from corymb.studio.suggest import did_you_mean
 from corymb.trade.changes import ChangeError
 from corymb.trade.looks import base_lines
 

@@ -7,8 +7,9 @@ from collections.abc import Iterable, Iterator
 from corymb.checks.named import Named, NamedLook, looks_in, names_in
 from corymb.studio.models import Recipe
 from corymb.studio.problems import Problem
+from corymb.studio.saying import and_list
 from corymb.studio.studio import Studio
-from corymb.studio.suggest import FEW, and_list, did_you_mean
+from corymb.studio.suggest import FEW, did_you_mean
 from corymb.trade.order_lines import sizes_of
 
 NOUNS = {"stem": "stem", "recipe": "recipe", "technique": "lesson", "vehicle": "vehicle"}

@@ -6,8 +6,9 @@ from collections import defaultdict
 
 from corymb.studio.models import Recipe
 from corymb.studio.problems import Problem
+from corymb.studio.saying import and_list
 from corymb.studio.studio import Studio
-from corymb.studio.suggest import and_list, did_you_mean, nearest
+from corymb.studio.suggest import did_you_mean, nearest
 
 
 def strange_styles(studio: Studio) -> list[Problem]:

@@ -11,8 +11,8 @@ from corymb.checks.looks import is_certain
 from corymb.studio.models import Recipe, Stem, Style
 from corymb.studio.models.recipe import Changes
 from corymb.studio.problems import Problem
+from corymb.studio.saying import or_list
 from corymb.studio.studio import Step, Studio
-from corymb.studio.suggest import or_list
 from corymb.trade.changes import ChangeError
 from corymb.trade.looks import looks_of
 

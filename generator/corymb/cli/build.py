@@ -10,11 +10,12 @@ import click
 
 from corymb.checks import read_and_check
 from corymb.cli.audience import audience_option, audiences
-from corymb.cli.telling import Progress, counted, path_from_here, sum_of, tell_problems
+from corymb.cli.telling import Progress, path_from_here, sum_of, tell_problems
 from corymb.cli.values import Value
 from corymb.cli.where import config_option, site_settings
 from corymb.site.build import BuildReport, build_sites
 from corymb.site.settings import SiteSettings
+from corymb.studio.saying import counted
 from corymb.studio.values.dates import parse_date
 from corymb.views.pieces import Audience
 

@@ -7,8 +7,9 @@ from pathlib import Path
 import click
 
 from corymb.checks import read_and_check
-from corymb.cli.telling import counted, sum_of, tell_problems
+from corymb.cli.telling import sum_of, tell_problems
 from corymb.cli.where import config_option, site_settings, studio_folder
+from corymb.studio.saying import counted
 from corymb.studio.studio import Studio
 
 

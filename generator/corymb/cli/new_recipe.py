@@ -13,8 +13,9 @@ from corymb.cli.telling import few_of, path_from_here
 from corymb.cli.values import Value
 from corymb.cli.where import config_option, site_settings, studio_folder
 from corymb.studio.new_files import NewRecipe, modeline_for, recipe_text
+from corymb.studio.saying import or_list
 from corymb.studio.studio import Studio
-from corymb.studio.suggest import did_you_mean, or_list
+from corymb.studio.suggest import did_you_mean
 from corymb.studio.values.length import parse_length
 from corymb.studio.values.money import parse_price_guide
 from corymb.studio.values.recipe_lines import RecipeLineText, parse_recipe_line

@@ -14,8 +14,9 @@ from corymb.cli.where import config_option, site_settings, studio_folder
 from corymb.studio.growing import with_stem
 from corymb.studio.models.stem import whole_colours
 from corymb.studio.new_files import NewStem, modeline_for, stem_file_text, stem_text
+from corymb.studio.saying import or_list
 from corymb.studio.studio import Studio
-from corymb.studio.suggest import did_you_mean, or_list
+from corymb.studio.suggest import did_you_mean
 from corymb.studio.values.colour import parse_colour_part
 from corymb.studio.values.length import parse_length, parse_length_range
 from corymb.studio.values.money import parse_money, print_money

@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from corymb.cli.strip import season_strip
-from corymb.cli.telling import counted
 from corymb.studio.models import Recipe
+from corymb.studio.saying import counted
 from corymb.studio.studio import Studio
 from corymb.studio.words import ROLES
 from corymb.trade.changes import LookLine

@@ -11,14 +11,10 @@ from pathlib import Path
 import click
 
 from corymb.studio.problems import Problem
+from corymb.studio.saying import counted
 
 BAR_CELLS = 24
 FEW = 12
-
-
-def counted(number: int, one: str, many: str) -> str:
-    """`1 error`, `3 errors`."""
-    return f"{number} {one if number == 1 else many}"
 
 
 def few_of(words: Iterable[str]) -> str:

@@ -23,9 +23,9 @@ from corymb.site.publish import mark
 from corymb.site.render import THEME, render
 from corymb.site.settings import CorymbSettings, SettingsError, settings_of
 from corymb.site.site import AddressTakenError, Site
+from corymb.studio.saying import counted
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.site_frame import site_frame
-from corymb.views.compose.wording import counted
 from corymb.views.frame import PageFrame, SiteFrame
 from corymb.views.pages import ProseView
 from corymb.views.pieces import Link

@@ -20,8 +20,8 @@ from mkdocs.config.base import BaseConfigOption, Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, ConfigurationError
 
+from corymb.studio.saying import and_list
 from corymb.studio.suggest import did_you_mean
-from corymb.views.compose.wording import and_list
 from corymb.views.pieces import Audience
 
 AUDIENCES: tuple[Audience, ...] = ("clients", "staff")
@@ -121,7 +121,7 @@ def _no_strangers(own: CorymbSettings, config_file: Path) -> None:
         if option not in known:
             raise SettingsError(
                 f"{config_file}: ‘{option}’ is not an option of the plugin."
-                f"{did_you_mean(option, known)} It has {and_list(list(known))}."
+                f"{did_you_mean(option, known)} It has {and_list(known)}."
             )
 
 

@@ -7,6 +7,7 @@ from typing import Any
 
 from corymb.studio.examples import data_of, example_of
 from corymb.studio.models.base import FileModel
+from corymb.studio.saying import and_list
 from corymb.studio.shape import (
     Path,
     as_model,
@@ -17,7 +18,7 @@ from corymb.studio.shape import (
     needed_keys,
 )
 from corymb.studio.slip import Slip
-from corymb.studio.suggest import and_list, quoted
+from corymb.studio.suggest import quoted
 
 Model = type[FileModel]
 SET_IN = "moved in by two spaces"

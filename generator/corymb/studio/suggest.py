@@ -4,6 +4,8 @@ import re
 from collections.abc import Iterable
 from difflib import SequenceMatcher
 
+from corymb.studio.saying import or_list
+
 CLOSE = 0.66
 """How alike two words must be to be offered (difflib's ratio): `dyas` is two thirds of `days`."""
 
@@ -38,18 +40,6 @@ def quoted(word: str) -> str:
     """The word in the quotation marks all messages use, shortened when it is very long."""
     flat = " ".join(word.split())
     return f"‘{flat if len(flat) <= 60 else flat[:57] + '…'}’"
-
-
-def or_list(words: Iterable[str]) -> str:
-    """`a`, `a or b`, `a, b or c`."""
-    *most, last = list(words)
-    return f"{', '.join(most)} or {last}" if most else last
-
-
-def and_list(words: Iterable[str]) -> str:
-    """`a`, `a and b`, `a, b and c`."""
-    *most, last = list(words)
-    return f"{', '.join(most)} and {last}" if most else last
 
 
 def _bare(word: str) -> str:

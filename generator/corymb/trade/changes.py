@@ -13,7 +13,8 @@ from fractions import Fraction
 
 from corymb.studio.models import Drop, RecipeLine, Swap
 from corymb.studio.models.recipe import Changes, Scales
-from corymb.studio.suggest import and_list, did_you_mean
+from corymb.studio.saying import and_list
+from corymb.studio.suggest import did_you_mean
 from corymb.studio.values.share import Scale
 from corymb.trade.counts import Counted, scaled
 

@@ -5,7 +5,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from corymb.studio.suggest import did_you_mean, or_list, quoted
+from corymb.studio.saying import or_list
+from corymb.studio.suggest import did_you_mean, quoted
 from corymb.studio.words import MONTHS, WEEKDAYS
 
 YEARS = range(1900, 2200)

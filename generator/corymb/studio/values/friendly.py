@@ -8,7 +8,8 @@ from pydantic import GetCoreSchemaHandler, GetJsonSchemaHandler
 from pydantic.json_schema import JsonSchemaValue
 from pydantic_core import CoreSchema, core_schema
 
-from corymb.studio.suggest import did_you_mean, or_list, quoted
+from corymb.studio.saying import or_list
+from corymb.studio.suggest import did_you_mean, quoted
 
 Kind = Literal["string", "number", "integer", "boolean"]
 """What an editor may see in a file: to it `7` is a number and `7 days` a string."""

@@ -4,7 +4,8 @@ import re
 from dataclasses import dataclass
 from decimal import Decimal
 
-from corymb.studio.suggest import or_list, quoted
+from corymb.studio.saying import or_list
+from corymb.studio.suggest import quoted
 from corymb.studio.values.number import LONGEST, uncomma
 
 _SIGNED = re.compile(r"(?:[€£$]|[A-Z]{3}(?=[\s0-9]))?\s*(?P<number>.*?)\s*(?:[€£$]|\b[A-Z]{3})?")

@@ -4,7 +4,8 @@ import re
 from collections.abc import Mapping
 from decimal import Decimal
 
-from corymb.studio.suggest import did_you_mean, or_list, quoted
+from corymb.studio.saying import or_list
+from corymb.studio.suggest import did_you_mean, quoted
 
 LONGEST = 12
 """Digits a number may have; a longer one is a slip of the hand."""

@@ -4,7 +4,8 @@ import re
 from dataclasses import dataclass
 from decimal import Decimal
 
-from corymb.studio.suggest import did_you_mean, or_list, quoted
+from corymb.studio.saying import or_list
+from corymb.studio.suggest import did_you_mean, quoted
 from corymb.studio.values.money import parse_money, print_money
 from corymb.studio.values.number import plain, read_decimal
 from corymb.studio.values.pieces import (

@@ -6,7 +6,8 @@ from datetime import date, datetime
 
 from dateutil.rrule import rrule, rrulestr
 
-from corymb.studio.suggest import did_you_mean, or_list, quoted
+from corymb.studio.saying import or_list
+from corymb.studio.suggest import did_you_mean, quoted
 from corymb.studio.words import WEEKDAYS
 
 CODES = dict(zip(WEEKDAYS, ("MO", "TU", "WE", "TH", "FR", "SA", "SU"), strict=True))

@@ -11,7 +11,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from corymb.studio.models import Stem
-from corymb.views.compose.wording import and_list, sentence
+from corymb.studio.saying import and_list
+from corymb.views.compose.wording import sentence
 
 AT_HOME = {
     "poisonous if eaten": "Poisonous if eaten: keep {names} away from food, children and pets.",
@@ -75,7 +76,7 @@ def _written(stems: list[Stem]) -> tuple[str, ...]:
 
 
 def _said(text: str, stems: list[Stem], own: str = "") -> str:
-    names = and_list(list(dict.fromkeys(plant_of(stem) for stem in stems)))
+    names = and_list(dict.fromkeys(plant_of(stem) for stem in stems))
     return sentence(text.format(names=names, text=own))
 
 

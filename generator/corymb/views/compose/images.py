@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from corymb.photos import PhotoFile, PreparedPhoto
 from corymb.studio.models import Photo
+from corymb.studio.saying import and_list, counted
 from corymb.trade.looks import Look
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import plant_of
-from corymb.views.compose.wording import and_list, counted
 from corymb.views.pieces import ImagePair, PhotoSource, PhotoView, PictureView
 
 

@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from corymb.studio.models import Stem
+from corymb.studio.saying import counted
 from corymb.trade.colour_words import WORDS, colour_word
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import at_the_bench, take_home
 from corymb.views.compose.seasons import season_of_stem
-from corymb.views.compose.wording import counted, money, sentence, window_words
+from corymb.views.compose.wording import money, sentence, window_words
 from corymb.views.pieces import Fact, Link, Patch
 from corymb.views.stem import ClientStem, CuttingView, StaffStem, StemCard, StemGroup
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable
 from datetime import date, timedelta
 from decimal import ROUND_HALF_UP, Decimal
 
@@ -12,6 +12,7 @@ from babel.dates import format_date
 from babel.numbers import format_currency, format_decimal, get_currency_precision
 
 from corymb.studio.models import StudioFile
+from corymb.studio.saying import and_list
 from corymb.studio.values.money import PriceGuide
 from corymb.studio.values.season import Season
 from corymb.studio.words import MONTHS, THIRDS
@@ -60,16 +61,6 @@ def month_and_year(day: date, house: StudioFile) -> str:
     return format_date(day, "LLLL y", locale=locale_of(house))
 
 
-def counted(count: int, one: str, many: str) -> str:
-    """`1 stem`, `56 stems`."""
-    return f"{count} {one if count == 1 else many}"
-
-
-def and_list(words: Sequence[str]) -> str:
-    """`a`, `a and b`, `a, b and c`."""
-    return " and ".join(filter(None, [", ".join(words[:-1]), words[-1]])) if words else ""
-
-
 def sentence(text: str) -> str:
     """With a capital at its head and a full stop at its foot."""
     text = text.strip()
@@ -111,4 +102,4 @@ def spans_of(weeks: frozenset[int]) -> str:
     for first, last in runs_of(weeks):
         start, end = third_of(first), third_of(last)
         spans.append(start if start == end else f"{start} to {end}")
-    return and_list(list(dict.fromkeys(spans)))
+    return and_list(dict.fromkeys(spans))
