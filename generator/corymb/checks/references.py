@@ -10,9 +10,10 @@ from corymb.studio.problems import Problem
 from corymb.studio.saying import and_list
 from corymb.studio.studio import Studio
 from corymb.studio.suggest import FEW, did_you_mean
+from corymb.studio.words import NOUNS
 from corymb.trade.order_lines import sizes_of
 
-NOUNS = {"stem": "stem", "recipe": "recipe", "technique": "lesson", "vehicle": "vehicle"}
+NAMED = ("stem", "recipe", "technique", "vehicle")
 WRITE_FIRST = {
     "stem": " Write it first, with `corymb new stem`.",
     "recipe": " Write it first, with `corymb new recipe`.",
@@ -22,7 +23,7 @@ WRITE_FIRST = {
 
 def broken_references(studio: Studio) -> list[Problem]:
     """Every name that leads nowhere, with the nearest names that do."""
-    known = {kind: known_names(studio, kind) for kind in NOUNS}
+    known = {kind: known_names(studio, kind) for kind in NAMED}
     return [
         *(_lost(named, known[named.kind]) for named in _unknown(studio, known)),
         *(problem for look in looks_in(studio) for problem in _strange_look(studio, look)),
@@ -50,7 +51,7 @@ def _lost(named: Named, known: frozenset[str]) -> Problem:
     where = " in studio.yml" if named.kind == "vehicle" else ""
     first = WRITE_FIRST.get(named.kind, "").format(name=named.name)
     hint = did_you_mean(named.name, sorted(known)) or first or _there_are(known)
-    message = f"There is no {NOUNS[named.kind]} called ‘{named.name}’{where}.{hint}"
+    message = f"There is no {NOUNS.get(named.kind, named.kind)} called ‘{named.name}’{where}.{hint}"
     return named.source.problem(message, *named.path, at_key=named.at_key, word=named.name)
 
 

@@ -56,6 +56,16 @@ def studio_as_it_is(folder: Path) -> Studio:
     return studio
 
 
+def refuse_taken(studio: Studio, kind: str, known_as: str) -> None:
+    """Stop where a recipe or a stem has this id already."""
+    taken = studio.sources.get((kind, known_as))
+    if taken is not None:
+        raise click.ClickException(
+            f"There is a {kind} called ‘{known_as}’ already, in {path_from_here(taken.file)}. "
+            "Give this one another name, or an --id of its own."
+        )
+
+
 def write_new(file: Path, text: str) -> None:
     """Write a file that isn't there yet, and say so."""
     file.parent.mkdir(parents=True, exist_ok=True)

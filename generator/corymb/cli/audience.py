@@ -4,18 +4,16 @@ from __future__ import annotations
 
 import click
 
-from corymb.views.pieces import Audience
-
-EVERYONE: tuple[Audience, ...] = ("clients", "staff")
+from corymb.views.pieces import AUDIENCES, Audience
 
 audience_option = click.option(
     "--for",
     "audience",
-    type=click.Choice(EVERYONE),
+    type=click.Choice(AUDIENCES),
     help="One site alone. Without it: both.",
 )
 
 
 def audiences(chosen: Audience | None) -> tuple[Audience, ...]:
     """The one chosen, or both."""
-    return (chosen,) if chosen else EVERYONE
+    return (chosen,) if chosen else AUDIENCES

@@ -8,8 +8,8 @@ from typing import Any
 
 import click
 
-from corymb.cli.asking import TEXT, ask, several, studio_as_it_is, write_new
-from corymb.cli.telling import few_of, path_from_here
+from corymb.cli.asking import TEXT, ask, refuse_taken, several, studio_as_it_is, write_new
+from corymb.cli.telling import few_of
 from corymb.cli.values import Value
 from corymb.cli.where import config_option, site_settings, studio_folder
 from corymb.studio.new_files import NewRecipe, modeline_for, recipe_text
@@ -52,7 +52,7 @@ def recipe(config: Path | None, known_as: str | None, style: str | None, **answe
     studio = studio_as_it_is(folder)
     style = _style(studio, style)
     known_as = known_as or slug(answers["name"])
-    _refuse_taken(studio, known_as)
+    refuse_taken(studio, "recipe", known_as)
     given = [_given_line(studio, text) for text in answers.pop("stems")]
     line = Value(lambda text: _line(studio, text), "line")
     new = NewRecipe(
@@ -73,15 +73,6 @@ def _style(studio: Studio, given: str | None) -> str:
         guess = did_you_mean(given, styles) or f" There are {few_of(styles)}."
         raise click.ClickException(f"There is no style called ‘{given}’.{guess}")
     return given
-
-
-def _refuse_taken(studio: Studio, known_as: str) -> None:
-    taken = studio.sources.get(("recipe", known_as))
-    if taken is not None:
-        raise click.ClickException(
-            f"There is a recipe called ‘{known_as}’ already, in {path_from_here(taken.file)}. "
-            "Give this one another name, or an --id of its own."
-        )
 
 
 def _given_line(studio: Studio, text: str) -> str:

@@ -7,7 +7,7 @@ from typing import Any
 
 import click
 
-from corymb.cli.asking import TEXT, ask, studio_as_it_is, write_new
+from corymb.cli.asking import TEXT, ask, refuse_taken, studio_as_it_is, write_new
 from corymb.cli.telling import path_from_here
 from corymb.cli.values import Value
 from corymb.cli.where import config_option, site_settings, studio_folder
@@ -80,7 +80,7 @@ def stem(config: Path | None, known_as: str | None, group: str, **answers: Any) 
     folder = site_settings(config).studio_folder if config else studio_folder(None)
     studio = studio_as_it_is(folder)
     known_as = known_as or slug(answers["name"])
-    _refuse_taken(studio, known_as)
+    refuse_taken(studio, "stem", known_as)
     new = NewStem(
         id=known_as,
         colours=_colours(answers.pop("colours")),
@@ -90,15 +90,6 @@ def stem(config: Path | None, known_as: str | None, group: str, **answers: Any) 
         **answers,
     )
     _write(folder, studio, group, new)
-
-
-def _refuse_taken(studio: Studio, known_as: str) -> None:
-    taken = studio.sources.get(("stem", known_as))
-    if taken is not None:
-        raise click.ClickException(
-            f"There is a stem called ‘{known_as}’ already, in {path_from_here(taken.file)}. "
-            "Give this one another name, or an --id of its own."
-        )
 
 
 def _colours(written: str) -> list[str]:

@@ -5,7 +5,6 @@ from __future__ import annotations
 import textwrap
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 
 from corymb.cli.strip import season_strip
 from corymb.studio.models import Recipe
@@ -13,9 +12,9 @@ from corymb.studio.saying import counted
 from corymb.studio.studio import Studio
 from corymb.studio.words import ROLES
 from corymb.trade.changes import LookLine
-from corymb.trade.counts import Counted, scaled, times
+from corymb.trade.counts import times
 from corymb.trade.differences import Difference, differences
-from corymb.trade.looks import Look, looks_of
+from corymb.trade.looks import Look, looks_of, sized
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.weeks import weeks_of_look
 from corymb.views.compose.wording import price_guide, sentence, spans_of
@@ -90,12 +89,7 @@ def _stems(studio: Studio, recipe: Recipe, look: Look, asked: Asked) -> Iterator
 
 def _counts(recipe: Recipe, look: Look, asked: Asked) -> list[int]:
     """Whole stems of each line, in the size and as often as asked."""
-    scale = recipe.sizes.get(asked.size)
-    counts = [line.count for line in look.lines]
-    if scale is not None:
-        lines = [Counted(line.count, line.role, line.essential) for line in look.lines]
-        counts = scaled(lines, Fraction(scale.factor))
-    return times(counts, asked.quantity)
+    return times(sized(look, recipe.sizes.get(asked.size)), asked.quantity)
 
 
 def _line(studio: Studio, line: LookLine, width: int) -> str:

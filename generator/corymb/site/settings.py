@@ -22,9 +22,7 @@ from mkdocs.exceptions import Abort, ConfigurationError
 
 from corymb.studio.saying import and_list
 from corymb.studio.suggest import did_you_mean
-from corymb.views.pieces import Audience
-
-AUDIENCES: tuple[Audience, ...] = ("clients", "staff")
+from corymb.views.pieces import AUDIENCES, Audience
 
 
 class CorymbSettings(Config):  # type: ignore[no-untyped-call]

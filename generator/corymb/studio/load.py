@@ -12,18 +12,9 @@ from corymb.studio.folder import files_of
 from corymb.studio.problems import Problem
 from corymb.studio.shelves import Key
 from corymb.studio.studio import Studio
+from corymb.studio.words import NOUNS
 
 __all__ = ["MODELS", "ReadStudio", "read_folder", "read_studio"]
-
-NOUNS = {
-    "stems": "group of stems",
-    "made": "piece of made work",
-    "standing": "standing order",
-    "log": "log of cuts",
-    "link": "style link",
-    "technique": "lesson",
-}
-"""What a kind of file is called in a sentence, where that isn't its name."""
 
 
 @dataclass(frozen=True)

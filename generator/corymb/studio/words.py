@@ -85,6 +85,16 @@ FROM_THE_MIX = "from the mix"
 ESSENTIAL = "essential"
 """A recipe line that stays in however small the arrangement gets."""
 
+NOUNS = {
+    "stems": "group of stems",
+    "made": "piece of made work",
+    "standing": "standing order",
+    "log": "log of cuts",
+    "link": "style link",
+    "technique": "lesson",
+}
+"""What a kind of file is called in a sentence, where that isn't its name."""
+
 MONTHS = (
     "January",
     "February",

@@ -8,10 +8,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from fractions import Fraction
 
 from corymb.studio.models import Recipe
 from corymb.studio.suggest import did_you_mean
+from corymb.studio.values.share import Scale
 from corymb.trade.changes import ChangeError, LookLine, changed, line_of
+from corymb.trade.counts import Counted, scaled
 
 
 @dataclass(frozen=True)
@@ -32,6 +35,14 @@ class Look:
     def stems_total(self) -> int:
         """Whole stems in one piece."""
         return sum(line.count for line in self.lines)
+
+
+def sized(look: Look, scale: Scale | None) -> list[int]:
+    """Whole stems of each line in one of the recipe's sizes; as written without one."""
+    if scale is None:
+        return [line.count for line in look.lines]
+    lines = [Counted(line.count, line.role, line.essential) for line in look.lines]
+    return scaled(lines, Fraction(scale.factor))
 
 
 def looks_of(recipe: Recipe, recipes: Mapping[str, Recipe]) -> dict[str, Look]:

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 Audience = Literal["clients", "staff"]
+AUDIENCES: tuple[Audience, ...] = ("clients", "staff")
 
 
 @dataclass(frozen=True)

@@ -11,10 +11,7 @@ from typing import Any, Self
 
 from pydantic import BaseModel, ConfigDict, PrivateAttr
 
-
-def key_of(field_name: str) -> str:
-    """The YAML key of a model's field."""
-    return field_name.rstrip("_").replace("_", " ")
+from corymb.studio.keys import key_of
 
 
 class FileModel(BaseModel):

@@ -6,6 +6,7 @@ Each short form is read into a frozen value that prints itself again (`recipe_li
 
 from typing import Any
 
+from corymb.studio.keys import key_of
 from corymb.studio.values.order_lines import (
     LinkItemText,
     OrderLineText,
@@ -100,8 +101,4 @@ def link_item(text: str) -> dict[str, Any]:
 
 def _given(**values: object) -> dict[str, Any]:
     """The keys that have a value, as they are written in a file."""
-    return {
-        key.rstrip("_").replace("_", " "): value
-        for key, value in values.items()
-        if value is not None
-    }
+    return {key_of(name): value for name, value in values.items() if value is not None}

@@ -15,7 +15,7 @@ from corymb.studio.models import MadeWork, Page, Photo, Recipe, Stem, Style, Tec
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look, looks_of
 from corymb.trade.weeks import week_on, weeks_of_look
-from corymb.views.pieces import Audience
+from corymb.views.pieces import AUDIENCES, Audience
 
 
 @dataclass(frozen=True)
@@ -104,7 +104,7 @@ class Catalogue:
 
     def shown(self, photos: list[Photo]) -> list[Photo]:
         """The photos this audience may see: consent decides, and nobody means nobody."""
-        allowed = ("clients", "staff") if self.staff else ("clients",)
+        allowed = AUDIENCES if self.staff else ("clients",)
         return [photo for photo in photos if photo.may_be_shown_to in allowed]
 
     def made(self) -> list[MadeWork]:

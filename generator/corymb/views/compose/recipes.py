@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from fractions import Fraction
 from urllib.parse import quote
 
 from corymb.studio.models import Recipe, Stem
 from corymb.trade.areas import line_shares
-from corymb.trade.counts import Counted, scaled
 from corymb.trade.differences import Difference, differences
-from corymb.trade.looks import Look
+from corymb.trade.looks import Look, sized
+from corymb.trade.order_lines import REGULAR
 from corymb.views.compose import addresses
 from corymb.views.compose.bands import band_of, words_of
 from corymb.views.compose.bench import bench_view
@@ -158,11 +157,10 @@ def _staff_lines(lines: tuple[LineView, ...], look: Look) -> tuple[StaffLine, ..
 
 
 def _sizes(recipe: Recipe, look: Look) -> tuple[SizeView, ...]:
-    lines = [Counted(line.count, line.role, line.essential) for line in look.lines]
-    named = {"regular": None, **recipe.sizes}
+    named = {REGULAR: None, **recipe.sizes}
     views = []
     for name, scale in named.items():
-        counts = scaled(lines, Fraction(scale.factor)) if scale else [line.count for line in lines]
+        counts = sized(look, scale)
         views.append(SizeView(name.replace("-", " "), sum(counts), tuple(counts)))
     return tuple(sorted(views, key=lambda view: view.total))
 
