@@ -149,7 +149,7 @@ CASES = [
         LINK,
         "code: sr3nxk325gys6fmcgxevs7uvxve7",
         "code: barn-supper",
-        at(3, 7, "a code is 26 or more letters and digits that mean nothing, like ‘"),
+        at(3, 7, "The page's address could be guessed: a code is 26 or more letters and digits"),
     ),
     case(
         "the code of Corymb's own example",
