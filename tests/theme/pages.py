@@ -25,7 +25,7 @@ VIEWS: tuple[tuple[str, Audience, Any], ...] = (
     ("lessons.html", "staff", pages.LessonsView),
     ("lesson.html", "staff", pages.LessonView),
     ("prose.html", "clients", pages.ProseView),
-    ("search.html", "clients", pages.NotFoundView),
+    ("search.html", "clients", pages.SearchView),
     ("404.html", "clients", pages.NotFoundView),
 )
 IDS = [f"{template}-{audience}" for template, audience, _ in VIEWS]

@@ -123,6 +123,13 @@ class LessonsView:
 
 
 @dataclass(frozen=True)
+class SearchView:
+    """The search, and the lists to look through where it can't run."""
+
+    instead: tuple[Link, ...]
+
+
+@dataclass(frozen=True)
 class NotFoundView:
     """The page for an address that leads nowhere."""
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 
-from corymb.site.pages import arrangements, flowers, helpers, home, lessons, made, prose
+from corymb.site.pages import arrangements, flowers, home, leading_on, lessons, made, prose
 from corymb.site.pages.page import Making, Page
 
 KINDS: tuple[Callable[[Making], Iterator[Page]], ...] = (
@@ -14,7 +14,7 @@ KINDS: tuple[Callable[[Making], Iterator[Page]], ...] = (
     made.pages,
     lessons.pages,
     prose.pages,
-    helpers.pages,
+    leading_on.pages,
 )
 
 __all__ = ["KINDS", "Making", "Page", "all_pages"]

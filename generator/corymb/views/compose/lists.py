@@ -16,6 +16,7 @@ from corymb.views.pages import (
     FlowersView,
     HomeView,
     NotFoundView,
+    SearchView,
     StyleView,
 )
 from corymb.views.pieces import Link
@@ -100,6 +101,16 @@ def _one_of_each_style(cards: list[RecipeCard]) -> tuple[RecipeCard, ...]:
     rounds = max(map(len, by_style.values()), default=0)
     return tuple(
         each[turn] for turn in range(rounds) for each in by_style.values() if turn < len(each)
+    )
+
+
+def search_view() -> SearchView:
+    """The search; it finds everything, so that its lists are the same for everyone."""
+    return SearchView(
+        (
+            Link("all arrangements", addresses.ARRANGEMENTS),
+            Link("all flowers", addresses.FLOWERS),
+        )
     )
 
 

@@ -10,9 +10,8 @@ from corymb.views.compose import addresses, lists
 
 def pages(making: Making) -> Iterator[Page]:
     """Neither is to be found by a search, here or elsewhere."""
-    for path, template, title in (
-        (addresses.SEARCH, "search.html", "Search"),
-        (addresses.NOT_FOUND, "404.html", "There is nothing here"),
-    ):
-        frame = making.frame(path, template, "", title, "", indexed=False)
-        yield Page(frame, lists.not_found_view(making.catalogue), "")
+    frame = making.frame(addresses.SEARCH, "search.html", "", "Search", "", indexed=False)
+    yield Page(frame, lists.search_view(), "")
+    title = "There is nothing here"
+    frame = making.frame(addresses.NOT_FOUND, "404.html", "", title, "", indexed=False)
+    yield Page(frame, lists.not_found_view(making.catalogue), "")
