@@ -7,9 +7,8 @@ from dataclasses import dataclass
 
 from corymb.studio.models.order import Order, StandingOrder
 from corymb.studio.models.recipe import Changes, Recipe
-from corymb.studio.studio import Source, Step, Studio
-
-Path = tuple[Step, ...]
+from corymb.studio.shape import Steps
+from corymb.studio.studio import Source, Studio
 
 
 @dataclass(frozen=True)
@@ -17,7 +16,7 @@ class Named:
     """A name that one file gives for something of another kind, and where it stands."""
 
     source: Source
-    path: Path
+    path: Steps
     kind: str
     name: str
     at_key: bool = False
@@ -28,7 +27,7 @@ class NamedLook:
     """A recipe that is named, with one of its variants or sizes."""
 
     source: Source
-    path: Path
+    path: Steps
     recipe: str
     variant: str | None
     size: str | None = None
@@ -91,7 +90,7 @@ def _of_recipe(source: Source, recipe: Recipe) -> Iterator[Named]:
         yield from _of_changes(source, ("variants", variant_id), variant)
 
 
-def _of_changes(source: Source, path: Path, changes: Changes) -> Iterator[Named]:
+def _of_changes(source: Source, path: Steps, changes: Changes) -> Iterator[Named]:
     for i, swap in enumerate(changes.swap):
         yield Named(source, (*path, "swap", i, "in"), "stem", swap.in_)
     for i, line in enumerate(changes.add):

@@ -11,20 +11,20 @@ from typing import Any
 
 from corymb.studio.examples import data_of, example_of
 from corymb.studio.models.base import FileModel
-from corymb.studio.shape import Path, Step, keys_of, model_at, needed_keys
+from corymb.studio.shape import Step, Steps, keys_of, model_at, needed_keys
 from corymb.studio.values.text import slug
 
-Doubts = frozenset[Path]
+Doubts = frozenset[Steps]
 NONE: Doubts = frozenset()
 ALL: Doubts = frozenset({()})
 
 
-def in_doubt(doubts: Doubts, path: Path) -> bool:
+def in_doubt(doubts: Doubts, path: Steps) -> bool:
     """Whether `path` lies in a part of the file that isn't known for certain."""
     return any(path[: len(doubt)] == doubt for doubt in doubts)
 
 
-def has_doubts(doubts: Doubts, path: Path) -> bool:
+def has_doubts(doubts: Doubts, path: Steps) -> bool:
     """Whether `path`, or anything in it, isn't known for certain."""
     return in_doubt(doubts, path) or any(doubt[: len(path)] == path for doubt in doubts)
 
@@ -36,14 +36,14 @@ def copy_of(data: Any) -> Any:
     return [copy_of(value) for value in data] if isinstance(data, list) else data
 
 
-def value_at(data: Any, path: Path) -> Any:
+def value_at(data: Any, path: Steps) -> Any:
     """What stands at `path`; None where nothing does."""
     for step in path:
         data = _step(data, step)
     return data
 
 
-def as_far_as_written(data: Any, path: Path) -> Path:
+def as_far_as_written(data: Any, path: Steps) -> Steps:
     """The path cut where the file goes on as one line of text."""
     for length, step in enumerate(path):
         if not isinstance(data, dict | list):
@@ -52,14 +52,14 @@ def as_far_as_written(data: Any, path: Path) -> Path:
     return path
 
 
-def leave_out(data: Any, path: Path) -> None:
+def leave_out(data: Any, path: Steps) -> None:
     """Take a key out."""
     parent = value_at(data, path[:-1])
     if isinstance(parent, dict):
         parent.pop(path[-1], None)
 
 
-def rename(data: Any, path: Path) -> Path:
+def rename(data: Any, path: Steps) -> Steps:
     """Give what stands under an id that can't be one the id that was meant; its new path."""
     parent, meant = value_at(data, path[:-1]), slug(str(path[-1]))
     if not isinstance(parent, dict) or not meant or meant in parent:
@@ -71,7 +71,7 @@ def rename(data: Any, path: Path) -> Path:
     return (*path[:-1], meant)
 
 
-def mend(model: type[FileModel], data: Any, path: Path) -> None:
+def mend(model: type[FileModel], data: Any, path: Steps) -> None:
     """Leave out what may be left out; put an example in the place of all else."""
     reader = model_at(model, path[:-1])
     if reader is not None and path[-1] in set(keys_of(reader)) - set(needed_keys(reader)):
@@ -80,7 +80,7 @@ def mend(model: type[FileModel], data: Any, path: Path) -> None:
     put_example(model, data, path)
 
 
-def put_example(model: type[FileModel], data: Any, path: Path) -> None:
+def put_example(model: type[FileModel], data: Any, path: Steps) -> None:
     """Put an example in the place of what is at `path`, if there is one to put."""
     parent, example = value_at(data, path[:-1]), _example_at(model, path)
     if isinstance(parent, dict) and example is not None:
@@ -89,7 +89,7 @@ def put_example(model: type[FileModel], data: Any, path: Path) -> None:
         parent[path[-1]] = example
 
 
-def _example_at(model: type[FileModel], path: Path) -> Any:
+def _example_at(model: type[FileModel], path: Steps) -> Any:
     """The example of a key; in a list, or under an id, the first of the example's own."""
     reader = model_at(model, path[:-1])
     if reader is not None:

@@ -9,7 +9,7 @@ from corymb.studio.examples import data_of, example_of
 from corymb.studio.models.base import FileModel
 from corymb.studio.saying import and_list
 from corymb.studio.shape import (
-    Path,
+    Steps,
     as_model,
     holds_several,
     keys_of,
@@ -61,7 +61,7 @@ def wrong(model: Model, slip: Slip) -> str:
     return _keys_of_its_own(model, slip)
 
 
-def _belongs(model: Model, path: Path) -> str:
+def _belongs(model: Model, path: Steps) -> str:
     """Where a key belongs that stands one step too far out or in."""
     here, key = model_at(model, path[:-1]), path[-1]
     for fellow in keys_of(here) if here else ():
@@ -107,7 +107,7 @@ def _a_list(model: Model, slip: Slip) -> str:
     return f"`{key}` is a list: each thing goes on a line of its own, after a dash, like {line}."
 
 
-def _line(model: Model, slip: Slip, path: Path = ()) -> str:
+def _line(model: Model, slip: Slip, path: Steps = ()) -> str:
     """The first line of the example of a list, the slip's own or the one at `path`."""
     path = path or slip.written
     text = example_of(model_at(model, path[:-1]), str(path[-1]))

@@ -8,7 +8,7 @@ from typing import Annotated, Any, Union, get_args, get_origin
 from corymb.studio.models.base import FileModel
 
 Step = str | int
-Path = tuple[Step, ...]
+Steps = tuple[Step, ...]
 
 
 def keys_of(model: type[FileModel]) -> tuple[str, ...]:
@@ -21,7 +21,7 @@ def needed_keys(model: type[FileModel]) -> tuple[str, ...]:
     return tuple(str(f.alias) for f in model.model_fields.values() if f.is_required())
 
 
-def kind_at(model: type[FileModel], path: Path) -> Any:
+def kind_at(model: type[FileModel], path: Steps) -> Any:
     """The type of what stands at `path`; None where the model has nothing."""
     kind: Any = model
     for step in path:
@@ -34,7 +34,7 @@ def kind_at(model: type[FileModel], path: Path) -> Any:
     return kind
 
 
-def model_at(model: type[FileModel], path: Path) -> type[FileModel] | None:
+def model_at(model: type[FileModel], path: Steps) -> type[FileModel] | None:
     """The model that reads the keys at `path`; None where a value or a list stands."""
     return as_model(kind_at(model, path))
 

@@ -9,7 +9,7 @@ from pydantic_core import ErrorDetails
 
 from corymb.studio.mending import as_far_as_written, value_at
 from corymb.studio.models.base import KeysDisagree
-from corymb.studio.shape import Path
+from corymb.studio.shape import Steps
 
 
 @dataclass(frozen=True)
@@ -18,9 +18,9 @@ class Slip:
 
     kind: str
     """pydantic's name for what is wrong."""
-    path: Path
+    path: Steps
     """The way to it by the models' keys."""
-    written: Path
+    written: Steps
     """The same, cut where the file goes on as one line of text (`3 dahlia-shell, light`)."""
     found: Any
     """What stands at the end of `written`; None where nothing does."""
@@ -59,7 +59,7 @@ class Slip:
         return self.error.keys if isinstance(self.error, KeysDisagree) else ()
 
     @property
-    def places(self) -> tuple[Path, ...]:
+    def places(self) -> tuple[Steps, ...]:
         """Where the file would have to change."""
         if not self.keys:
             return (self.written,)

@@ -23,7 +23,7 @@ from corymb.studio.mending import (
 )
 from corymb.studio.models.base import FileModel
 from corymb.studio.problems import Problem
-from corymb.studio.shape import Path, keys_of, model_at
+from corymb.studio.shape import Steps, keys_of, model_at
 from corymb.studio.slip import Slip
 from corymb.studio.studio import Source
 from corymb.studio.suggest import nearest
@@ -125,7 +125,7 @@ class _Reading(Generic[Model]):
         at_key = slip.is_unknown or slip.in_key or isinstance(value, dict | list)
         self.problems.append(self.source.problem(message, *path, at_key=at_key))
 
-    def _meant(self, path: Path, missing: set[Path]) -> str:
+    def _meant(self, path: Steps, missing: set[Steps]) -> str:
         """The key that was most likely meant, the missing ones first; empty if none is close."""
         around, key = path[:-1], str(path[-1])
         wanted = [str(other[-1]) for other in missing if other[:-1] == around]
@@ -133,11 +133,11 @@ class _Reading(Generic[Model]):
         close = nearest(key, wanted) or nearest(key, keys_of(here) if here else ())
         return close[0] if close else ""
 
-    def _doubt_what_is_meant(self, path: Path) -> None:
+    def _doubt_what_is_meant(self, path: Steps) -> None:
         if path[-1] and value_at(self.data, path) is None:
             self.doubts |= {path}
 
-    def _free(self, path: Path) -> list[str]:
+    def _free(self, path: Steps) -> list[str]:
         """The keys that could still be written beside this one."""
         here, there = model_at(self.model, path[:-1]), value_at(self.data, path[:-1])
         return [key for key in keys_of(here) if key not in there] if here else []
@@ -159,7 +159,7 @@ class _Reading(Generic[Model]):
             for path in slip.places:
                 self._mend(path, slip.is_missing or bool(slip.keys))
 
-    def _mend(self, path: Path, needed: bool = False) -> None:
+    def _mend(self, path: Steps, needed: bool = False) -> None:
         if path:
             (put_example if needed else mend)(self.model, self.data, path)
             self.doubts |= {path}

@@ -8,7 +8,7 @@ import yaml
 
 from corymb.studio.reading import traps
 from corymb.studio.reading.fault import DEEPEST, MOST_FAULTS, Fault
-from corymb.studio.reading.tree import Path, Tree
+from corymb.studio.reading.tree import Steps, Tree
 from corymb.studio.written import Written
 
 _Loader: Any = getattr(yaml, "CSafeLoader", yaml.SafeLoader)
@@ -27,7 +27,7 @@ class _Open:
     """A list or a table that is being read."""
 
     data: Any
-    path: Path
+    path: Steps
     flow: bool
     key: str | None = None
     """The key whose value comes next, in a table; None before a key."""
@@ -152,13 +152,13 @@ class Builder:
             if not is_map:
                 raise StoppedError(self._fault(event, traps.LIST_ON_TOP))
             self.tree = Tree(data)
-            path: Path = ()
+            path: Steps = ()
             self._place(event, path)
         else:
             path = self._start_inside(event, data)
         self._open.append(_Open(data, path, bool(event.flow_style)))
 
-    def _start_inside(self, event: Any, data: Any) -> Path:
+    def _start_inside(self, event: Any, data: Any) -> Steps:
         top = self._open[-1]
         path = self._next_path(top)
         if isinstance(top.data, dict) and top.key is None and not top.skipping:
@@ -189,12 +189,12 @@ class Builder:
         if value is not None and not skipping:
             self._place(event, path)
 
-    def _next_path(self, top: _Open) -> Path:
+    def _next_path(self, top: _Open) -> Steps:
         if isinstance(top.data, list):
             return (*top.path, len(top.data))
         return (*top.path, top.key if top.key is not None else "")
 
-    def _place(self, event: Any, path: Path) -> None:
+    def _place(self, event: Any, path: Steps) -> None:
         mark = event.start_mark
         self._tree.places.setdefault(path, (mark.line + 1, mark.column + 1))
 
