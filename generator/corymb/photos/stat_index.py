@@ -11,7 +11,7 @@ from pathlib import Path
 from threading import Lock
 
 from corymb.photos import errors
-from corymb.photos.filing import write_whole
+from corymb.photos.whole_files import write_whole
 
 Stamp = list[int]
 

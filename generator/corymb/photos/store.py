@@ -12,8 +12,8 @@ from pathlib import Path
 from typing import Any
 
 from corymb.photos.develop import Developed, Print
-from corymb.photos.filing import UNFINISHED, write_whole
 from corymb.photos.prepared import PhotoColour, PhotoFile, PreparedPhoto
+from corymb.photos.whole_files import UNFINISHED, write_whole
 
 _SUFFIX = {"avif": "avif", "jpeg": "jpg"}
 _NOTE = ".json"

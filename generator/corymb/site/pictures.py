@@ -14,8 +14,8 @@ from pathlib import Path
 
 import corymb.picture
 from corymb.code_digest import code_digest
-from corymb.photos.filing import UNFINISHED, write_whole
 from corymb.photos.sharing import SharedUse
+from corymb.photos.whole_files import UNFINISHED, write_whole
 from corymb.picture import draw, draw_stem
 from corymb.site.pictured import arrangement_of, picture_stem
 from corymb.studio.studio import Studio

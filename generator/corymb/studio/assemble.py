@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Any
 
-from corymb.studio.based_on import Written, fill_in
+from corymb.studio.based_on import RecipeKeys, fill_in
 from corymb.studio.filing import Filed
 from corymb.studio.hearsay import hear
 from corymb.studio.mending import ALL
@@ -76,12 +76,12 @@ def assemble(folder: Path, files: Files, doubles: Iterable[Filed]) -> Assembled:
     return Assembled(_whole(folder, files, outcomes), mended, problems)
 
 
-def _outcome(filed: Filed, recipes: Mapping[str, Written]) -> Outcome[Any] | None:
+def _outcome(filed: Filed, recipes: Mapping[str, RecipeKeys]) -> Outcome[Any] | None:
     """What a file's model makes of it; a line that can't be read right is told of once."""
     if filed.source is None:
         return None
     kind = filed.found.kind
-    written = recipes[filed.found.id] if kind == "recipe" else Written(filed.source.tree.data)
+    written = recipes[filed.found.id] if kind == "recipe" else RecipeKeys(filed.source.tree.data)
     outcome = validate(MODELS[kind], written.data, filed.source, written.doubts, written.elsewhere)
     problems = tuple(p for p in outcome.problems if p.line not in filed.slips)
     return replace(outcome, problems=problems)

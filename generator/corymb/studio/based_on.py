@@ -22,7 +22,7 @@ KEY = "based on"
 
 
 @dataclass
-class Written:
+class RecipeKeys:
     """A recipe's keys, those taken over among them."""
 
     data: dict[str, Any]
@@ -36,7 +36,7 @@ class Written:
 class Filled:
     """All recipes by id, and what is wrong with their bases."""
 
-    recipes: dict[str, Written] = field(default_factory=dict)
+    recipes: dict[str, RecipeKeys] = field(default_factory=dict)
     problems: list[Problem] = field(default_factory=list)
 
 
@@ -60,9 +60,9 @@ def fill_in(sources: Mapping[str, Source], named: frozenset[str]) -> Filled:
     return filled
 
 
-def _written(source: Source) -> Written:
+def _written(source: Source) -> RecipeKeys:
     told = (KEY,) in source.tree.left_out or any(_is_misspelt(key) for key in source.tree.data)
-    return Written(dict(source.tree.data), frozenset({(KEY,)}) if told else frozenset())
+    return RecipeKeys(dict(source.tree.data), frozenset({(KEY,)}) if told else frozenset())
 
 
 def _is_misspelt(key: str) -> bool:
@@ -71,7 +71,7 @@ def _is_misspelt(key: str) -> bool:
     return key not in keys and nearest(key, keys, limit=1) == [KEY]
 
 
-def _take_over(recipe: Written, bases: list[Written]) -> None:
+def _take_over(recipe: RecipeKeys, bases: list[RecipeKeys]) -> None:
     if KEY not in recipe.data and not recipe.doubts:
         return
     recipe.elsewhere = frozenset({(key,) for key in inherited_keys() if key not in recipe.data})
@@ -85,7 +85,7 @@ def _base(data: Mapping[str, Any]) -> str | None:
     return base if isinstance(base, str) else None
 
 
-def _bases(known_as: str, recipes: Mapping[str, Written]) -> Iterator[Written]:
+def _bases(known_as: str, recipes: Mapping[str, RecipeKeys]) -> Iterator[RecipeKeys]:
     """The recipe's base, its base's base and so on, as far as they are there."""
     base = _base(recipes[known_as].data)
     while base is not None and base in recipes:
@@ -94,7 +94,7 @@ def _bases(known_as: str, recipes: Mapping[str, Written]) -> Iterator[Written]:
 
 
 def _cut_circles(
-    recipes: Mapping[str, Written], sources: Mapping[str, Source]
+    recipes: Mapping[str, RecipeKeys], sources: Mapping[str, Source]
 ) -> Iterator[Problem]:
     """Tell each circle once, and let each recipe in it stand alone from here on."""
     bases = {known_as: _base(recipe.data) for known_as, recipe in recipes.items()}
