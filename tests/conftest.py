@@ -1,4 +1,7 @@
-"""The demo studio's two sites, built once for a whole run, served here, and a browser to look."""
+"""The demo studio's two sites, built once for a whole run, served here, and a browser to look.
+
+Tests that try many texts take as long as they need, on a busy machine too.
+"""
 
 from __future__ import annotations
 
@@ -8,6 +11,7 @@ from datetime import date
 from pathlib import Path
 
 import pytest
+from hypothesis import settings as hypothesis_settings
 from playwright.sync_api import Browser, Playwright, sync_playwright
 
 from corymb.site.build import build_sites
@@ -15,6 +19,9 @@ from corymb.site.settings import AUDIENCES, read_settings
 from corymb.views.pieces import Audience
 from tests.browser.chromium import start_chromium
 from tests.serving import served
+
+hypothesis_settings.register_profile("patient", deadline=None)
+hypothesis_settings.load_profile("patient")
 
 ROOT = Path(__file__).parent.parent
 STUDIO = ROOT / "content"
