@@ -16,7 +16,7 @@ from corymb.trade.counts import times
 from corymb.trade.differences import Difference, differences
 from corymb.trade.looks import Look, looks_of, sized
 from corymb.trade.order_lines import REGULAR
-from corymb.trade.weeks import weeks_of_look
+from corymb.trade.weeks import weeks_added, weeks_of_look
 from corymb.views.compose.wording import price_guide, sentence, spans_of
 
 WIDE = 84
@@ -101,7 +101,7 @@ def _line(studio: Studio, line: LookLine, width: int) -> str:
 def _year(studio: Studio, look: Look, looks: dict[str, Look]) -> Iterator[str]:
     own = weeks_of_look(look, studio.stems)
     others = [] if look.variant else [weeks_of_look(x, studio.stems) for x in looks.values()]
-    more = frozenset[int]().union(*others) - own
+    more = weeks_added(own, others)
     yield ""
     yield from season_strip(own, more)
     yield f"As pictured: {spans_of(own) or 'never'}."

@@ -1,9 +1,9 @@
 """What can an editor complete and check while someone writes a studio's file?
 
 A JSON Schema (draft 2020-12) for each kind of YAML file, made from the models; pages and lessons
-are Markdown and have none. An editor reads YAML
-before it looks at the schema, so a value is described as the editor sees it (`7` is a number,
-`7 cm` a text), where the studio's own reader goes by the raw text.
+are Markdown and have none. An editor reads YAML before it looks at the schema, so a value is
+described as the editor sees it (`7` is a number, `7 cm` a text), where the studio's own reader
+goes by the raw text.
 """
 
 from __future__ import annotations

@@ -9,7 +9,7 @@ from typing import Literal
 from corymb.studio.models import Stem
 from corymb.studio.words import MONTHS
 from corymb.trade.looks import Look
-from corymb.trade.weeks import WEEKS, month_of, weeks_of
+from corymb.trade.weeks import WEEKS, month_of, weeks_added, weeks_of
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.wording import sentence, spans_of, third_of
 from corymb.views.pieces import SeasonView, WeekCell
@@ -25,7 +25,7 @@ def season_of_look(catalogue: Catalogue, look: Look) -> SeasonView:
         for other in catalogue.looks[look.recipe].values()
         if not look.variant and other.variant
     ]
-    return season_view(own, frozenset().union(*others) - own)
+    return season_view(own, weeks_added(own, others))
 
 
 def season_of_stem(stem: Stem) -> SeasonView:
