@@ -22,6 +22,11 @@ class PlainHost(SimpleHTTPRequestHandler):
         ".js": "text/javascript",
     }
 
+    def end_headers(self) -> None:
+        """Let styles and fonts be kept for the next page, as hosts do."""
+        self.send_header("Cache-Control", "max-age=600")
+        super().end_headers()
+
     def send_error(self, code: int, message: str | None = None, explain: str | None = None) -> None:
         """The site's own page for what is lost, as static hosts send it."""
         lost = Path(self.directory) / "404.html"

@@ -6,13 +6,16 @@ from collections.abc import Callable, Iterator
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser, Page, Playwright
 
 from corymb.views.pieces import Audience
+from tests.browser.chromium import start_chromium
 from tests.browser.kinds import Kind
 
 PHONE = {"width": 390, "height": 844}
 DESK = {"width": 1440, "height": 900}
+
+NO_IMAGES = "--blink-settings=imagesEnabled=false"
 
 Visit = Callable[..., Page]
 
@@ -34,6 +37,13 @@ SCROLL = """async () => {
 def scroll_through(page: Page) -> None:
     """Look at all of a page, and wait until its late images are there."""
     page.evaluate(SCROLL)
+
+
+@pytest.fixture(scope="session")
+def plain_browser(playwright: Playwright) -> Iterator[Browser]:
+    """A Chromium that leaves images out, for tests that go through every page of a site."""
+    with start_chromium(playwright, NO_IMAGES) as chromium:
+        yield chromium
 
 
 @pytest.fixture

@@ -1,4 +1,4 @@
-"""Does everything fit a small phone? Every page of both sites, at 360 pixels."""
+"""Does everything fit a small phone? Every page of both sites, 360 pixels wide."""
 
 from __future__ import annotations
 
@@ -9,14 +9,13 @@ from playwright.sync_api import Browser
 
 from corymb.site.settings import AUDIENCES
 from corymb.views.pieces import Audience
-
-WIDTH = 360
+from tests.browser.frames import pages_in, read_pages
 
 # Which parts stand out at the right, the innermost ones, so that the culprit is named.
-WIDE_PARTS = """() => {
-  const root = document.documentElement;
+WIDE_PARTS = """(page) => {
+  const root = page.documentElement;
   if (root.scrollWidth <= root.clientWidth) return [];
-  const out = [...document.body.querySelectorAll("*")].filter(
+  const out = [...page.body.querySelectorAll("*")].filter(
     (part) => part.getBoundingClientRect().right > root.clientWidth + 0.5
       && !part.closest(".scroll, .unseen"));
   return out.filter((part) => !out.some((other) => other !== part && part.contains(other)))
@@ -28,18 +27,12 @@ WIDE_PARTS = """() => {
 @pytest.mark.parametrize("audience", AUDIENCES)
 def test_no_page_scrolls_sideways_on_a_small_phone(
     audience: Audience,
-    browser: Browser,
+    plain_browser: Browser,
     demo_sites: dict[Audience, Path],
     demo_addresses: dict[Audience, str],
 ) -> None:
-    folder = demo_sites[audience]
-    paths = sorted(str(file.relative_to(folder)) for file in folder.rglob("*.html"))
+    paths = pages_in(demo_sites[audience])
     assert len(paths) > 100
-    page = browser.new_page(viewport={"width": WIDTH, "height": 740})
-    offenders = []
-    for path in paths:
-        page.goto(demo_addresses[audience] + path, wait_until="domcontentloaded")
-        if wide := page.evaluate(WIDE_PARTS):
-            offenders.append(f"{path}: {'; '.join(wide)}")
-    page.close()
+    wide = read_pages(plain_browser, demo_addresses[audience], paths, WIDE_PARTS, script=True)
+    offenders = [f"{path}: {'; '.join(parts)}" for path, parts in wide.items() if parts]
     assert not offenders, "\n".join([f"{len(offenders)} pages scroll sideways:", *offenders])

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Any
 
 import pytest
-from playwright.sync_api import Page, Playwright, expect
+from playwright.sync_api import Browser, Playwright, expect
 
 from corymb.site.settings import AUDIENCES
 from corymb.studio.load import read_studio
@@ -14,22 +15,24 @@ from corymb.views.pieces import Audience
 from tests import conftest
 from tests.browser.chromium import start_chromium
 from tests.browser.conftest import Visit
+from tests.browser.frames import pages_in, read_pages
 from tests.browser.kinds import Kind, kinds
 
 ROLES = {"depth", "light", "accent"}
 
-# The visible words of a recipe's page: innerText leaves out what can't be seen.
-READ = """() => {
+# The visible words of a recipe's page: innerText leaves out what can't be seen. Apostrophes as
+# they are written in the files.
+READ = """(page) => {
   const words = (root, selector) =>
-    [...root.querySelectorAll(selector)].map((part) => part.innerText.trim());
-  const rows = [...document.querySelectorAll(".lines tbody tr")];
+    [...root.querySelectorAll(selector)].map((part) => part.innerText.trim().replaceAll("’", "'"));
+  const rows = [...page.querySelectorAll(".lines tbody tr")];
   return {
     counts: rows.map((row) => Number(words(row, ".count")[0])),
     roles: rows.map((row) => words(row, ".part span")[0].toLowerCase()),
-    names: words(document, ".lines tbody a"),
-    total: Number(words(document, ".lines tfoot .count")[0]),
-    season: words(document, ".season-says").join(" "),
-    variants: words(document, ".variant-switch a"),
+    names: words(page, ".lines tbody a"),
+    total: Number(words(page, ".lines tfoot .count")[0]),
+    season: words(page, ".season-says").join(" "),
+    variants: words(page, ".variant-switch a"),
   };
 }"""
 
@@ -41,9 +44,9 @@ def studio() -> Studio:
     return studio
 
 
-def recipe_faults(page: Page, recipe_id: str, known_as: str, studio: Studio) -> list[str]:
-    """What is missing on the page of a recipe or of one of its variants."""
-    said = page.evaluate(READ)
+def recipe_faults(path: str, said: dict[str, Any], studio: Studio) -> list[str]:
+    """What is missing in what the page of a recipe, or of one of its variants, says."""
+    recipe_id, _, known_as = Path(path).stem.partition("--")
     recipe = studio.recipes[recipe_id]
     faults = []
     if not said["counts"] or min(said["counts"]) < 1 or sum(said["counts"]) != said["total"]:
@@ -58,26 +61,21 @@ def recipe_faults(page: Page, recipe_id: str, known_as: str, studio: Studio) -> 
         written = [(line.count, studio.stems[line.stem].name) for line in recipe.stems]
         if sorted(written) != sorted(zip(said["counts"], said["names"], strict=True)):
             faults.append(f"lines {said['counts']} {said['names']} are not {written}")
-    return faults
+    return [f"{path}: {fault}" for fault in faults]
 
 
 @pytest.mark.parametrize("audience", AUDIENCES)
 def test_every_recipe_shows_counts_roles_windows_and_variants_without_script(
     audience: Audience,
-    visit: Visit,
+    plain_browser: Browser,
     demo_sites: dict[Audience, Path],
     demo_addresses: dict[Audience, str],
     studio: Studio,
 ) -> None:
-    page = visit(java_script_enabled=False)
-    files = sorted((demo_sites[audience] / "arrangements").glob("*.html"))
-    assert len(files) > len(studio.recipes)
-    faults = []
-    for file in files:
-        address = f"{demo_addresses[audience]}arrangements/{file.name}"
-        page.goto(address, wait_until="domcontentloaded")
-        recipe_id, _, known_as = file.stem.partition("--")
-        faults += [f"{file.name}: {f}" for f in recipe_faults(page, recipe_id, known_as, studio)]
+    paths = pages_in(demo_sites[audience], "arrangements")
+    assert len(paths) > len(studio.recipes)
+    said = read_pages(plain_browser, demo_addresses[audience], paths, READ, script=False)
+    faults = [fault for path in paths for fault in recipe_faults(path, said[path], studio)]
     assert not faults, "\n".join(faults)
 
 
