@@ -7,12 +7,13 @@ from datetime import date
 import pytest
 
 from corymb.trade.looks import looks_of
-from corymb.trade.weeks import , weeks_added(
+from corymb.trade.weeks import (
     WEEKS,
     common_weeks,
     month_of,
     thursday,
     week_on,
+    weeks_added,
     weeks_of,
     weeks_of_look,
 )
