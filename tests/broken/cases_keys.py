@@ -235,7 +235,7 @@ CASES = [
         JAR,
         "    may be shown to: clients\n",
         "",
-        at(36, 5, "write for instance `may be shown to: clients`."),
+        at(36, 5, "write for instance `may be shown to: nobody`, until the client has said yes."),
     ),
     case(
         "no time zone",

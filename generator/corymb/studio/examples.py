@@ -14,7 +14,7 @@ from corymb.studio.models.base import FileModel
 
 PHOTO = (
     "{file: photos/hedgerow-jar.jpg, alt: A jar of cosmos on white linen, "
-    "credit: Teasel & Rook, may be shown to: clients}"
+    "credit: Teasel & Rook, may be shown to: nobody}"
 )
 
 EXAMPLES: dict[str, dict[str, str]] = {
@@ -186,6 +186,11 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "about": "When the dahlias are over.",
         "builds on": "later",
         "price": "from 30",
+        "time": "25 min",
+        "method": "[Put in the zinnia last.]",
+        "looks right when": "[You notice the zinnia second.]",
+        "careful": "[Cut away from yourself.]",
+        "care": "Top up every day.",
         "photos": f"[{PHOTO}]",
         "draft": "no",
     },
@@ -193,7 +198,7 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "file": "photos/hedgerow-jar.jpg",
         "alt": "A jar of cosmos on white linen",
         "credit": "Teasel & Rook",
-        "may be shown to": "clients",
+        "may be shown to": "nobody",
     },
     "MadeWork": {
         "title": "Long table in the barn",

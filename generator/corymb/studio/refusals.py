@@ -22,6 +22,8 @@ from corymb.studio.suggest import quoted
 
 Model = type[FileModel]
 SET_IN = "moved in by two spaces"
+UNTIL = {"may be shown to": ", until the client has said yes"}
+"""How long an example holds that keeps something back. Consent is given, never suggested."""
 
 
 def missing(model: Model, slip: Slip) -> str:
@@ -35,7 +37,8 @@ def missing(model: Model, slip: Slip) -> str:
         return (
             f"`{key}` is missing: write it with one thing a line below, like {_line(model, slip)}."
         )
-    return f"`{key}` is missing: write for instance `{key}: {example}`."
+    until = UNTIL.get(key, "")
+    return f"`{key}` is missing: write for instance `{key}: {example}`{until}."
 
 
 def unknown(model: Model, slip: Slip, meant: str, free: Iterable[str]) -> str:
