@@ -6,6 +6,7 @@ import pytest
 from bs4 import BeautifulSoup
 
 from corymb.site.markdown_text import Writer, site_address
+from corymb.studio.comments import without_comments
 from corymb.studio.leads import leads_of
 
 HOSTILE = {
@@ -21,6 +22,33 @@ HOSTILE = {
     "an automatic link": "<javascript:alert(1)>",
     "an entity in a link": "[click](java&#115;cript:alert(1))",
 }
+
+
+COMMENTS = {
+    "on a line of its own": ("One\n\n<!-- call Mary -->\n\ntwo", "One two"),
+    "within a line": ("One <!-- call Mary --> two", "One two"),
+    "over several paragraphs": ("One\n\n<!-- call\n\nMary -->\n\ntwo", "One two"),
+    "in a list": ("- One\n- <!-- call Mary -->two", "One two"),
+    "after a stray backtick": ("One <!-- call ` Mary --> two ` three", "One two ` three"),
+    "in code, as an example": ("One `<!-- two -->`", "One <!-- two -->"),
+}
+
+
+@pytest.mark.parametrize(("text", "seen"), COMMENTS.values(), ids=COMMENTS)
+def test_a_comment_is_the_author_s_own(text: str, seen: str) -> None:
+    page = BeautifulSoup(Writer().prose(text, "care.html").html, "html.parser").get_text(" ")
+    assert " ".join(page.split()) == seen
+    assert "Mary" not in without_comments(text)
+
+
+def test_a_comment_in_fenced_code_is_an_example() -> None:
+    text = "```\n<!-- two -->\n```\n"
+    assert "&lt;!-- two --&gt;" in Writer(("fenced_code",)).prose(text, "care.html").html
+    assert without_comments(text) == text
+
+
+def test_a_link_in_a_comment_leads_nowhere() -> None:
+    assert not leads_of("<!-- [old](old.md) -->").addresses
 
 
 @pytest.mark.parametrize("text", HOSTILE.values(), ids=HOSTILE)

@@ -17,6 +17,8 @@ from markdown.extensions import Extension
 from markdown.extensions.toc import slugify_unicode
 from markdown.treeprocessors import Treeprocessor
 
+from corymb.studio.comments import leave_out_comments
+
 SAFE_SCHEMES = ("", "https", "http", "mailto", "tel")
 """What an address may begin with; any other could be a script."""
 
@@ -45,11 +47,15 @@ class Leads:
 
 
 class NoRawHtml(Extension):
-    """A text's author is trusted with words, not with scripts: tags are shown, not obeyed."""
+    """A text's author is trusted with words, not with scripts: tags are shown, not obeyed.
+
+    Comments are left out.
+    """
 
     def extendMarkdown(self, md: markdown.Markdown) -> None:  # noqa: N802 (the library's name)
         """Called by the library once, when the maker is set up."""
         md.preprocessors.deregister("html_block")
+        leave_out_comments(md)
         md.inlinePatterns.deregister("html")
 
 
