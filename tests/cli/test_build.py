@@ -78,6 +78,21 @@ def test_strict_takes_advice_for_errors(studio: Path, run: Run) -> None:
     assert run("build").output.endswith("1 piece of advice: `corymb check` shows it.\n")
 
 
+def test_a_hazard_that_a_style_leaves_out_is_named_at_every_build(studio: Path, run: Run) -> None:
+    change(studio / "content/stems/flowers.yml", "weight: 6 g", "weight: 45 g")
+    change(
+        studio / "content/stems/flowers.yml",
+        "  cornflower-blue:\n",
+        "  cornflower-blue:\n    hazards: [heart poison]\n",
+    )
+    first, *_, last = run("build").output.splitlines()
+    assert first == (
+        "content/recipes/posy/kitchen-jug.yml:16:7: advice: ‘cornflower-blue’ has a hazard that "
+        "posies leave out: heart poison."
+    )
+    assert last.endswith("pieces of advice: `corymb check` shows it.")
+
+
 @pytest.mark.parametrize(
     ("arguments", "told"),
     [

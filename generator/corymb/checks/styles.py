@@ -44,21 +44,21 @@ def _of_recipe(studio: Studio, recipe: Recipe, style: Style) -> Iterator[Problem
                 continue
             told.add(line.stem)
             place = _place(studio, recipe, variant_id, line.stem)
-            for reason in misfits(stem, style) if place else ():
+            for hurts, reason in misfits(stem, style) if place else ():
                 message = f"‘{line.stem}’ {reason}"
-                yield source.problem(message, *place, advice=True, word=line.stem)
+                yield source.problem(message, *place, advice=True, word=line.stem, hurts=hurts)
 
 
-def misfits(stem: Stem, style: Style) -> Iterator[str]:
-    """Why a stem doesn't fit a style, a sentence each; nothing when it does."""
+def misfits(stem: Stem, style: Style) -> Iterator[tuple[bool, str]]:
+    """Why a stem doesn't fit a style: whether that can hurt someone, and a sentence."""
     many = style.plural.lower()
     hazards = [hazard for hazard in stem.hazards if hazard in style.excludes]
     if hazards:
-        yield f"has a hazard that {many} leave out: {or_list(hazards)}."
+        yield True, f"has a hazard that {many} leave out: {or_list(hazards)}."
     if stem.weight.grams > style.heaviest_stem.grams:
-        yield f"weighs {stem.weight}; {many} take stems of up to {style.heaviest_stem}."
+        yield False, f"weighs {stem.weight}; {many} take stems of up to {style.heaviest_stem}."
     if stem.length.longest_cm < style.stem_length.shortest_cm:
-        yield f"is cut at {stem.length}; {many} need {style.stem_length}."
+        yield False, f"is cut at {stem.length}; {many} need {style.stem_length}."
 
 
 def _place(studio: Studio, recipe: Recipe, variant_id: str, stem: str) -> tuple[Step, ...]:

@@ -35,7 +35,8 @@ def build(audience: Audience | None, config: Path | None, day: str | None, stric
     """Build the sites into clients/ and staff/ beside mkdocs.yml.
 
     When a file holds an error, it is shown with its line, nothing is built, and the sites that
-    stand stay as they are.
+    stand stay as they are. Advice stops nothing: it is counted, and each hazard that a style
+    leaves out is named.
 
     \b
     Examples:
@@ -64,12 +65,13 @@ def _stop_at_advice(settings: SiteSettings) -> None:
 
 
 def tell_built(report: BuildReport, settings: SiteSettings, seconds: float) -> None:
-    """What was built, of how much, in how long, and where it stands."""
+    """What can hurt someone; then what was built, of how much, in how long, and where it stands."""
+    advice = [problem for problem in report.problems if problem.advice]
+    tell_problems((problem for problem in advice if problem.hurts), with_lines=False)
     for audience, pages in report.pages.items():
         front = path_from_here(settings.output(audience) / "index.html")
         click.echo(f"{audience:<8} {counted(pages, 'page', 'pages'):>10}  {front}")
     photos = counted(report.photos, "photo", "photos")
     click.echo(f"{photos} and {counted(report.pictures, 'picture', 'pictures')}, {seconds:.1f} s.")
-    advice = [problem for problem in report.problems if problem.advice]
     if advice:
         click.echo(f"{sum_of(advice)}: `corymb check` shows it.")

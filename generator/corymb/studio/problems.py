@@ -18,6 +18,8 @@ class Problem:
     message: str
     source: str = ""
     advice: bool = False
+    hurts: bool = False
+    """Whether someone can come to harm by it: such advice is told at every build."""
 
     def __str__(self) -> str:
         kind = "advice: " if self.advice else ""

@@ -66,6 +66,7 @@ class Source:
         advice: bool = False,
         at_key: bool = False,
         word: str = "",
+        hurts: bool = False,
     ) -> Problem:
         """A problem at `path` within the thing, or at the nearest place above it.
 
@@ -76,7 +77,7 @@ class Source:
         text = self.line_of(line)
         found = re.compile(rf"(?<![\w-]){re.escape(word)}(?![\w-])").search(text, column - 1)
         at = found.start() + 1 if word and found else column
-        return Problem(self.file, line, at, message, text, advice)
+        return Problem(self.file, line, at, message, text, advice, hurts)
 
 
 @dataclass(frozen=True)
