@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 
 from corymb.site.build import build_sites
-from corymb.site.publish import MARK
+from corymb.site.keeping import MARK
 from corymb.site.settings import AUDIENCES, read_settings
 from corymb.views.pieces import Audience
 

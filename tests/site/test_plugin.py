@@ -10,6 +10,7 @@ import pytest
 from mkdocs.commands.build import build
 from mkdocs.config import load_config
 from mkdocs.exceptions import Abort, BuildError
+from mkdocs.livereload import LiveReloadServer
 from mkdocs.structure.files import Files
 from PIL import Image
 
@@ -60,11 +61,48 @@ def test_either_builds_over_what_the_other_built(studio: Path) -> None:
     assert by_corymb(studio) == []
 
 
-def test_a_folder_that_mkdocs_left_something_hidden_in_is_not_built_over(studio: Path) -> None:
-    (studio / "clients" / ".git").mkdir(parents=True)
+def test_what_mkdocs_left_hidden_in_a_folder_stays_there(studio: Path) -> None:
+    (studio / "clients" / ".git" / "refs").mkdir(parents=True)
     by_mkdocs(studio)
-    assert "holds files that Corymb did not put there" in by_corymb(studio)[0]
-    assert (studio / "clients" / ".git").exists()
+    assert by_corymb(studio) == []
+    assert (studio / "clients" / ".git" / "refs").is_dir()
+
+
+def test_a_mistake_leaves_the_last_good_site_of_mkdocs_standing(studio: Path) -> None:
+    by_mkdocs(studio)
+    before = {file: file.read_bytes() for file in (studio / "clients").rglob("*.*")}
+    about = studio / "content" / "studio.yml"
+    about.write_text(about.read_text(encoding="utf-8").replace("tagline:", "tag line:"))
+    with pytest.raises(Abort):
+        by_mkdocs(studio)
+    assert {file: file.read_bytes() for file in (studio / "clients").rglob("*.*")} == before
+
+
+def test_what_a_broken_build_of_mkdocs_left_is_built_over(
+    studio: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    assert by_corymb(studio) == []
+
+    def fails(self: Files, **options: object) -> None:
+        (studio / "clients" / "half.html").touch()
+        raise BuildError("the disk is full")
+
+    with monkeypatch.context() as patched, pytest.raises(Abort):
+        patched.setattr(Files, "copy_static_files", fails)
+        by_mkdocs(studio)
+    assert by_corymb(studio) == []
+    assert not (studio / "clients" / "half.html").exists()
+
+
+def test_mkdocs_serve_watches_the_whole_studio(
+    studio: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    config = load_config(str(studio / "mkdocs.yml"))
+    server = LiveReloadServer(lambda: None, "127.0.0.1", 0, root=str(studio / "clients"))
+    watched: list[str] = []
+    monkeypatch.setattr(server, "watch", watched.append)
+    config.plugins.on_serve(server, config=config, builder=lambda *_: None)
+    assert watched == [str(studio / "content")]
 
 
 def test_photos_stay_in_the_cache_until_mkdocs_has_copied_them(

@@ -7,19 +7,21 @@ that MkDocs makes of Markdown in its `docs_dir` are put into the site's own fram
 from __future__ import annotations
 
 import logging
+from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 from typing import Any
 
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import PluginError
+from mkdocs.livereload import LiveReloadServer
 from mkdocs.plugins import BasePlugin
 from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page as MkDocsPage
 
 from corymb.photos import PhotoCache
 from corymb.site.build import BuildReport, make_images, read_checked, site_of
-from corymb.site.publish import mark
+from corymb.site.keeping import forget, mark_all
 from corymb.site.render import THEME, render
 from corymb.site.settings import CorymbSettings, SettingsError, settings_of
 from corymb.site.site import AddressTakenError, Site
@@ -47,9 +49,16 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         config.use_directory_urls = False
         return config
 
-    def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
-        """When MkDocs has found its own files, and before it reads any: add the studio's."""
+    def on_pre_build(self, *, config: MkDocsConfig) -> None:
+        """Before MkDocs empties the site's folder: make all, so that a mistake leaves it alone."""
         self._make(config)
+
+    def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
+        """When MkDocs has found its own files, and before it reads any: add the studio's.
+
+        The old site is gone by now, and `on_post_build` may never come.
+        """
+        forget(Path(config.site_dir))
         # MkDocs' own, which knows none of the studio's pages, would be written over ours.
         config.theme.static_templates.discard("sitemap.xml")
         for file in list(files):
@@ -86,7 +95,14 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
     def on_post_build(self, *, config: MkDocsConfig) -> None:
         """When all files are written: `corymb build` may put its site into the same folder."""
         self._close_cache()
-        mark(Path(config.site_dir))
+        mark_all(Path(config.site_dir))
+
+    def on_serve(
+        self, server: LiveReloadServer, *, config: MkDocsConfig, builder: Callable[..., None]
+    ) -> LiveReloadServer:
+        """Once, before `mkdocs serve` begins to watch: it knows of its own pages' folder alone."""
+        server.watch(str(settings_of(config).studio_folder))
+        return server
 
     def on_build_error(self, *, error: Exception) -> None:
         """Whenever MkDocs gives up: others may tidy the photos again."""

@@ -2,7 +2,7 @@
 
 It is written into a new folder beside the old one, and the two change places at the end, so
 that a build that fails leaves the old site as it was. Files that have not changed are linked
-to the old ones instead of being written again.
+to the old ones instead of being written again. What someone else put there goes along.
 """
 
 from __future__ import annotations
@@ -14,7 +14,7 @@ import tempfile
 from collections.abc import Mapping
 from pathlib import Path
 
-MARK = ".corymb-site"
+from corymb.site.keeping import carry, clash, is_marked, is_of_a_host, mark, own_files
 
 
 class PublishError(Exception):
@@ -22,24 +22,39 @@ class PublishError(Exception):
 
 
 def publish(files: Mapping[str, bytes], copies: Mapping[str, Path], folder: Path) -> None:
-    """Make `folder` hold exactly these files. Raises PublishError when it holds something else.
+    """Make `folder` hold these files, and those that someone else added to the site there.
 
-    `files` are written, `copies` are linked or copied; the paths are within the folder.
+    `files` are written, `copies` are linked or copied; the paths are within the folder. Raises
+    PublishError, and changes nothing, when the folder is none of a site's, or when a file of
+    someone else's stands where one of these has to be.
     """
-    if folder.exists() and any(folder.iterdir()) and not (folder / MARK).exists():
+    own = own_files(folder)
+    _refuse_strange(folder, own)
+    if (taken := clash(folder, own, (*files, *copies))) is not None:
         raise PublishError(
-            f"{folder} holds files that Corymb did not put there; move them away, or build "
-            "somewhere else."
+            f"{folder.name}/{taken} was not put there by Corymb, and the site now has something "
+            "of its own at this address; move your file away, or give it another name."
         )
     folder.parent.mkdir(parents=True, exist_ok=True)
     stage = Path(tempfile.mkdtemp(prefix=f".{folder.name}-", dir=folder.parent))
     try:
         stage.chmod(0o755)
         _fill(stage, files, copies, folder)
+        for path in own:
+            carry(path, folder, stage)
         _change_places(stage, folder)
     except BaseException:
         shutil.rmtree(stage, ignore_errors=True)
         raise
+
+
+def _refuse_strange(folder: Path, own: list[str]) -> None:
+    strange = [path for path in own if not is_of_a_host(path)]
+    if strange and not is_marked(folder):
+        raise PublishError(
+            f"{folder.name}/ holds files that Corymb did not put there, such as {strange[0]}; move "
+            "them away and build again. What belongs to the site can be put back then, and will stay."
+        )
 
 
 def _fill(stage: Path, files: Mapping[str, bytes], copies: Mapping[str, Path], old: Path) -> None:
@@ -55,16 +70,7 @@ def _fill(stage: Path, files: Mapping[str, bytes], copies: Mapping[str, Path], o
         before = old / path
         known = before.is_file() and filecmp.cmp(before, source, shallow=False)
         _link(before if known else source, stage / path, may_link=known)
-    mark(stage)
-
-
-def mark(folder: Path) -> None:
-    """Show that a site stands here, and nothing that would be missed if the next takes its place.
-
-    What is hidden in a folder may be someone's: MkDocs builds around it.
-    """
-    if not any(entry.name.startswith(".") for entry in folder.iterdir()):
-        (folder / MARK).touch()
+    mark(stage, (*files, *copies))
 
 
 def _same(file: Path, content: bytes) -> bool:
