@@ -149,6 +149,16 @@ class Variant(Changes, NamedModel):
     """Another variant of this recipe, whose changes come first."""
     price: PriceGuideField | None = None
     """A guide price of its own, for the regular size."""
+    time: DurationField | None = None
+    """How long one takes to make, when it isn't the recipe's."""
+    method: list[TextField] = []
+    """How this variant is made, in place of the recipe's steps, one step a line."""
+    looks_right_when: list[TextField] = []
+    """How one sees that it is right, in place of the recipe's signs, one sign a line."""
+    careful: list[TextField] = []
+    """What can hurt whoever makes it, in place of the recipe's lines."""
+    care: TextField = ""
+    """How the client keeps it fresh, when it isn't as for the recipe."""
     photos: list[Photo] = []
     """Photos of this variant."""
     draft: YesNoField = False

@@ -1,0 +1,118 @@
+"""Does a step speak of a plant that isn't in this variant, and what is there instead?
+
+A step is read as a helper reads it: `the mint` is Apple mint, `roses` are Garden rose, `dogwood`
+is Dogwood stems, unless another plant that is still there goes by the same word.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from corymb.studio.saying import and_list
+
+PARTS = {"stems", "heads", "pods", "berries", "moons", "catkins", "hips", "blossom"}
+"""What is cut of a plant: a name goes without it too."""
+
+VAGUE = {"bell", "box", "bush", "flax", "orange", "seal", "tail", "william"}
+"""Words that end a plant's name and mean something else at a bench, or nothing alone."""
+
+Phrase = tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class Gone:
+    """A plant that a step was written for and that isn't there, and what came in its place."""
+
+    plant: str
+    instead: tuple[str, ...] = ()
+
+    @property
+    def words(self) -> str:
+        """One short sentence, the same for one plant and for many."""
+        if self.instead:
+            return f"{and_list(self.instead)} in place of {self.plant}."
+        return f"No {self.plant} here."
+
+
+def step_note(step: str, gone: Sequence[Gone], here: Iterable[str]) -> str:
+    """What to say below a step about the plants it names; empty when all of them are there."""
+    return " ".join(one.words for one in named(step, gone, here))
+
+
+def is_all_gone(text: str, gone: Sequence[Gone], here: Iterable[str]) -> bool:
+    """Whether every sentence of a text speaks of plants that aren't there, and of no other."""
+    here = list(here)
+    sentences = [part for part in re.split(r"(?<=[.!?])\s+", text.strip()) if part]
+    return bool(sentences) and all(
+        named(sentence, gone, here) and not _names_any(sentence, here) for sentence in sentences
+    )
+
+
+def named(step: str, gone: Sequence[Gone], here: Iterable[str]) -> list[Gone]:
+    """The plants gone that a step names."""
+    here = list(here)
+    words = _words(step)
+    for plant in here:
+        words = _without(words, _words(plant))
+    kept = [phrase for plant in here for phrase in short_names(plant)]
+    return [one for one in gone if any(_has(words, p) for p in _names(one.plant, kept))]
+
+
+def short_names(plant: str) -> list[Phrase]:
+    """What else a plant is called: without the part that is cut, and by its last word."""
+    whole = _words(plant)
+    bare = whole[:-1] if len(whole) > 1 and whole[-1] in PARTS else whole
+    return [bare, bare[-1:]] if bare[-1] not in VAGUE else [bare]
+
+
+def _names(plant: str, kept: list[Phrase]) -> list[Phrase]:
+    """The whole name, and those shorter ones that no plant still there goes by."""
+    others = [short for short in short_names(plant) if not any(_same(short, k) for k in kept)]
+    return [_words(plant), *others]
+
+
+def _names_any(sentence: str, plants: Iterable[str]) -> bool:
+    words = _words(sentence)
+    return any(_has(words, phrase) for plant in plants for phrase in short_names(plant))
+
+
+def _words(text: str) -> Phrase:
+    return tuple(re.findall(r"[\w'-]+", text.casefold().replace("’", "'")))
+
+
+def _has(words: Phrase, phrase: Phrase) -> bool:
+    return _place(words, phrase) is not None
+
+
+def _without(words: Phrase, phrase: Phrase) -> Phrase:
+    """The words without a phrase; a gap is left, so that what is beside it doesn't join."""
+    while (at := _place(words, phrase)) is not None:
+        words = (*words[:at], "", *words[at + len(phrase) :])
+    return words
+
+
+def _place(words: Phrase, phrase: Phrase) -> int | None:
+    size = len(phrase)
+    places = range(len(words) - size + 1)
+    return next((i for i in places if _same(words[i : i + size], phrase)), None)
+
+
+def _same(some: Phrase, others: Phrase) -> bool:
+    """Whether two phrases are one, their last words in singular or plural."""
+    if len(some) != len(others) or some[:-1] != others[:-1]:
+        return False
+    return bool(_forms(some[-1]) & _forms(others[-1]))
+
+
+def _forms(word: str) -> set[str]:
+    """A word and what it may be the plural of."""
+    forms = {word}
+    if len(word) > 3 and word.endswith("ies"):
+        forms.add(f"{word[:-3]}y")
+    if len(word) > 4 and word.endswith(("ses", "xes", "zes", "ches", "shes")):
+        forms.add(word[:-2])
+    if len(word) > 3 and word.endswith("s") and not word.endswith("ss"):
+        forms.add(word[:-1])
+    return forms
