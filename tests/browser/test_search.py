@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from pathlib import Path
+
 import pytest
 from playwright.sync_api import Page, expect
 
@@ -25,6 +27,17 @@ def ask(page: Page, words: str) -> None:
         pytest.param("HEDGEROW", "arrangements/hedgerow-jar.html", "Posy", id="capitals"),
         pytest.param("hedg ja", "arrangements/hedgerow-jar.html", "Posy", id="half words"),
         pytest.param("dáhlïa shéll", "flowers/dahlia-shell.html", "Flower", id="accents typed"),
+        pytest.param("daliah shell", "flowers/dahlia-shell.html", "Flower", id="a slip"),
+        pytest.param(
+            "pink", "arrangements/longest-night-hand-tie.html", "Bridal hand-tie", id="a colour"
+        ),
+        pytest.param("pink camellia", "flowers/camellia-blush.html", "Flower", id="its colour"),
+        pytest.param(
+            "rook bouquet",
+            "arrangements/rooks-wing-hand-tie.html",
+            "Bridal hand-tie",
+            id="a word said of its style",
+        ),
     ],
 )
 def test_search_finds(kind: Kind, words: str, href: str, sort: str, visit: Visit) -> None:
@@ -37,6 +50,38 @@ def test_search_finds(kind: Kind, words: str, href: str, sort: str, visit: Visit
     assert page.url.endswith(href)
 
 
+@pytest.mark.parametrize(
+    ("typed", "right", "slip"),
+    [
+        pytest.param("daliah", "dahlia", True, id="a letter in the wrong place"),
+        pytest.param("dahila", "dahlia", True, id="two letters changed round"),
+        pytest.param("dalia", "dahlia", True, id="one missing"),
+        pytest.param("dahllia", "dahlia", True, id="one too many"),
+        pytest.param("dehlia", "dahlia", True, id="one wrong"),
+        pytest.param("dehlla", "dahlia", False, id="two wrong"),
+        pytest.param("dlia", "dahlia", False, id="two missing"),
+        pytest.param("poppy", "peony", False, id="another flower"),
+    ],
+)
+def test_one_slip_is_forgiven_and_no_more(typed: str, right: str, slip: bool, visit: Visit) -> None:
+    page = visit(SEARCH)
+    asked = """async ([typed, right]) => {
+        const script = [...document.scripts].find((one) => one.src.includes("search"));
+        return (await import(script.src)).isSlip(typed, right);
+    }"""
+    assert page.evaluate(asked, [typed, right]) is slip
+
+
+def test_a_slip_is_forgiven_only_where_nothing_is_spelled_so(visit: Visit) -> None:
+    page = visit(SEARCH)
+    ask(page, "dahlia")
+    exact = page.locator(".found a").count()
+    ask(page, "daliah")
+    expect(page.locator(".found a")).to_have_count(exact)
+    ask(page, "rsoe")
+    expect(page.get_by_text("Nothing found.")).to_be_visible()
+
+
 def test_a_name_with_accents_is_found_without_them(
     visit: Visit, demo_addresses: dict[Audience, str]
 ) -> None:
@@ -46,6 +91,17 @@ def test_a_name_with_accents_is_found_without_them(
     page.route("**/search.json", lambda route: route.fulfill(json=[entry]))
     page.goto(demo_addresses["clients"] + "search.html?q=creme brulee")
     expect(page.get_by_role("link", name="Crème brûlée stock")).to_be_visible()
+
+
+def test_where_else_to_look_is_said_only_where_search_can_t_work(
+    visit: Visit, demo_sites: dict[Audience, Path]
+) -> None:
+    page = visit(SEARCH)
+    instead = page.locator("[data-search-instead]")
+    expect(instead).to_be_hidden()
+    page.goto((demo_sites["clients"] / "search.html").as_uri())
+    expect(instead).to_contain_text("not from a disk")
+    expect(instead).to_be_visible()
 
 
 def test_a_name_comes_before_a_mention(visit: Visit) -> None:
