@@ -140,6 +140,6 @@ def test_search_says_that_it_takes_script_and_where_else_to_look(
     with start_chromium(playwright, "--blink-settings=scriptEnabled=false") as browser:
         page = browser.new_page()
         page.goto(demo_addresses["clients"] + "search.html")
-        instead = page.locator("noscript p")
+        instead = page.locator("[data-search-instead]")
         expect(instead).to_be_visible()
         expect(instead.get_by_role("link", name="all flowers")).to_be_visible()
