@@ -2,8 +2,9 @@
 
 import os
 from collections.abc import Callable
-from errno import EISDIR
+from errno import EACCES, EISDIR
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -59,3 +60,21 @@ def test_what_is_no_studio_is_told_in_a_sentence(
     studio, problems = read_studio(folder)
     assert studio is None
     assert [(p.file, p.message) for p in problems] == [(folder / file, told)]
+
+
+def test_a_folder_that_can_t_be_looked_into_is_told(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    closed = tmp_path / "recipes" / "posy"
+    closed.mkdir(parents=True)
+    scandir = os.scandir
+
+    def refusing(folder: Any) -> Any:
+        if Path(folder) == closed:
+            raise PermissionError(EACCES, os.strerror(EACCES), str(closed))
+        return scandir(folder)
+
+    monkeypatch.setattr(os, "scandir", refusing)
+    _, problems = read_studio(tmp_path)
+    message = f"This folder can't be read ({os.strerror(EACCES)}): see who may open it."
+    assert (closed, message, False) in [(p.file, p.message, p.advice) for p in problems]

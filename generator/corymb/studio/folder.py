@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
@@ -70,9 +71,9 @@ def _studio_file(folder: Path, entries: list[Path]) -> Iterator[Found | Problem]
 
 def _files_in(folder: Path, kind: str) -> Iterator[Found | Problem]:
     wanted = ".md" if kind in MARKDOWN_KINDS else ".yml"
-    for file in sorted(folder.rglob("*")):
-        hidden = any(part.startswith(".") for part in file.relative_to(folder).parts)
-        if file.is_dir() or hidden:
+    for file in _walk(folder):
+        if isinstance(file, Problem):
+            yield file
             continue
         name = _name_of(file, wanted)
         if name is None:
@@ -85,6 +86,19 @@ def _files_in(folder: Path, kind: str) -> Iterator[Found | Problem]:
         elif file.name != f"{name}{wanted}":
             yield _rename(file, f"{known_as}{wanted}")
         yield Found("standing" if standing else kind, known_as, file, file.parent.name)
+
+
+def _walk(folder: Path) -> Iterator[Path | Problem]:
+    """All files below a folder but the hidden ones, and each folder that can't be looked into."""
+    files: list[Path] = []
+    closed: list[OSError] = []
+    for here, folders, names in os.walk(folder, onerror=closed.append):
+        folders[:] = [name for name in folders if not name.startswith(".")]
+        files += [Path(here) / name for name in names if not name.startswith(".")]
+    for error in closed:
+        message = f"This folder can't be read ({error.strerror or error}): see who may open it."
+        yield Problem(Path(error.filename or folder), 1, 1, message)
+    yield from sorted(files)
 
 
 def _name_of(file: Path, wanted: str) -> str | None:
