@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Literal
+from unicodedata import normalize
 
 import pytest
 
@@ -28,6 +30,8 @@ from tests.broken.bench import (
     case,
     good_studio,
 )
+
+Form = Literal["NFC", "NFD"]
 
 TEN_SLIPS = [
     case("", HOUSE, "  currency: EUR", "  currency: euro", at(16, 13, "three letters")),
@@ -138,3 +142,17 @@ def test_nothing_is_built_from_what_was_only_guessed(tmp_path: Path) -> None:
     mended = read_folder(studio).mended
     assert mended is not None
     assert "hedgerow-jar" in mended.recipes and "dahlia-shell" in mended.stems
+
+
+@pytest.mark.parametrize(("on_disk", "written"), [("NFD", "NFC"), ("NFC", "NFD")])
+def test_a_photo_s_accents_may_be_written_in_either_way(
+    on_disk: Form, written: Form, tmp_path: Path
+) -> None:
+    studio = good_studio(tmp_path)
+    (studio / PHOTO).rename(studio / "photos" / normalize(on_disk, "Pósaé.jpg"))
+    for file in (JAR, MADE):
+        text = (studio / file).read_text(encoding="utf-8")
+        named = text.replace(PHOTO, "photos/" + normalize(written, "Pósaé.jpg"))
+        assert named != text
+        (studio / file).write_text(named, encoding="utf-8")
+    assert read_and_check(studio)[1] == []

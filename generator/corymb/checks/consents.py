@@ -7,7 +7,7 @@ from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from corymb.studio.photographs import photos_of
+from corymb.studio.photographs import photo_path, photos_of
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Source, Step, Studio
 
@@ -48,7 +48,7 @@ def _by_photo(studio: Studio) -> Iterator[list[_Shown]]:
     places: dict[str, list[_Shown]] = defaultdict(list)
     for photo, source, path in photos_of(studio):
         if not source.in_doubt(*path, "file") and not source.in_doubt(*path, KEY):
-            file = os.path.realpath(studio.folder / photo.file)
+            file = os.path.realpath(photo_path(studio.folder, photo.file))
             places[file].append(_Shown(photo.file, photo.may_be_shown_to, source, path))
     yield from places.values()
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from corymb.photos import PhotoError, inspect
-from corymb.studio.photographs import photos_of
+from corymb.studio.photographs import photo_path, photos_of
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 from corymb.studio.suggest import nearest, quoted
@@ -32,7 +32,7 @@ def _fault(folder: Path, written: str) -> str:
             f"{quoted(written)} is a web address: copy the photo into photos/ and name that file."
         )
     try:
-        path = (folder / written).resolve()
+        path = photo_path(folder, written).resolve()
         if not path.is_relative_to(folder.resolve()):
             name = written.replace("\\", "/").rpartition("/")[2]
             return (

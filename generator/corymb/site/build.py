@@ -14,7 +14,7 @@ from corymb.site.publish import PublishError, publish
 from corymb.site.render import TEMPLATES
 from corymb.site.settings import SiteSettings
 from corymb.site.site import AddressTakenError, Site, make_site
-from corymb.studio.photographs import photos_of
+from corymb.studio.photographs import photo_path, photos_of
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 from corymb.views.compose.catalogue import Catalogue
@@ -110,11 +110,11 @@ def make_images(
 ) -> Images:
     """Every photo and picture of the studio, made or found in the cache."""
     named = list(photos_of(studio))
-    sources = [studio.folder / photo.file for photo, _, _ in named if _published(photo)]
+    sources = [photo_path(studio.folder, photo.file) for photo, _, _ in named if _published(photo)]
     made = prepare_many(sources, cache, lambda done, total: progress("photos", done, total))
     photos: dict[str, PreparedPhoto] = {}
     for photo, source, path in named:
-        result = made.get(studio.folder / photo.file)
+        result = made.get(photo_path(studio.folder, photo.file))
         if isinstance(result, PhotoError):
             report.problems.append(source.problem(str(result), *path, "file"))
         elif result is not None:
