@@ -45,6 +45,20 @@ CASES = [
         at(17, 5, "words joined by one hyphen. Write ‘cosmos-white’."),
     ),
     case(
+        "a stem by its name, with the comma in it",
+        JAR,
+        "- 5 cosmos-white, light",
+        "- 5 Cosmos, white, light",
+        at(17, 5, "If that was made from the name, write ‘5 cosmos-white, light’."),
+    ),
+    case(
+        "a count in words",
+        JAR,
+        "- 5 cosmos-white, light",
+        "- five cosmos-white, light",
+        at(17, 5, "‘five cosmos-white’ counts in words: write it in figures, ‘5 cosmos-white’."),
+    ),
+    case(
         "a swap with no arrow",
         JAR,
         "- dahlia-shell -> 4 dahlia-plum",

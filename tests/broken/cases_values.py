@@ -189,6 +189,20 @@ CASES = [
         at(27, 15, "‘stings’ is not a hazard. It is one of: poisonous if eaten, irritant sap,"),
     ),
     case(
+        "hazards that are none",
+        DAHLIAS,
+        "    hazards: [poisonous to pets]\n    scent",
+        "    hazards: none\n    scent",
+        at(27, 14, "Where you know of nothing, leave it out: that means not known, never safe."),
+    ),
+    case(
+        "hazards that are a list of none",
+        DAHLIAS,
+        "    hazards: [poisonous to pets]\n    scent",
+        "    hazards: [none]\n    scent",
+        at(27, 15, "Where you know of nothing, leave it out: that means not known, never safe."),
+    ),
+    case(
         "a use misspelt",
         DAHLIAS,
         "    use: focal\n    form: rosette",

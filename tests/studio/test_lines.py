@@ -58,7 +58,7 @@ def test_a_recipe_line_is_read(text: str, line: RecipeLineText, printed: str) ->
          "‘dahlia-shell 3’ is the wrong way round: write ‘3 dahlia-shell’."),
         ("3dahlia-shell", "‘3dahlia-shell’ lacks a space: write ‘3 dahlia-shell’."),
         ("three dahlia-shell",
-         "‘three dahlia-shell’ doesn't say how many: write it like ‘3 dahlia-shell’."),
+         "‘three dahlia-shell’ counts in words: write it in figures, ‘3 dahlia-shell’."),
         ("0 dahlia-shell", "None of a thing needs no line: write 1 or more, or take it out."),
         ("2.5 dahlia-shell", "‘2.5’ is not whole: write 2 or 3."),
         ("3 Dahlia Shell, light", "‘Dahlia Shell’ can't be referred to: use small letters and "

@@ -22,6 +22,7 @@ from corymb.studio.suggest import quoted
 
 Model = type[FileModel]
 SET_IN = "moved in by two spaces"
+NOTHING = ("none", "no", "nothing", "safe", "not known", "n/a")
 UNTIL = {"may be shown to": ", until the client has said yes"}
 """How long an example holds that keeps something back. Consent is given, never suggested."""
 
@@ -53,6 +54,11 @@ def wrong(model: Model, slip: Slip) -> str:
     """For a value that isn't what its key wants, and for keys that don't go together."""
     key = slip.written[-1] if slip.written else ""
     alone = slip.keys or slip.in_key or not isinstance(key, str)
+    if _says_no_hazards(slip):
+        return (
+            "`hazards` names what is known to hurt. Where you know of nothing, leave it out: "
+            "that means not known, never safe."
+        )
     match slip.kind:
         case "list_type":
             return _a_list(model, slip)
@@ -62,6 +68,11 @@ def wrong(model: Model, slip: Slip) -> str:
             several = "" if slip.keys or slip.in_key else _not_several(model, slip)
             return several or (str(slip.error) if alone else f"`{key}`: {slip.error}")
     return _keys_of_its_own(model, slip)
+
+
+def _says_no_hazards(slip: Slip) -> bool:
+    found = slip.found
+    return "hazards" in slip.written[-2:] and isinstance(found, str) and found.casefold() in NOTHING
 
 
 def _belongs(model: Model, path: Steps) -> str:

@@ -8,6 +8,15 @@ from corymb.studio.values.text import parse_count, parse_id
 COUNTED = re.compile(r"(?P<count>[0-9][0-9.,]*)(?:\s*[x×])?\s+(?P<rest>.+)", re.IGNORECASE)
 """How many (or how much), then what: `3 dahlia-shell`, `3 x dahlia-shell`, `0.3 m twine`."""
 
+FIGURES = dict(
+    zip(
+        ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"),
+        range(1, 11),
+        strict=True,
+    )
+) | {"a": 1, "an": 1, "eleven": 11, "twelve": 12, "fifteen": 15, "twenty": 20}
+"""Numbers that are written out, as one says them."""
+
 _GLUED = re.compile(r"(?P<count>[0-9]+)x?(?P<rest>[a-z-]{3,})", re.IGNORECASE)
 _TURNED = re.compile(r"(?P<rest>\D.*?)\s*[x×]?\s*(?P<count>[0-9]+)", re.IGNORECASE)
 
@@ -26,6 +35,10 @@ def count_and_id(text: str, example: str) -> tuple[int, str]:
     found = COUNTED.fullmatch(text)
     if found:
         return parse_count(found["count"]), parse_id(found["rest"])
+    word, _, rest = text.partition(" ")
+    if rest and word.casefold() in FIGURES:
+        right = f"{FIGURES[word.casefold()]} {rest}"
+        raise ValueError(f"{quoted(text)} counts in words: write it in figures, {quoted(right)}.")
     glued, turned = _GLUED.fullmatch(text), _TURNED.fullmatch(text)
     near = glued or turned
     if near and (glued or " " in text):

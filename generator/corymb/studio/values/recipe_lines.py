@@ -16,6 +16,7 @@ from corymb.studio.values.pieces import (
     pieces,
     some,
 )
+from corymb.studio.values.text import slug
 from corymb.studio.words import ESSENTIAL, ROLES, USES
 
 UNITS = ("m", "cm", "mm", "kg", "g", "L", "l", "ml")
@@ -80,6 +81,7 @@ class SundryText:
 def parse_recipe_line(text: str) -> RecipeLineText:
     """Reads `3 dahlia-shell, light, essential`. Raises ValueError."""
     head, *words = pieces(text)
+    _not_by_its_name(head, words)
     count, stem = count_and_id(head, "3 dahlia-shell")
     role = use = None
     essential = False
@@ -144,6 +146,20 @@ def parse_sundry(text: str) -> SundryText:
     if unit not in UNITS or not name:
         unit, name = "", found["rest"]
     return SundryText(count, name, parse_money(cost), unit)
+
+
+def _not_by_its_name(head: str, words: list[str]) -> None:
+    """Names hold commas, `Scabious, lilac`; ids don't. Raises ValueError."""
+    counted = COUNTED.fullmatch(head)
+    if not counted or not words or words[0].casefold() in (*ROLES, *USES, ESSENTIAL):
+        return
+    if counted["rest"] != counted["rest"].casefold():
+        name, *others = f"{counted['rest']}, {words[0]}", *words[1:]
+        right = comma(f"{counted['count']} {slug(name)}", *others)
+        raise ValueError(
+            f"{quoted(name)} is a stem's name for readers; here goes its id. "
+            f"If that was made from the name, write {quoted(right)}."
+        )
 
 
 def _not_a_part(word: str, taken: tuple[str | None, str | None, str]) -> str:
