@@ -52,8 +52,9 @@ def _refuse_strange(folder: Path, own: list[str]) -> None:
     strange = [path for path in own if not is_of_a_host(path)]
     if strange and not is_marked(folder):
         raise PublishError(
-            f"{folder.name}/ holds files that Corymb did not put there, such as {strange[0]}; move "
-            "them away and build again. What belongs to the site can be put back then, and will stay."
+            f"{folder.name}/ holds files that Corymb did not put there, such as {strange[0]}; "
+            "move them away and build again. What belongs to the site can be put back then, and "
+            "will stay."
         )
 
 

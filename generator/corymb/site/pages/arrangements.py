@@ -8,6 +8,7 @@ from corymb.site import structured_data
 from corymb.site.pages.page import Making, Page, Share
 from corymb.trade.looks import Look
 from corymb.views.compose import addresses, lists
+from corymb.views.compose.bands import words_of
 from corymb.views.compose.recipes import recipe_view
 from corymb.views.compose.tint import tint_of
 from corymb.views.pieces import Link
@@ -49,9 +50,12 @@ def _page_of(making: Making, look: Look) -> Page:
         share=share,
         tint=tint_of(view.band),
     )
-    return Page(frame, view, view.style.label, _words(view))
+    return Page(frame, view, view.style.label, _words(making, look, view))
 
 
-def _words(view: ClientRecipe) -> str:
+def _words(making: Making, look: Look, view: ClientRecipe) -> str:
+    """What else it is looked for by: its colours, its stems, and what is said of its style."""
+    style = making.catalogue.style_of(making.catalogue.studio.recipes[look.recipe])
+    colours = " ".join(words_of(making.catalogue, look))
     stems = " ".join(f"{line.name} {line.botanical}" for line in view.lines)
-    return f"{view.style.label} {stems}"
+    return f"{style.name} {colours} {style.about} {stems}"

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from corymb.site.pages.page import Making, Page
 from corymb.views.compose import addresses, lists
-from corymb.views.compose.stems import stem_view
+from corymb.views.compose.stems import stem_card, stem_view
 from corymb.views.pieces import Link
 
 SECTION = "flowers"
@@ -23,4 +23,7 @@ def pages(making: Making) -> Iterator[Page]:
         about = view.about or f"{view.name}: {view.season.sentence}"
         path = addresses.of_stem(stem.id)
         frame = making.frame(path, "stem.html", SECTION, view.name, about, crumbs=[LIST])
-        yield Page(frame, view, "Flower", f"{view.botanical} {view.group}")
+        words = " ".join(
+            (view.botanical, view.group, *stem_card(making.catalogue, stem).colour_words)
+        )
+        yield Page(frame, view, "Flower", words)
