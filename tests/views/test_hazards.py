@@ -18,6 +18,12 @@ MARJORAM = stem("Marjoram, mauve", "poisonous to pets", caution="A herb, but not
 WHITE = stem("Marjoram, white", caution="A herb, but not for cats.")
 ROSE = stem("Rose, blush", "thorns")
 DAISY = stem("Daisy")
+BURNS = "Dry stems burn fast, so no flame near them."
+FIR = stem("Silver fir", caution=f"Resin sticks. {BURNS}")
+WHEAT = stem("Wheat", caution=f"{BURNS} Gloves on.")
+DILL = stem("Dill", caution="The sap burns. Gloves on.")
+SPURGE = stem("Spurge", "poisonous if eaten", "poisonous to pets")
+FOXGLOVE = stem("Foxglove", "heart poison", "poisonous if eaten", "poisonous to pets")
 
 
 @pytest.mark.parametrize(
@@ -33,6 +39,26 @@ DAISY = stem("Daisy")
             ),
             id="a sentence of two colours of one plant is said once, and whose it is",
         ),
+        pytest.param(
+            [FIR, WHEAT, DILL],
+            (
+                "Silver fir: Resin sticks.",
+                f"Silver fir and Wheat: {BURNS}",
+                "Wheat: Gloves on.",
+                "Dill: The sap burns. Gloves on.",
+            ),
+            id="a sentence that two plants share is said once, a word or two stay where they are",
+        ),
+        pytest.param(
+            [MINT, SPURGE, FOXGLOVE],
+            (
+                "Poisonous if eaten: keep Spurge away from food, children and pets.",
+                "Poisonous, to the heart: keep Foxglove away from food, children and pets.",
+                "Can make pets ill if chewed: keep Apple mint out of their reach.",
+            ),
+            id="what a graver hazard says already is not said again",
+        ),
+        pytest.param([FIR], (f"Resin sticks. {BURNS}",), id="alone it stays as it was written"),
         pytest.param([WHITE], ("A herb, but not for cats.",), id="alone there is no doubt whose"),
     ],
 )
@@ -46,13 +72,14 @@ TOLD = {
     "poisonous if eaten": (
         "Poisonous if eaten: keep Iceland poppy and Sweet William away from food, children and "
         "pets.",
-        "Iceland poppy and Sweet William: poisonous if eaten. Wash hands before you eat or drink.",
+        "Iceland poppy and Sweet William: poisonous if eaten. Wash hands; nothing near food or "
+        "pets.",
     ),
     "heart poison": (
         "Poisonous, to the heart: keep Iceland poppy and Sweet William away from food, children "
         "and pets.",
         "Iceland poppy and Sweet William: poison to the heart. Gloves; wash hands; nothing near "
-        "food.",
+        "food or pets.",
     ),
     "poisonous to pets": (
         "Can make pets ill if chewed: keep Iceland poppy and Sweet William out of their reach.",

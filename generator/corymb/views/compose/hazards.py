@@ -8,6 +8,8 @@ rule that Iceland poppy keeps its capital and honesty has none.
 
 from __future__ import annotations
 
+import re
+from collections import Counter
 from collections.abc import Iterable
 
 from corymb.studio.models import Stem
@@ -29,8 +31,8 @@ AT_HOME = {
     "thorns": "Has thorns: {names}.",
 }
 AT_THE_BENCH = {
-    "poisonous if eaten": "{names}: poisonous if eaten. Wash hands before you eat or drink.",
-    "heart poison": "{names}: poison to the heart. Gloves; wash hands; nothing near food.",
+    "poisonous if eaten": "{names}: poisonous if eaten. Wash hands; nothing near food or pets.",
+    "heart poison": "{names}: poison to the heart. Gloves; wash hands; nothing near food or pets.",
     "irritant sap": "{names}: the sap irritates skin. Gloves and long sleeves.",
     "irritant hairs": "{names}: the hairs irritate. Gloves; don't rub your eyes.",
     "irritant dust": "{names}: the dust irritates. Work in moving air.",
@@ -42,6 +44,15 @@ AT_THE_BENCH = {
     "deadly to cats": "{names}: deadly to cats. Tell the client; take the pollen out over paper.",
     "heavy pollen": "{names}: pick the anthers off before the pollen is loose.",
 }
+
+
+GRAVER = {
+    "poisonous if eaten": ("heart poison",),
+    "poisonous to pets": ("poisonous if eaten", "heart poison"),
+}
+"""Hazards that need no sentence of their own for a stem that has a graver one, which says it."""
+
+FEW_WORDS = 4  # a sentence of so few (`Gloves on.`) stays with what it belongs to
 
 
 def take_home(stems: Iterable[Stem]) -> tuple[str, ...]:
@@ -56,23 +67,45 @@ def at_the_bench(stems: Iterable[Stem]) -> tuple[str, ...]:
 
 def _sentences(stems: Iterable[Stem], words: dict[str, str]) -> tuple[str, ...]:
     stems = list(stems)
-    told = [
-        _said(text, [stem for stem in stems if hazard in stem.hazards])
-        for hazard, text in words.items()
-        if any(hazard in stem.hazards for stem in stems)
-    ]
+    by_hazard = {
+        hazard: [stem for stem in stems if hazard in stem.hazards and not _covered(stem, hazard)]
+        for hazard in words
+    }
+    told = [_said(words[hazard], having) for hazard, having in by_hazard.items() if having]
     return (*told, *_written(stems))
 
 
+def _covered(stem: Stem, hazard: str) -> bool:
+    return any(graver in stem.hazards for graver in GRAVER.get(hazard, ()))
+
+
 def _written(stems: list[Stem]) -> tuple[str, ...]:
-    """The sentences written for single stems; among several, each says whose it is."""
-    sentences = dict.fromkeys(stem.caution for stem in stems if stem.caution)
+    """What is written for single stems; among several it is said once, and whose it is."""
     if len(stems) == 1:
-        return tuple(sentences)
-    return tuple(
-        _said("{names}: {text}", [stem for stem in stems if stem.caution == text], text)
-        for text in sentences
-    )
+        return tuple(filter(None, [stems[0].caution]))
+    whose: dict[str, list[Stem]] = {}
+    for stem in stems:
+        for text in _parts(stem.caution, _shared(stems)):
+            whose.setdefault(text, []).append(stem)
+    return tuple(_said("{names}: {text}", having, text) for text, having in whose.items())
+
+
+def _shared(stems: list[Stem]) -> set[str]:
+    """The sentences that stand in more than one plant's caution."""
+    cautions = {stem.caution for stem in stems}
+    counts = Counter(text for caution in cautions for text in set(_split(caution)))
+    return {text for text, times in counts.items() if times > 1 and len(text.split()) >= FEW_WORDS}
+
+
+def _parts(caution: str, shared: set[str]) -> list[str]:
+    """A caution in what it alone says, together, and the sentences that it shares."""
+    sentences = _split(caution)
+    own = " ".join(text for text in sentences if text not in shared)
+    return [*filter(None, [own]), *(text for text in sentences if text in shared)]
+
+
+def _split(caution: str) -> list[str]:
+    return [text for text in re.split(r"(?<=[.!?])\s+", caution.strip()) if text]
 
 
 def _said(text: str, stems: list[Stem], own: str = "") -> str:
