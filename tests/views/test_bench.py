@@ -27,19 +27,21 @@ def test_stems_that_are_treated_alike_are_told_together() -> None:
         stem("Mint", 8, "Strip, stand deep."),
         stem("Scabious, plum", 6, "Strip, stand deep."),
         stem("Cosmos, white", 6, "Strip, stand deep."),
+        stem("Dried wheat", 0, "Keep it dry."),
     ]
     assert conditioning(stems) == (
         "Cosmos, white; Scabious, plum: Strip, stand deep. (6 h)",
         "Mint: Strip, stand deep. (8 h)",
+        "Dried wheat: Keep it dry.",
     )
 
 
-def jar_for(audience: Audience) -> ClientRecipe:
+def jar_for(audience: Audience, variant: str = "") -> ClientRecipe:
     studio, _ = read_studio(conftest.STUDIO)
     assert studio
     pictures: dict[str, Drawing] = defaultdict(lambda: Drawing("picture.svg", 1200, 1400))
     catalogue = Catalogue(studio, audience, date(2026, 9, 16), drawings=pictures)
-    return recipe_view(catalogue, catalogue.looks["hedgerow-jar"][""])
+    return recipe_view(catalogue, catalogue.looks["hedgerow-jar"][variant])
 
 
 def test_a_word_about_a_stem_is_for_whoever_makes_it_and_not_for_clients() -> None:
@@ -48,3 +50,19 @@ def test_a_word_about_a_stem_is_for_whoever_makes_it_and_not_for_clients() -> No
     notes = {line.name: line.note for line in bench.lines if line.note}
     assert notes == {"Crocosmia, ember": "the two tallest, leaning apart"}
     assert not [line for line in jar_for("clients").lines if "note" in vars(line)]
+
+
+def test_a_variants_sheet_says_which_plants_its_steps_name_in_vain() -> None:
+    later = jar_for("staff", "later")
+    assert isinstance(later, StaffRecipe)
+    assert [(place, step.note) for place, step in enumerate(later.bench.method) if step.note] == [
+        (3, "Tall verbena in place of Marjoram."),
+        (4, "Zinnia in place of Crocosmia."),
+    ]
+    assert later.bench.looks_right[-1].note == "Zinnia in place of Crocosmia."
+
+
+def test_a_recipes_own_sheet_needs_no_such_note() -> None:
+    own = jar_for("staff")
+    assert isinstance(own, StaffRecipe)
+    assert not [step for step in (*own.bench.method, *own.bench.looks_right) if step.note]

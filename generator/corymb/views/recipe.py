@@ -111,7 +111,7 @@ class ClientRecipe:
     care: str
     cautions: tuple[str, ...]  # for whoever takes it home: pets, sap, berries
     known_object: str
-    ask_href: str  # a mailto: address with the subject filled in, or ''
+    ask_href: str  # a mailto: address with subject and questions filled in
     made: tuple[Link, ...]  # made work that used it
 
 
@@ -126,14 +126,22 @@ class CostLine:
 
 
 @dataclass(frozen=True)
+class StepView:
+    """A step, or a sign that it is right; `note` says which plant it names isn't in this one."""
+
+    text: str
+    note: str
+
+
+@dataclass(frozen=True)
 class BenchView:
     """How it is made: the part of an arrangement's page that only staff see."""
 
     difficulty: str
     time: str
     techniques: tuple[Link, ...]
-    method: tuple[str, ...]
-    looks_right: tuple[str, ...]
+    method: tuple[StepView, ...]
+    looks_right: tuple[StepView, ...]
     careful: tuple[str, ...]  # cautions for the maker: the recipe's own and its stems'
     conditioning: tuple[str, ...]  # a sentence a stem
     costs: tuple[CostLine, ...]

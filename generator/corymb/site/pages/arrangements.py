@@ -34,8 +34,9 @@ def pages(making: Making) -> Iterator[Page]:
 
 
 def _page_of(making: Making, look: Look) -> Page:
-    view = recipe_view(making.catalogue, look)
     path = addresses.of_look(look)
+    on_the_web = "" if making.catalogue.staff else making.absolute(path)
+    view = recipe_view(making.catalogue, look, on_the_web)
     share = Share.of(view.image.photo)
     frame = making.frame(
         path,

@@ -10,6 +10,7 @@ from corymb.trade.looks import Look
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import at_the_bench
+from corymb.views.compose.look_words import Words
 from corymb.views.compose.wording import money, number
 from corymb.views.pieces import Link
 from corymb.views.recipe import BenchView, CostLine
@@ -19,17 +20,18 @@ def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
     """Method, cautions and costs of a look. Costs are of stems and sundries, without labour."""
     recipe = catalogue.studio.recipes[look.recipe]
     variant = recipe.variants.get(look.variant)
+    words = Words.of(catalogue, look)
     stems = [catalogue.stem(line.stem) for line in look.lines]
     house = catalogue.studio.house
     counts = [line.count for line in look.lines]
     sundries = sum((sundry.cost for sundry in recipe.sundries), Decimal(0))
     return BenchView(
         difficulty=recipe.difficulty,
-        time=str(recipe.time),
+        time=str(words.told("time")),
         techniques=_techniques(catalogue, recipe.techniques),
-        method=tuple(recipe.method),
-        looks_right=tuple(recipe.looks_right_when),
-        careful=tuple(dict.fromkeys([*recipe.careful, *at_the_bench(stems)])),
+        method=words.steps("method"),
+        looks_right=words.steps("looks_right_when"),
+        careful=tuple(dict.fromkeys([*words.cautions(), *at_the_bench(stems)])),
         conditioning=conditioning(stems),
         costs=_costs(catalogue, look),
         sundries=tuple(_sundry(catalogue, sundry) for sundry in recipe.sundries),
@@ -45,7 +47,8 @@ def conditioning(stems: Sequence[Stem]) -> tuple[str, ...]:
     """What to do with the stems overnight, those together that are treated alike."""
     alike: dict[str, list[str]] = {}
     for stem in stems:
-        treatment = f"{stem.conditioning.do} ({stem.conditioning.hours} h)"
+        hours = stem.conditioning.hours
+        treatment = f"{stem.conditioning.do} ({hours} h)" if hours else stem.conditioning.do
         alike.setdefault(treatment, []).append(stem.name)
     return tuple(
         f"{'; '.join(dict.fromkeys(names))}: {treatment}" for treatment, names in alike.items()

@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
-from urllib.parse import quote
-
 from corymb.studio.models import Recipe, Stem
 from corymb.trade.areas import line_shares
 from corymb.trade.differences import Difference, differences
 from corymb.trade.looks import Look, sized
 from corymb.trade.order_lines import REGULAR
 from corymb.views.compose import addresses
+from corymb.views.compose.asking import asking
 from corymb.views.compose.bands import band_of, words_of
 from corymb.views.compose.bench import bench_view
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import take_home
 from corymb.views.compose.images import images_of, photos_of_look
+from corymb.views.compose.look_words import Words
 from corymb.views.compose.seasons import season_of_look
 from corymb.views.compose.wording import price_guide, window_words
 from corymb.views.pieces import Fact, Link
@@ -60,21 +60,25 @@ def _width(across_cm: float) -> str:
     return "middling" if across_cm < WIDE_CM else "wide"
 
 
-def recipe_view(catalogue: Catalogue, look: Look) -> ClientRecipe:
-    """The page of a look: with the bench part for staff, without any of it for clients."""
-    client = _client_view(catalogue, look)
+def recipe_view(catalogue: Catalogue, look: Look, on_the_web: str = "") -> ClientRecipe:
+    """The page of a look: with the bench part for staff, without any of it for clients.
+
+    `on_the_web` is the page's whole address, where that is known.
+    """
+    client = _client_view(catalogue, look, on_the_web)
     if not catalogue.staff:
         return client
     lines = _staff_lines(client.lines, look)
     return StaffRecipe(**{**vars(client), "lines": lines}, bench=bench_view(catalogue, look))
 
 
-def _client_view(catalogue: Catalogue, look: Look) -> ClientRecipe:
+def _client_view(catalogue: Catalogue, look: Look, on_the_web: str) -> ClientRecipe:
     recipe = catalogue.studio.recipes[look.recipe]
     variant = recipe.variants.get(look.variant)
     style = catalogue.style_of(recipe)
     own = catalogue.looks[recipe.id][""]
     source = _source(catalogue, recipe, look)
+    words = Words.of(catalogue, look)
     guide = (variant.price if variant else None) or recipe.price
     price = price_guide(guide, catalogue.studio.house)
     return ClientRecipe(
@@ -85,7 +89,7 @@ def _client_view(catalogue: Catalogue, look: Look) -> ClientRecipe:
         summary=variant.about if variant else recipe.summary,
         image=images_of(catalogue, look),
         photos=photos_of_look(catalogue, look),
-        facts=_facts(recipe, look, price),
+        facts=_facts(recipe, look, str(words.told("time")), price),
         vessel=_vessel(recipe),
         band=band_of(catalogue, look),
         lines=_lines(catalogue, look),
@@ -96,20 +100,20 @@ def _client_view(catalogue: Catalogue, look: Look) -> ClientRecipe:
         variants=_variants(catalogue, recipe, look),
         season=season_of_look(catalogue, look),
         price=price,
-        care=recipe.care,
+        care=str(words.told("care")),
         cautions=take_home(_stems(catalogue, look)),
         known_object=style.known_object,
-        ask_href=_ask(catalogue, recipe, variant.name if variant else ""),
+        ask_href=asking(catalogue.studio.house, recipe, variant, on_the_web),
         made=_made(catalogue, look),
     )
 
 
-def _facts(recipe: Recipe, look: Look, price: str) -> tuple[Fact, ...]:
+def _facts(recipe: Recipe, look: Look, time: str, price: str) -> tuple[Fact, ...]:
     facts = [
         Fact(str(look.stems_total), "stem" if look.stems_total == 1 else "stems"),
         Fact(str(recipe.across), "across"),
         Fact(str(recipe.high), "high"),
-        Fact(str(recipe.time), "to make"),
+        Fact(time, "to make"),
     ]
     return (*facts, Fact(price, "price guide")) if price else tuple(facts)
 
@@ -213,11 +217,6 @@ def _variants(catalogue: Catalogue, recipe: Recipe, current: Look) -> tuple[Vari
             )
         )
     return tuple(views)
-
-
-def _ask(catalogue: Catalogue, recipe: Recipe, variant_name: str) -> str:
-    name = f"{recipe.name}, {variant_name}" if variant_name else recipe.name
-    return f"mailto:{catalogue.studio.house.contact.email}?subject={quote(f'About {name}')}"
 
 
 def _made(catalogue: Catalogue, look: Look) -> tuple[Link, ...]:

@@ -93,8 +93,9 @@ def _used_in(catalogue: Catalogue, stem: Stem) -> tuple[Link, ...]:
 
 def _cutting_view(catalogue: Catalogue, stem: Stem) -> CuttingView:
     house = catalogue.studio.house
+    hours = stem.conditioning.hours
     facts = [
-        Fact(f"{stem.conditioning.hours} h", "to condition"),
+        *([Fact(f"{hours} h", "to condition")] if hours else []),
         Fact(str(stem.stems_per_bucket), "to a bucket"),
         Fact(counted(stem.cutting_step, "stem", "stems"), "cutting step"),
         Fact(str(stem.weight), "a stem"),

@@ -1,0 +1,60 @@
+"""What is said of how a look is made, whoever it was written for?
+
+Words taken over from the recipe may name a plant that a variant has left out. A step or a sign
+then carries a note. So does a caution, and one that is only of plants gone is left out.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any
+
+from corymb.trade.looks import Look
+from corymb.trade.step_notes import is_all_gone, step_note
+from corymb.trade.written_for import Stage, gone_since, stages_of, written
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.hazards import plant_of
+from corymb.views.recipe import StepView
+
+
+@dataclass(frozen=True)
+class Words:
+    """The words of a look, by the keys of a recipe."""
+
+    catalogue: Catalogue
+    stages: tuple[Stage, ...]
+
+    @classmethod
+    def of(cls, catalogue: Catalogue, look: Look) -> Words:
+        """The words of a look and of all that it stands on."""
+        recipes = catalogue.studio.recipes
+        return cls(catalogue, stages_of(recipes[look.recipe], look.variant, recipes))
+
+    def told(self, key: str) -> Any:
+        """What the look says under a key, its own or taken over."""
+        return written(self.stages, key)[0]
+
+    def steps(self, key: str) -> tuple[StepView, ...]:
+        """Each line of a list, with a note where it names a plant that has gone."""
+        lines, at = written(self.stages, key)
+        gone = gone_since(self.stages, at, self._plants)
+        return tuple(StepView(line, step_note(line, gone, self._here)) for line in lines)
+
+    def cautions(self) -> tuple[str, ...]:
+        """The lines of `careful` that are of something in the look, each with its note."""
+        lines, at = written(self.stages, "careful")
+        gone = gone_since(self.stages, at, self._plants)
+        return tuple(
+            f"{line} {step_note(line, gone, self._here)}".strip()
+            for line in lines
+            if not is_all_gone(line, gone, self._here)
+        )
+
+    @cached_property
+    def _plants(self) -> dict[str, str]:
+        return {known_as: plant_of(stem) for known_as, stem in self.catalogue.studio.stems.items()}
+
+    @cached_property
+    def _here(self) -> list[str]:
+        return list(dict.fromkeys(self._plants[line.stem] for line in self.stages[-1].lines))
