@@ -203,6 +203,28 @@ CASES = [
         at(27, 15, "Where you know of nothing, leave it out: that means not known, never safe."),
     ),
     case(
+        "a price in another currency",
+        JAR,
+        "price: from 28",
+        "price: from £28",
+        at(25, 8, "‘from £28’ isn't in EUR, the studio's currency: write what it is in EUR"),
+    ),
+    case(
+        "a cost in another currency, by its letters",
+        JAR,
+        "  - 1 pint jar, 1.20",
+        "  - 1 pint jar, 1.20 GBP",
+        at(27, 5, "isn't in EUR, the studio's currency: write what it is in EUR, without a sign."),
+    ),
+    case(
+        "a bought stem in dollars",
+        DAHLIAS,
+        "    bought: 1.40",
+        "    bought: $1.40",
+        at(25, 13, "‘$1.40’ isn't in EUR"),
+    ),
+    case("a price with the studio's own sign", JAR, "price: from 28", "price: from €28"),
+    case(
         "a use misspelt",
         DAHLIAS,
         "    use: focal\n    form: rosette",

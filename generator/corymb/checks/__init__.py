@@ -12,6 +12,7 @@ from pathlib import Path
 from corymb.checks.advice import overlooked
 from corymb.checks.codes import known_codes
 from corymb.checks.consents import two_consents
+from corymb.checks.currencies import other_currencies
 from corymb.checks.links import dead_links
 from corymb.checks.looks import broken_changes
 from corymb.checks.page_names import taken_names
@@ -34,6 +35,7 @@ CHECKS: tuple[Callable[[Studio], list[Problem]], ...] = (
     taken_names,
     dead_links,
     known_codes,
+    other_currencies,
     against_the_style,
     overlooked,
 )
