@@ -68,6 +68,17 @@ def test_a_variant_in_a_size_times_a_quantity_is_counted_in_whole_stems(
     assert "Changed" in shown
 
 
+def test_a_variant_has_its_own_time_and_is_told_which_plants_have_gone(
+    studio: Path, run: Run
+) -> None:
+    recipe = studio / "content/recipes/posy/kitchen-jug.yml"
+    change(recipe, "    name: Late summer\n", "    name: Late summer\n    time: 35 min\n")
+    change(recipe, "Strip every leaf that", "Strip the quaking grass of all that")
+    result = run("show", "kitchen-jug", "--variant", "late-summer")
+    assert "· 35 min to make ·" in result.output
+    assert "Cosmos in place of Quaking grass." in " ".join(result.output.split())
+
+
 @pytest.mark.parametrize(
     ("arguments", "told"),
     [

@@ -17,6 +17,7 @@ from corymb.trade.differences import Difference, differences
 from corymb.trade.looks import Look, looks_of, sized
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.weeks import weeks_added, weeks_of_look
+from corymb.views.compose.look_words import Words
 from corymb.views.compose.wording import price_guide, sentence, spans_of
 
 WIDE = 84
@@ -47,23 +48,24 @@ def sheet(studio: Studio, recipe: Recipe, asked: Asked, plain: bool = False) -> 
 def _lines(
     studio: Studio, recipe: Recipe, asked: Asked, look: Look, looks: dict[str, Look]
 ) -> Iterator[str]:
-    yield from _head(studio, recipe, asked)
+    yield from _head(studio, recipe, look, asked)
     yield from _stems(studio, recipe, look, asked)
     yield from _year(studio, look, looks)
     if not asked.variant and recipe.variants:
         yield from _variants(studio, recipe, looks)
     if asked.variant or recipe.based_on:
         yield from ("", "Changed", *_changes(studio, look))
-    yield from _how(recipe)
+    yield from _how(Words.of(studio, look))
 
 
-def _head(studio: Studio, recipe: Recipe, asked: Asked) -> Iterator[str]:
+def _head(studio: Studio, recipe: Recipe, look: Look, asked: Asked) -> Iterator[str]:
     variant = recipe.variants.get(asked.variant)
     style = studio.house.styles[recipe.style].name
     name = f"{recipe.name}: {variant.name}" if variant else recipe.name
     price = price_guide((variant and variant.price) or recipe.price, studio.house)
     draft = "draft" if recipe.draft or (variant and variant.draft) else ""
-    facts = (style, recipe.difficulty, f"{recipe.time} to make", price, draft)
+    time = Words.of(studio, look).told("time")
+    facts = (style, recipe.difficulty, f"{time} to make", price, draft)
     yield f"{name}  ({asked.quantity} × {asked.size})" if _more(asked) else name
     yield " · ".join(filter(None, facts))
     yield from textwrap.wrap(variant.about if variant else recipe.summary, WIDE)
@@ -132,11 +134,12 @@ def _change(change: Difference) -> str:
     return str(change.before or change.after)
 
 
-def _how(recipe: Recipe) -> Iterator[str]:
-    steps = [f"{number}." for number in range(1, len(recipe.method) + 1)]
-    yield from _list("Method", recipe.method, steps)
-    yield from _list("Looks right when", recipe.looks_right_when)
-    yield from _list("Careful", recipe.careful)
+def _how(words: Words) -> Iterator[str]:
+    method = [f"{step.text} {step.note}".strip() for step in words.steps("method")]
+    signs = [f"{sign.text} {sign.note}".strip() for sign in words.steps("looks_right_when")]
+    yield from _list("Method", method, [f"{number}." for number in range(1, len(method) + 1)])
+    yield from _list("Looks right when", signs)
+    yield from _list("Careful", list(words.cautions()))
 
 
 def _list(heading: str, items: list[str], marks: Iterable[str] = ()) -> Iterator[str]:

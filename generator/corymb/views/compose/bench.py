@@ -20,7 +20,7 @@ def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
     """Method, cautions and costs of a look. Costs are of stems and sundries, without labour."""
     recipe = catalogue.studio.recipes[look.recipe]
     variant = recipe.variants.get(look.variant)
-    words = Words.of(catalogue, look)
+    words = Words.of(catalogue.studio, look)
     stems = [catalogue.stem(line.stem) for line in look.lines]
     house = catalogue.studio.house
     counts = [line.count for line in look.lines]

@@ -10,10 +10,10 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
 
+from corymb.studio.studio import Studio
 from corymb.trade.looks import Look
 from corymb.trade.step_notes import is_all_gone, step_note
 from corymb.trade.written_for import Stage, gone_since, stages_of, written
-from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import plant_of
 from corymb.views.recipe import StepView
 
@@ -22,14 +22,14 @@ from corymb.views.recipe import StepView
 class Words:
     """The words of a look, by the keys of a recipe."""
 
-    catalogue: Catalogue
+    studio: Studio
     stages: tuple[Stage, ...]
 
     @classmethod
-    def of(cls, catalogue: Catalogue, look: Look) -> Words:
+    def of(cls, studio: Studio, look: Look) -> Words:
         """The words of a look and of all that it stands on."""
-        recipes = catalogue.studio.recipes
-        return cls(catalogue, stages_of(recipes[look.recipe], look.variant, recipes))
+        recipe = studio.recipes[look.recipe]
+        return cls(studio, stages_of(recipe, look.variant, studio.recipes))
 
     def told(self, key: str) -> Any:
         """What the look says under a key, its own or taken over."""
@@ -53,7 +53,7 @@ class Words:
 
     @cached_property
     def _plants(self) -> dict[str, str]:
-        return {known_as: plant_of(stem) for known_as, stem in self.catalogue.studio.stems.items()}
+        return {known_as: plant_of(stem) for known_as, stem in self.studio.stems.items()}
 
     @cached_property
     def _here(self) -> list[str]:

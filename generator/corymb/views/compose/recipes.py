@@ -78,7 +78,7 @@ def _client_view(catalogue: Catalogue, look: Look, on_the_web: str) -> ClientRec
     style = catalogue.style_of(recipe)
     own = catalogue.looks[recipe.id][""]
     source = _source(catalogue, recipe, look)
-    words = Words.of(catalogue, look)
+    words = Words.of(catalogue.studio, look)
     guide = (variant.price if variant else None) or recipe.price
     price = price_guide(guide, catalogue.studio.house)
     return ClientRecipe(
