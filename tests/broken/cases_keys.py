@@ -150,7 +150,7 @@ CASES = [
         "a key of the recipe in a variant",
         JAR,
         "    scale: 90 %\n",
-        "    scale: 90 %\n    method: [Strip the leaves.]\n",
+        "    scale: 90 %\n    difficulty: easy\n",
         at(55, 5, "it belongs further out, in line with `variants`."),
     ),
     case(

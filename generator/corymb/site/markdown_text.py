@@ -19,6 +19,7 @@ from markdown.extensions import Extension
 from markdown.treeprocessors import Treeprocessor
 
 from corymb.site.render import url_from
+from corymb.studio.comments import without_comments
 from corymb.studio.leads import ALWAYS, ANCHORS, SAFE_SCHEMES, NoRawHtml, as_browsers_read
 from corymb.views.compose import addresses
 from corymb.views.compose.prose import Prose
@@ -44,6 +45,11 @@ class Writer:
         html = maker.convert(text)
         tokens: list[dict[str, Any]] = getattr(maker, "toc_tokens", [])
         return Prose(html, tuple(Link(t["name"], f"#{t['id']}") for t in tokens))
+
+    @staticmethod
+    def words(text: str) -> str:
+        """A Markdown text for a search to find: without what its author wrote to themselves."""
+        return without_comments(text)
 
 
 class _SiteLinks(Extension):

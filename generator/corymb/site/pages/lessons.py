@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from corymb.site.pages.page import Making, Page
-from corymb.studio.comments import without_comments
 from corymb.views.compose import addresses
 from corymb.views.compose.prose import lesson_view, lessons_shown, lessons_view
 from corymb.views.pieces import Link
@@ -31,4 +30,4 @@ def pages(making: Making) -> Iterator[Page]:
         frame = making.frame(
             view.href, "lesson.html", SECTION, view.title, view.summary, crumbs=[LIST]
         )
-        yield Page(frame, view, "Lesson", without_comments(lesson.markdown))
+        yield Page(frame, view, "Lesson", making.writer.words(lesson.markdown))

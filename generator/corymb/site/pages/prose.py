@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from corymb.site.pages.page import Making, Page
-from corymb.studio.comments import without_comments
 from corymb.views.compose import addresses
 from corymb.views.compose.prose import page_view, pages_shown
 
@@ -16,4 +15,4 @@ def pages(making: Making) -> Iterator[Page]:
         path = addresses.of_page(page.id)
         view = page_view(page, making.writer.prose(page.markdown, path))
         frame = making.frame(path, "prose.html", page.id, view.title, view.summary)
-        yield Page(frame, view, "Page", without_comments(page.markdown))
+        yield Page(frame, view, "Page", making.writer.words(page.markdown))
