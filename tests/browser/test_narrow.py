@@ -9,7 +9,11 @@ from playwright.sync_api import Browser
 
 from corymb.site.settings import AUDIENCES
 from corymb.views.pieces import Audience
+from tests.browser.conftest import Visit
 from tests.browser.frames import pages_in, read_pages
+from tests.browser.kinds import kinds
+
+HOME = kinds("home", audience="clients")[0]
 
 # Which parts stand out at the right, the innermost ones, so that the culprit is named.
 WIDE_PARTS = """(page) => {
@@ -36,3 +40,27 @@ def test_no_page_scrolls_sideways_on_a_small_phone(
     wide = read_pages(plain_browser, demo_addresses[audience], paths, WIDE_PARTS, script=True)
     offenders = [f"{path}: {'; '.join(parts)}" for path, parts in wide.items() if parts]
     assert not offenders, "\n".join([f"{len(offenders)} pages scroll sideways:", *offenders])
+
+
+@pytest.mark.parametrize("selector", [".lead-said h2 a", ".card-name a", ".style h3 a"])
+@pytest.mark.parametrize("width", [360, 1440])
+def test_a_name_of_one_long_word_keeps_the_front_page_as_wide_as_the_screen(
+    selector: str, width: int, visit: Visit
+) -> None:
+    page = visit(HOME, viewport={"width": width, "height": 900})
+    page.locator(selector).first.evaluate(
+        "(name) => { name.textContent = 'Rosengarten'.repeat(9); }"
+    )
+    assert page.evaluate("document.documentElement.scrollWidth") == width
+
+
+@pytest.mark.parametrize("width", [360, 390, 430, 600, 960, 1440])
+def test_the_longest_word_of_common_names_has_room_on_the_front_page(
+    width: int, visit: Visit
+) -> None:
+    page = visit(HOME, viewport={"width": width, "height": 900})
+    name = page.locator(".head-name").first
+    name.evaluate("(name) => { name.textContent = 'Chrysanthemum,'; name.style.hyphens = 'none'; }")
+    assert name.evaluate(
+        "(name) => name.clientHeight < 2 * parseFloat(getComputedStyle(name).lineHeight)"
+    )
