@@ -131,6 +131,8 @@ def test_photo_and_drawing_change_places_without_script(kind: Kind, visit: Visit
     page.get_by_text("Drawn", exact=True).click()
     expect(drawn).to_be_visible()
     expect(photo).to_be_hidden()
+    expect(page.get_by_text("Drawn from its recipe, to scale")).to_be_visible()
+    expect(page.locator(".credit", has_text="Photo:")).to_be_hidden()
 
 
 def test_search_says_that_it_takes_script_and_where_else_to_look(
