@@ -90,7 +90,8 @@ class _Link:
         if splitext(self.path)[1] not in OF_PAGES:
             return (
                 f"{quoted(self.written)} isn't on the site: a text leads to pages, lessons and "
-                "other sites, not to files."
+                "other sites, not to files. A photo goes with "
+                "a recipe or made work, under `photos`."
             )
         if self._target is not None:
             return self._for_others(self._target.reader == "staff")
