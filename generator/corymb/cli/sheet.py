@@ -70,6 +70,8 @@ def _head(studio: Studio, recipe: Recipe, look: Look, asked: Asked) -> Iterator[
     yield " · ".join(filter(None, facts))
     yield from textwrap.wrap(variant.about if variant else recipe.summary, WIDE)
     yield f"{recipe.across} across, {recipe.high} high; {recipe.vessel.name}"
+    if asked.size != REGULAR:
+        yield "Width, height, time and price are those of the regular size."
 
 
 def _more(asked: Asked) -> bool:
