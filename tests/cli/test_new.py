@@ -183,6 +183,16 @@ def test_what_can_t_be_written_is_refused(
     assert {file: file.read_bytes() for file in studio.rglob("*.yml")} == before
 
 
+@pytest.mark.parametrize("what", ["recipe", "stem"])
+def test_nothing_is_asked_where_there_is_no_studio(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, run: Run, what: str
+) -> None:
+    monkeypatch.chdir(tmp_path)
+    told = run("new", what)
+    assert told.exit_code == 1
+    assert told.output.startswith("Error: There is no studio here")
+
+
 def test_a_hazard_that_isn_t_one_is_refused_with_the_nearest(studio: Path, run: Run) -> None:
     result = run("new", "stem", *words({**STEM, "--hazards": "thorny"}))
     assert "‘thorny’ is not a hazard. Did you mean ‘thorns’?" in result.output

@@ -11,7 +11,7 @@ import click
 from corymb.cli.asking import TEXT, ask, refuse_taken, several, studio_as_it_is, write_new
 from corymb.cli.telling import few_of
 from corymb.cli.values import Value
-from corymb.cli.where import config_option, site_settings, studio_folder
+from corymb.cli.where import site_settings, studio_first_option, studio_folder
 from corymb.studio.new_files import NewRecipe, modeline_for, recipe_text
 from corymb.studio.saying import or_list
 from corymb.studio.studio import Studio
@@ -28,7 +28,7 @@ PRICE = Value(lambda text: parse_price_guide(text) if text.strip() else "", "pri
 
 
 @click.command()
-@config_option
+@studio_first_option
 @ask("--name", "Name, as a client reads it", TEXT)
 @click.option("--id", "known_as", type=Value(parse_id, "id"), help="Its id; made from the name.")
 @click.option("--style", help="Its style, by id.")

@@ -10,7 +10,7 @@ import click
 from corymb.cli.asking import TEXT, ask, refuse_taken, studio_as_it_is, write_new
 from corymb.cli.telling import path_from_here
 from corymb.cli.values import Value
-from corymb.cli.where import config_option, site_settings, studio_folder
+from corymb.cli.where import site_settings, studio_first_option, studio_folder
 from corymb.studio.growing import with_stem
 from corymb.studio.models.stem import whole_colours
 from corymb.studio.new_files import NewStem, modeline_for, stem_file_text, stem_text
@@ -47,7 +47,7 @@ def _hazard(text: str) -> str:
 
 
 @click.command()
-@config_option
+@studio_first_option
 @ask("--name", "Name with its colour, like ‘Dahlia, shell’", TEXT)
 @click.option("--id", "known_as", type=Value(parse_id, "id"), help="Its id; made from the name.")
 @ask("--group", "Group of plants", TEXT, "Flowers")

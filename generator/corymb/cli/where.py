@@ -11,14 +11,38 @@ from corymb.site.settings import SettingsError, SiteSettings, read_settings
 CONFIG = "mkdocs.yml"
 STUDIO = "studio.yml"
 
+HELP = "The mkdocs.yml to go by, or its folder. Without it: the one in the current folder."
+
 config_option = click.option(
     "-f",
     "--file",
     "config",
     type=click.Path(path_type=Path),
     metavar="MKDOCS_YML",
-    help="The mkdocs.yml to go by, or its folder. Without it: the one in the current folder.",
+    help=HELP,
 )
+
+
+def _there_is_a_studio(
+    context: click.Context, parameter: click.Parameter, given: Path | None
+) -> Path | None:
+    """Runs before any question is asked: nobody answers nine of them for nothing."""
+    if not context.resilient_parsing:
+        studio_folder(given)
+    return given
+
+
+studio_first_option = click.option(
+    "-f",
+    "--file",
+    "config",
+    type=click.Path(path_type=Path),
+    metavar="MKDOCS_YML",
+    help=HELP,
+    is_eager=True,
+    callback=_there_is_a_studio,
+)
+"""The same option for a command that asks questions."""
 
 
 def site_settings(given: Path | None) -> SiteSettings:
