@@ -30,7 +30,8 @@ PUBLIC = {
     "stems.*.scent stems.*.about",
     "recipe": "name summary time across high vessel.kind vessel.name vessel.across vessel.high "
     "against stems.line stems.stem stems.count stems.role stems.use stems.essential sizes price "
-    "care photos variants.*.name variants.*.about variants.*.swap variants.*.add.line "
+    "care photos variants.*.name variants.*.about variants.*.time variants.*.care "
+    "variants.*.swap variants.*.add.line "
     "variants.*.add.stem variants.*.add.count variants.*.add.role variants.*.add.use "
     "variants.*.add.essential variants.*.drop variants.*.scale variants.*.price variants.*.photos "
     "variants.*.builds_on based_on swap add.line drop scale",
