@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import partial
 from pathlib import Path
 
 import click
@@ -10,17 +11,6 @@ from corymb.site.settings import SettingsError, SiteSettings, read_settings
 
 CONFIG = "mkdocs.yml"
 STUDIO = "studio.yml"
-
-HELP = "The mkdocs.yml to go by, or its folder. Without it: the one in the current folder."
-
-config_option = click.option(
-    "-f",
-    "--file",
-    "config",
-    type=click.Path(path_type=Path),
-    metavar="MKDOCS_YML",
-    help=HELP,
-)
 
 
 def _there_is_a_studio(
@@ -32,16 +22,18 @@ def _there_is_a_studio(
     return given
 
 
-studio_first_option = click.option(
+_config = partial(
+    click.option,
     "-f",
     "--file",
     "config",
     type=click.Path(path_type=Path),
     metavar="MKDOCS_YML",
-    help=HELP,
-    is_eager=True,
-    callback=_there_is_a_studio,
+    help="The mkdocs.yml to go by, or its folder. Without it: the one in the current folder.",
 )
+
+config_option = _config()
+studio_first_option = _config(is_eager=True, callback=_there_is_a_studio)
 """The same option for a command that asks questions."""
 
 
