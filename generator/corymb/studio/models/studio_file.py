@@ -156,7 +156,7 @@ class Style(NamedModel):
     heaviest_stem: WeightField
     """A heavier stem tips or drags it."""
     excludes: list[HazardField] = []
-    """Hazards that are never used in it."""
+    """Hazards that it leaves out; a build names each one that gets in."""
     known_object: TextField = ""
     """What its size is compared with, so that a client can judge it."""
 
