@@ -44,7 +44,7 @@ def _plain_values(node: dict[str, Any]) -> dict[str, Any]:
     if "default" in node:
         default = _as_written(node.pop("default"))
         if default is not None:
-            node["default"] = default
+            node["default"] = default if "string" in _types(node) else _number(default)
     if node.get("examples") == []:
         del node["examples"]
     if "string" not in _types(node) and isinstance(node.get("examples"), list):

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from pydantic import Field
 
 from corymb.studio.models.base import FileModel, NamedModel
@@ -9,6 +11,7 @@ from corymb.studio.values.fields import (
     CountField,
     CurrencyField,
     DayRangeField,
+    DecimalField,
     EmailField,
     FloorField,
     HazardField,
@@ -66,11 +69,11 @@ class Contact(FileModel):
 class MarkUp(FileModel):
     """What the costs are multiplied by to make a price."""
 
-    grown: NumberField = 1.0
+    grown: DecimalField = Decimal(1)
     """Of stems of your own."""
-    bought: NumberField = 1.0
+    bought: DecimalField = Decimal(1)
     """Of bought stems."""
-    sundries: NumberField = 1.0
+    sundries: DecimalField = Decimal(1)
     """Of everything beside stems."""
 
 
