@@ -8,13 +8,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from corymb.checks.looks import is_certain
-from corymb.studio.models import Recipe, Stem, Style
+from corymb.studio.models import Recipe, Style
 from corymb.studio.models.recipe import Changes
 from corymb.studio.problems import Problem
-from corymb.studio.saying import or_list
 from corymb.studio.studio import Step, Studio
 from corymb.trade.changes import ChangeError
 from corymb.trade.looks import looks_of
+from corymb.trade.swaps.fitting import misfits
 
 
 def against_the_style(studio: Studio) -> list[Problem]:
@@ -47,18 +47,6 @@ def _of_recipe(studio: Studio, recipe: Recipe, style: Style) -> Iterator[Problem
             for hurts, reason in misfits(stem, style) if place else ():
                 message = f"‘{line.stem}’ {reason}"
                 yield source.problem(message, *place, advice=True, word=line.stem, hurts=hurts)
-
-
-def misfits(stem: Stem, style: Style) -> Iterator[tuple[bool, str]]:
-    """Why a stem doesn't fit a style: whether that can hurt someone, and a sentence."""
-    many = style.plural.lower()
-    hazards = [hazard for hazard in stem.hazards if hazard in style.excludes]
-    if hazards:
-        yield True, f"has a hazard that {many} leave out: {or_list(hazards)}."
-    if stem.weight.grams > style.heaviest_stem.grams:
-        yield False, f"weighs {stem.weight}; {many} take stems of up to {style.heaviest_stem}."
-    if stem.length.longest_cm < style.stem_length.shortest_cm:
-        yield False, f"is cut at {stem.length}; {many} need {style.stem_length}."
 
 
 def _place(studio: Studio, recipe: Recipe, variant_id: str, stem: str) -> tuple[Step, ...]:

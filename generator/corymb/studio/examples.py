@@ -37,6 +37,7 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "styles": "{posy: {name: Posy, plural: Posies, about: Small and rounded., "
         "place: table with food, stem length: 12-30 cm, heaviest stem: 30 g}}",
         "colour": "{flat below: 12}",
+        "swaps": "{colour within: 20, most of a piece: 50 %}",
     },
     "ReferencePlace": {
         "name": "the south of England",
@@ -93,6 +94,7 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "known object": "a half-litre jug, 16 cm high",
     },
     "ColourThresholds": {"flat below": "12", "sombre below": "38", "washed out above": "78"},
+    "Swapping": {"colour within": "20", "most of a piece": "50 %"},
     "StemFile": {"group": "Dahlias", "stems": "{dahlia-shell: {}}"},
     "Stem": {
         "name": "Dahlia, shell",

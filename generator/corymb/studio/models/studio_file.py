@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from pydantic import Field
+from pydantic import Field, field_validator
 
 from corymb.studio.models.base import FileModel, NamedModel
 from corymb.studio.values.fields import (
@@ -33,6 +33,8 @@ from corymb.studio.values.fields import (
     WholeField,
     YesNoField,
 )
+from corymb.studio.values.number import plain
+from corymb.studio.values.share import Share
 
 
 class ReferencePlace(FileModel):
@@ -178,6 +180,28 @@ class ColourThresholds(FileModel):
     """Pale altogether."""
 
 
+class Swapping(FileModel):
+    """How far a stem that stands in for another may go.
+
+    The defaults are house defaults: common practice, no source.
+    """
+
+    colour_within: NumberField = 20.0
+    """How far its colours may be from those it stands in for (CIEDE2000; 1 is just seen)."""
+    most_of_a_piece: ShareField = Share(Decimal("0.5"))
+    """The share of what is seen of a piece that all its swaps may take together."""
+
+    @field_validator("colour_within")
+    @classmethod
+    def _is_a_distance(cls, within: float) -> float:
+        if not 0 <= within <= 100:
+            raise ValueError(
+                f"‘{plain(within)}’ is not a distance of colours: it lies between 0 (the same "
+                "colour) and 100 (black from white); 20 is usual."
+            )
+        return within
+
+
 class StudioFile(FileModel):
     """The studio's own file, `studio.yml`."""
 
@@ -207,3 +231,5 @@ class StudioFile(FileModel):
     """Families of arrangement, by id; each id is also a folder in recipes/."""
     colour: ColourThresholds = ColourThresholds()
     """From where a mix counts as flat, sombre or washed out, in lightness 0 (black) to 100."""
+    swaps: Swapping = Swapping()
+    """How far stems that stand in for others may go."""

@@ -1,0 +1,1 @@
+"""How alike are two colours, two stems' colours, two palettes?"""

@@ -1,0 +1,1 @@
+"""What may stand in for a stem that isn't there, and why?"""
