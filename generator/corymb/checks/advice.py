@@ -9,7 +9,8 @@ from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 from corymb.trade.changes import ChangeError
 from corymb.trade.looks import looks_of
-from corymb.trade.weeks import weeks_of_look
+from corymb.trade.season.beds import Beds
+from corymb.trade.season.weeks import weeks_of_look
 
 
 def overlooked(studio: Studio) -> list[Problem]:
@@ -18,6 +19,7 @@ def overlooked(studio: Studio) -> list[Problem]:
 
 
 def _never_together(studio: Studio) -> Iterator[Problem]:
+    beds = Beds.of(studio)
     for recipe in studio.recipes.values():
         if not is_certain(studio, recipe):
             continue
@@ -26,7 +28,7 @@ def _never_together(studio: Studio) -> Iterator[Problem]:
         except ChangeError:
             continue
         known = all(_is_known(studio, line.stem) for line in look.lines)
-        if known and look.lines and not weeks_of_look(look, studio.stems):
+        if known and look.lines and not weeks_of_look(look, beds):
             message = (
                 "Its stems are never in season together, so it can't be made as pictured: "
                 "swap one of them for another."

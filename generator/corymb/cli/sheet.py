@@ -16,7 +16,8 @@ from corymb.trade.counts import times
 from corymb.trade.differences import Difference, differences
 from corymb.trade.looks import Look, looks_of, sized
 from corymb.trade.order_lines import REGULAR
-from corymb.trade.weeks import weeks_added, weeks_of_look
+from corymb.trade.season.beds import Beds
+from corymb.trade.season.weeks import weeks_added, weeks_of_look
 from corymb.views.compose.look_words import Words
 from corymb.views.compose.wording import price_guide, sentence, spans_of
 
@@ -48,11 +49,12 @@ def sheet(studio: Studio, recipe: Recipe, asked: Asked, plain: bool = False) -> 
 def _lines(
     studio: Studio, recipe: Recipe, asked: Asked, look: Look, looks: dict[str, Look]
 ) -> Iterator[str]:
+    beds = Beds.of(studio)
     yield from _head(studio, recipe, look, asked)
-    yield from _stems(studio, recipe, look, asked)
-    yield from _year(studio, look, looks)
+    yield from _stems(studio, beds, look, _counts(recipe, look, asked))
+    yield from _year(beds, look, looks)
     if not asked.variant and recipe.variants:
-        yield from _variants(studio, recipe, looks)
+        yield from _variants(studio, beds, recipe, looks)
     if asked.variant or recipe.based_on:
         yield from ("", "Changed", *_changes(studio, look))
     yield from _how(Words.of(studio, look))
@@ -78,8 +80,7 @@ def _more(asked: Asked) -> bool:
     return asked.quantity > 1 or asked.size != REGULAR
 
 
-def _stems(studio: Studio, recipe: Recipe, look: Look, asked: Asked) -> Iterator[str]:
-    counts = _counts(recipe, look, asked)
+def _stems(studio: Studio, beds: Beds, look: Look, counts: list[int]) -> Iterator[str]:
     yield ""
     yield f"Stems {sum(counts):>5}"
     width = max(len(studio.stems[line.stem].name) for line in look.lines)
@@ -88,7 +89,7 @@ def _stems(studio: Studio, recipe: Recipe, look: Look, asked: Asked) -> Iterator
         if members:
             yield f"{role:<7} {sum(count for count, _ in members):>3}"
         for count, line in members:
-            yield f"{count:>9}  {_line(studio, line, width)}".rstrip()
+            yield f"{count:>9}  {_line(studio, beds, line, width)}".rstrip()
 
 
 def _counts(recipe: Recipe, look: Look, asked: Asked) -> list[int]:
@@ -96,15 +97,15 @@ def _counts(recipe: Recipe, look: Look, asked: Asked) -> list[int]:
     return times(sized(look, recipe.sizes.get(asked.size)), asked.quantity)
 
 
-def _line(studio: Studio, line: LookLine, width: int) -> str:
+def _line(studio: Studio, beds: Beds, line: LookLine, width: int) -> str:
     stem = studio.stems[line.stem]
     remarks = ", ".join(filter(None, ("essential" if line.essential else "", line.note)))
-    return f"{stem.name:<{width}}  {stem.in_season!s:<32}  {remarks}"
+    return f"{stem.name:<{width}}  {beds.season(line.stem)!s:<32}  {remarks}"
 
 
-def _year(studio: Studio, look: Look, looks: dict[str, Look]) -> Iterator[str]:
-    own = weeks_of_look(look, studio.stems)
-    others = [] if look.variant else [weeks_of_look(x, studio.stems) for x in looks.values()]
+def _year(beds: Beds, look: Look, looks: dict[str, Look]) -> Iterator[str]:
+    own = weeks_of_look(look, beds)
+    others = [] if look.variant else [weeks_of_look(x, beds) for x in looks.values()]
     more = weeks_added(own, others)
     yield ""
     yield from season_strip(own, more)
@@ -113,12 +114,12 @@ def _year(studio: Studio, look: Look, looks: dict[str, Look]) -> Iterator[str]:
         yield f"With a variant: {spans_of(more)}."
 
 
-def _variants(studio: Studio, recipe: Recipe, looks: dict[str, Look]) -> Iterator[str]:
+def _variants(studio: Studio, beds: Beds, recipe: Recipe, looks: dict[str, Look]) -> Iterator[str]:
     yield ""
     yield "Variants"
     for variant_id, variant in recipe.variants.items():
         look = looks[variant_id]
-        weeks = spans_of(weeks_of_look(look, studio.stems)) or "never"
+        weeks = spans_of(weeks_of_look(look, beds)) or "never"
         told = f"{variant_id}: {sentence(variant.name)} {sentence(variant.about)}"
         yield from textwrap.wrap(told, WIDE, initial_indent="  ", subsequent_indent="    ")
         yield from _changes(studio, look)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from corymb.studio.words import MONTHS
-from corymb.trade.weeks import WEEKS, month_of
+from corymb.trade.season.weeks import WEEKS, month_of
 
 PICTURED, VARIANT, NOTHING = "█", "▒", "·"
 

@@ -16,7 +16,7 @@ from corymb.studio.saying import and_list
 from corymb.studio.values.money import PriceGuide
 from corymb.studio.values.season import Season
 from corymb.studio.words import MONTHS, THIRDS
-from corymb.trade.weeks import COMMON_YEAR, WEEKS, thursday
+from corymb.trade.season.weeks import COMMON_YEAR, WEEKS, thursday
 
 
 def locale_of(house: StudioFile) -> str:

@@ -2,19 +2,22 @@
 
 The year at a glance has 52 cells. A cell stands for the week around its Thursday, day
 7 x (week - 1) + 4 of a common year, as ISO 8601 counts a week to the year of its Thursday;
-a stem stands in a week when its window holds that day. Dates are the book's, as written in
-the stem's file.
+a stem stands in a week when its window holds that day. A look's dates are those of the beds
+(`beds`): the book's, brought to the studio's place, with its log blended in.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from datetime import date, timedelta
 from functools import lru_cache
+from typing import TYPE_CHECKING
 
-from corymb.studio.models import Stem
 from corymb.studio.values.season import Season
 from corymb.trade.looks import Look
+
+if TYPE_CHECKING:
+    from corymb.trade.season.beds import Beds
 
 WEEKS = tuple(range(1, 53))
 COMMON_YEAR = 2025  # any year of 365 days
@@ -41,9 +44,9 @@ def weeks_of(season: Season) -> frozenset[int]:
     return frozenset(week for week in WEEKS if season.has(thursday(week)))
 
 
-def weeks_of_look(look: Look, stems: Mapping[str, Stem]) -> frozenset[int]:
+def weeks_of_look(look: Look, beds: Beds) -> frozenset[int]:
     """The weeks in which every stem of a look stands, so that it can be made as pictured."""
-    return common_weeks(stems[line.stem].in_season for line in look.lines)
+    return common_weeks(beds.season(line.stem) for line in look.lines)
 
 
 def common_weeks(seasons: Iterable[Season]) -> frozenset[int]:

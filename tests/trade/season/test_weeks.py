@@ -7,7 +7,8 @@ from datetime import date
 import pytest
 
 from corymb.trade.looks import looks_of
-from corymb.trade.weeks import (
+from corymb.trade.season.beds import Beds
+from corymb.trade.season.weeks import (
     WEEKS,
     common_weeks,
     month_of,
@@ -44,7 +45,7 @@ def test_a_look_can_be_made_when_all_its_stems_stand() -> None:
         "poppy": stem(in_season="W26 - W40"),
     }
     look = looks_of(recipe(), {})[""]
-    assert weeks_of_look(look, stems) == set(range(26, 31))
+    assert weeks_of_look(look, Beds(stems)) == set(range(26, 31))
 
 
 def test_nothing_to_ask_for_can_be_had_all_year() -> None:

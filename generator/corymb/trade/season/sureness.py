@@ -1,0 +1,18 @@
+"""How sure is it, in words?
+
+The borders are house values, common practice without a source: nine years in ten is sure enough
+to promise, two in three to plan for, and less than one in three not worth a line on a list.
+"""
+
+from __future__ import annotations
+
+SURE, LIKELY, TOUCH, NOT = "sure", "likely", "touch and go", "not then"
+WORDS = (SURE, LIKELY, TOUCH, NOT)
+"""The surest first."""
+
+AT_LEAST = ((0.9, SURE), (0.65, LIKELY), (0.35, TOUCH))
+
+
+def sureness(chance: float) -> str:
+    """The word for a chance from 0 to 1."""
+    return next((word for least, word in AT_LEAST if chance >= least), NOT)
