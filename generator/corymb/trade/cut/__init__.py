@@ -1,0 +1,1 @@
+"""What to cut for the orders of the days ahead, from what stands on the walk."""
