@@ -9,8 +9,11 @@ from corymb.cli.strip import season_strip
 from corymb.studio.load import read_studio
 from tests.cli.conftest import Run, change
 
-# Late June to late July is 21 June to 31 July. The cells whose Thursday of a common year lies in
-# it are those of week 25 (21 June) to 30 (26 July); August has those of week 31 to 35.
+# By hand. The studio lies 1.1 degrees north of the book's dates and as high: 4.4 days. So 1 June,
+# 21 June and 10 October are 5 June, 25 June and 6 October here. 31 July is half a day before the
+# turn of summer and stays. 31 August is 30.5 days after it: x exp(-4.4 x 2 / 63) = 26.5, which is
+# 27 August. The cells whose Thursday of a common year lies in 25 June to 31 July are those of
+# week 26 (28 June) to 30 (26 July); then to 27 August those of week 31 to 34 (23 August).
 JUG = """\
 Kitchen jug
 Posy · easy · 15 min to make · from €25
@@ -19,15 +22,15 @@ A loose handful of blue, lilac and lime, as if just carried in from the garden.
 
 Stems    23
 depth     7
-        7  Cornflower, blue  early June - late August
+        7  Cornflower, blue  5 June - 27 August
 light    11
-        5  Scabious, lilac   late June - early October         essential
-        6  Lady's mantle     early June - late July
+        5  Scabious, lilac   25 June - 6 October               essential
+        6  Lady's mantle     5 June - 31 July
 accent    5
-        5  Quaking grass     early June - late July
+        5  Quaking grass     5 June - 31 July
 
 J   F   M    A   M    J   J   A    S   O   N    D
-························██████▒▒▒▒▒·················
+·························█████▒▒▒▒··················
 As pictured: late June to late July.
 With a variant: early August to late August.
 
@@ -63,7 +66,7 @@ def test_a_variant_in_a_size_times_a_quantity_is_counted_in_whole_stems(
     assert shown[4] == "Width, height, time and price are those of the regular size."
     assert shown[6] == "Stems 44"
     assert "depth 16" in shown
-    assert "12 Scabious, lilac late June - early October essential" in shown
+    assert "12 Scabious, lilac 25 June - 6 October essential" in shown
     assert "8 Hornbeam early June - mid October" in shown
     assert "accent 8" in shown
     assert "Changed" in shown
@@ -141,7 +144,7 @@ def test_a_terminal_that_knows_only_ascii_gets_only_ascii(studio: Path) -> None:
     assert all(line.isascii() for line in lines)
     assert lines[0] == "Kitchen jug  (3 x small)"
     assert lines[1] == "Posy . easy . 15 min to make . from EUR 25"
-    assert "." * 24 + "#" * 6 + "+" * 5 + "." * 17 in lines
+    assert "." * 25 + "#" * 5 + "+" * 4 + "." * 18 in lines
 
 
 def test_the_strip_has_a_cell_a_week_under_the_letters_of_its_months() -> None:

@@ -10,6 +10,9 @@ from math import floor
 
 from corymb.studio.values.season import DAYS_IN_YEAR, Window, month_day
 
+HAIR = 1e-6
+"""Less than this is a rounding error, in days."""
+
 
 def on_circle(day: float) -> float:
     """The same day, counted from 1 to just below 366."""
@@ -20,7 +23,8 @@ def on_circle(day: float) -> float:
 
 def ahead(start: float, end: float) -> float:
     """Days onward from one day to the other: 0 or more, less than a year."""
-    return on_circle(end - start + 1) - 1
+    days = on_circle(end - start + 1) - 1
+    return days if days < DAYS_IN_YEAR - HAIR else 0.0  # the same day, but for rounding
 
 
 def gap(start: float, end: float) -> float:
@@ -64,7 +68,10 @@ class Span:
 
     def window(self) -> Window:
         """The same in whole days."""
-        return Window(month_day(whole(self.first)), month_day(whole(self.last)))
+        first, last = whole(self.first), whole(self.last)
+        if first == last and self.length > DAYS_IN_YEAR / 2:  # all year but for part of a day
+            last = whole(self.last - 1)
+        return Window(month_day(first), month_day(last))
 
     def shared(self, other: Span) -> float:
         """How many days lie in both, the first and the last ones counted."""
