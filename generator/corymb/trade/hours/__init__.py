@@ -1,0 +1,1 @@
+"""When must what happen, how long does it take, and who is needed for it?"""
