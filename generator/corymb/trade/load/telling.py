@@ -1,0 +1,60 @@
+"""What does a client hear of the load: how many buckets, what vehicle, and are its seats down?"""
+
+from __future__ import annotations
+
+from corymb.studio.saying import counted
+from corymb.studio.values.number import plain
+from corymb.trade.load.trips import Load, LoadSpace
+
+_IN_WORDS = {1: "one trip", 2: "two trips", 3: "three trips", 4: "four trips"}
+
+
+def delivery_words(load: Load) -> str:
+    """`Your flowers come in 14 buckets: one trip with a small van.` Empty for no bucket."""
+    buckets = _buckets(load)
+    if not buckets:
+        return ""
+    if not load.whole:
+        return f"Your flowers come in {_counted(buckets)}, {_not_all(load)}."
+    return f"Your flowers come in {_counted(buckets)}: {_trips(load)} with {_a(load.space)}."
+
+
+def collection_words(load: Load) -> str:
+    """What a client who collects must bring, with seats and measures. Empty for no bucket."""
+    buckets = _buckets(load)
+    if not buckets:
+        return ""
+    if not load.whole:
+        return f"Your flowers stand in {_counted(buckets)}, {_not_all(load)}: ask us how to come."
+    return (
+        f"Your flowers stand in {_counted(buckets)}, upright in water. "
+        f"Bring {_a(load.space)}{_seats(load.space)}, or as much room: a flat floor of "
+        f"{plain(load.space.long_cm)} x {plain(load.space.wide_cm)} cm, "
+        f"{plain(load.space.high_cm)} cm high inside. That is {_trips(load)}."
+    )
+
+
+def _buckets(load: Load) -> int:
+    return sum(len(t.places) for t in load.trips) + len(load.too_tall) + len(load.too_wide)
+
+
+def _counted(buckets: int) -> str:
+    return counted(buckets, "bucket", "buckets")
+
+
+def _trips(load: Load) -> str:
+    return _IN_WORDS.get(len(load.trips), f"{len(load.trips)} trips")
+
+
+def _not_all(load: Load) -> str:
+    out = len(load.too_tall) + len(load.too_wide)
+    return f"{out} of them too tall or too wide for {_a(load.space)}"
+
+
+def _a(space: LoadSpace) -> str:
+    """The vehicle with its article: `a small van`, `an estate car`."""
+    return f"{'an' if space.name[:1].casefold() in 'aeiou' else 'a'} {space.name}"
+
+
+def _seats(space: LoadSpace) -> str:
+    return {"down": ", its rear seats down", "up": ", its seats up", None: ""}[space.seats]

@@ -1,0 +1,120 @@
+"""Trips: how often a vehicle goes, what it can't take, and what a client is told."""
+
+import pytest
+
+from corymb.trade.load.telling import collection_words, delivery_words
+from corymb.trade.load.trips import LoadSpace, Upright, best_space, load
+
+VAN = LoadSpace("small van", 170, 120, 110, "seats stay up")
+ESTATE = LoadSpace("estate car", 165, 100, 75, "rear seats folded flat")
+TALL = Upright(29, 70)
+
+TRIPS = {
+    # buckets, vehicle, buckets in each trip. The van is 5.86 x 4.13 buckets: across it four rows
+    # of 4, then 3 and 4 in the gaps. The car is 5.69 x 3.45: across it six rows of 3, leaning.
+    "one trip": ([TALL] * 20, VAN, [20]),
+    "a second trip for the last": ([TALL] * 24, VAN, [23, 1]),
+    "the smaller floor": ([TALL] * 24, ESTATE, [18, 6]),
+    "nothing": ([], VAN, []),
+}
+
+
+@pytest.mark.parametrize(("buckets", "space", "counts"), TRIPS.values(), ids=TRIPS)
+def test_a_vehicle_goes_as_often_as_its_floor_asks(
+    buckets: list[Upright], space: LoadSpace, counts: list[int]
+) -> None:
+    told = load(buckets, space)
+    assert [len(trip.places) for trip in told.trips] == counts
+    carried = [place.bucket for trip in told.trips for place in trip.places]
+    assert sorted(carried) == list(range(len(buckets)))
+
+
+def test_what_is_too_tall_or_too_wide_is_named_and_left_out() -> None:
+    told = load([TALL, Upright(29, 111), Upright(121, 50), Upright(29, 110)], VAN)
+    assert (told.too_tall, told.too_wide, told.whole) == ((1,), (2,), False)
+    assert [[place.bucket for place in trip.places] for trip in told.trips] == [[0, 3]]
+
+
+BEST = {
+    "the smaller floor when both take all at once": ([TALL] * 10, "estate car"),
+    "fewer trips before a smaller floor": ([TALL] * 20, "small van"),
+    "the one that is high enough": ([TALL, Upright(29, 100)], "small van"),
+    "none is high enough": ([Upright(29, 150)], None),
+}
+
+
+@pytest.mark.parametrize(("buckets", "name"), BEST.values(), ids=BEST)
+def test_the_vehicle_is_the_smallest_that_goes_least_often(
+    buckets: list[Upright], name: str | None
+) -> None:
+    best = best_space(buckets, [VAN, ESTATE])
+    assert (best.space.name if best else None) == name
+
+
+SEATS = [
+    ("seats stay up", "up"),
+    ("rear seats folded flat", "down"),
+    ("fold the back seats", "down"),
+    ("Seats down. Watch the lamp.", "down"),
+    ("seats stay up, flat boards under the buckets", "up"),
+    ("the seats don't go down", None),
+    ("mind the seats", None),
+    ("load from the back, lie nothing down", None),
+    ("", None),
+]
+
+
+@pytest.mark.parametrize(("note", "seats"), SEATS)
+def test_a_note_says_whether_seats_are_down(note: str, seats: str | None) -> None:
+    assert LoadSpace("van", 170, 120, 110, note).seats == seats
+
+
+@pytest.mark.parametrize(
+    ("buckets", "space", "words"),
+    [
+        ([TALL], VAN, "Your flowers come in 1 bucket: one trip with a small van."),
+        ([TALL] * 24, ESTATE, "Your flowers come in 24 buckets: two trips with an estate car."),
+        (
+            [TALL, Upright(29, 80)],
+            ESTATE,
+            "Your flowers come in 2 buckets, 1 of them too tall or too wide for an estate car.",
+        ),
+        ([], VAN, ""),
+    ],
+)
+def test_a_client_hears_how_a_delivery_comes(
+    buckets: list[Upright], space: LoadSpace, words: str
+) -> None:
+    assert delivery_words(load(buckets, space)) == words
+
+
+@pytest.mark.parametrize(
+    ("buckets", "space", "words"),
+    [
+        (
+            [TALL] * 14,
+            ESTATE,
+            "Your flowers stand in 14 buckets, upright in water. Bring an estate car, its rear "
+            "seats down, or as much room: a flat floor of 165 x 100 cm, 75 cm high inside. "
+            "That is one trip.",
+        ),
+        (
+            [TALL] * 100,
+            VAN,
+            "Your flowers stand in 100 buckets, upright in water. Bring a small van, its seats "
+            "up, or as much room: a flat floor of 170 x 120 cm, 110 cm high inside. "
+            "That is 5 trips.",
+        ),
+        (
+            [Upright(29, 80)],
+            ESTATE,
+            "Your flowers stand in 1 bucket, 1 of them too tall or too wide for an estate car: "
+            "ask us how to come.",
+        ),
+        ([], VAN, ""),
+    ],
+)
+def test_a_client_who_collects_hears_what_to_bring(
+    buckets: list[Upright], space: LoadSpace, words: str
+) -> None:
+    assert collection_words(load(buckets, space)) == words
