@@ -11,7 +11,7 @@ takes some 25 microseconds for one; a test holds the two to each other.
 from __future__ import annotations
 
 from functools import lru_cache
-from math import atan2, cos, degrees, exp, hypot, radians, sin, sqrt
+from math import atan2, cos, exp, hypot, pi, radians, sin, sqrt, tau
 
 from coloraide import Color
 
@@ -19,6 +19,8 @@ Lab = tuple[float, float, float]
 """CIELAB under D65: lightness 0 to 100, red (+) or green (-), yellow (+) or blue (-)."""
 
 _25_TO_THE_7TH = 25.0**7
+_HALF_TURN = pi + 1e-12  # opposite hues are half a turn apart, whatever rounding makes of it
+_6, _25, _30, _60, _63, _275 = (radians(angle) for angle in (6, 25, 30, 60, 63, 275))
 
 
 @lru_cache(maxsize=4096)
@@ -41,43 +43,38 @@ def _difference(one: str, other: str) -> float:
 def ciede2000(one: Lab, other: Lab) -> float:
     """CIEDE2000 of two colours in CIELAB."""
     (light_1, red_1, yellow_1), (light_2, red_2, yellow_2) = one, other
-    stretch = 1 + _redness(hypot(red_1, yellow_1), hypot(red_2, yellow_2))
-    chroma_1, hue_1 = _polar(stretch * red_1, yellow_1)
-    chroma_2, hue_2 = _polar(stretch * red_2, yellow_2)
-    turn, hue = _hues(chroma_1 * chroma_2, hue_1, hue_2)
-    light, chroma = (light_1 + light_2) / 2, (chroma_1 + chroma_2) / 2
+    stretch = 1.5 - 0.5 * _strong((hypot(red_1, yellow_1) + hypot(red_2, yellow_2)) / 2)
+    red_1, red_2 = stretch * red_1, stretch * red_2
+    chroma_1, chroma_2 = hypot(red_1, yellow_1), hypot(red_2, yellow_2)
+    turn, hue = _hues(chroma_1 * chroma_2, atan2(yellow_1, red_1), atan2(yellow_2, red_2))
+    chroma = (chroma_1 + chroma_2) / 2
 
-    by_light = (light_2 - light_1) / _light_weight(light)
+    by_light = (light_2 - light_1) / _light_weight((light_1 + light_2) / 2)
     by_chroma = (chroma_2 - chroma_1) / (1 + 0.045 * chroma)
-    by_hue = 2 * sqrt(chroma_1 * chroma_2) * sin(radians(turn / 2))
-    by_hue /= 1 + 0.015 * chroma * _hue_weight(hue)
-    blues = _blue_turn(hue, chroma) * by_chroma * by_hue
+    by_hue = 2 * sqrt(chroma_1 * chroma_2) * sin(turn / 2) / (1 + 0.015 * chroma * _warped(hue))
+    blues = -2 * _strong(chroma) * sin(_blue_turn(hue)) * by_chroma * by_hue
     return sqrt(max(0.0, by_light**2 + by_chroma**2 + by_hue**2 + blues))
 
 
-def _redness(chroma_1: float, chroma_2: float) -> float:
-    """G: how much the red-green axis is stretched near grey (equation 4)."""
-    seventh = ((chroma_1 + chroma_2) / 2) ** 7
-    return 0.5 * (1 - sqrt(seventh / (seventh + _25_TO_THE_7TH)))
-
-
-def _polar(red: float, yellow: float) -> tuple[float, float]:
-    """Chroma, and hue in degrees from 0 to 360 (equations 6 and 7)."""
-    return hypot(red, yellow), degrees(atan2(yellow, red)) % 360
+def _strong(chroma: float) -> float:
+    """From 0 for a grey to 1 for a strong colour: the root in equations 4 (G) and 18 (R_C)."""
+    seventh = chroma**7
+    return sqrt(seventh / (seventh + _25_TO_THE_7TH))
 
 
 def _hues(both: float, hue_1: float, hue_2: float) -> tuple[float, float]:
     """The way from one hue to the other and the hue between them (equations 10 and 14).
 
-    `both` is 0 where either colour is grey and has no hue.
+    In radians. `both` is 0 where either colour is grey and has no hue.
     """
+    hue_1, hue_2 = hue_1 % tau, hue_2 % tau
     turn = hue_2 - hue_1
     if both == 0:
         return 0.0, hue_1 + hue_2
-    if abs(turn) <= 180:
+    if abs(turn) <= _HALF_TURN:
         return turn, (hue_1 + hue_2) / 2
-    around = 360 if hue_1 + hue_2 < 360 else -360
-    return turn + (360 if turn < 0 else -360), (hue_1 + hue_2 + around) / 2
+    around = tau if hue_1 + hue_2 < tau else -tau
+    return turn + (tau if turn < 0 else -tau), (hue_1 + hue_2 + around) / 2
 
 
 def _light_weight(light: float) -> float:
@@ -86,19 +83,17 @@ def _light_weight(light: float) -> float:
     return 1 + 0.015 * off / sqrt(20 + off)
 
 
-def _hue_weight(hue: float) -> float:
-    """T (equation 15)."""
+def _warped(hue: float) -> float:
+    """T: how finely the eye tells hues apart here (equation 15)."""
     return (
         1
-        - 0.17 * cos(radians(hue - 30))
-        + 0.24 * cos(radians(2 * hue))
-        + 0.32 * cos(radians(3 * hue + 6))
-        - 0.20 * cos(radians(4 * hue - 63))
+        - 0.17 * cos(hue - _30)
+        + 0.24 * cos(2 * hue)
+        + 0.32 * cos(3 * hue + _6)
+        - 0.20 * cos(4 * hue - _63)
     )
 
 
-def _blue_turn(hue: float, chroma: float) -> float:
-    """R_T: chroma and hue pull on each other in the blues (equations 17 to 19, 21)."""
-    turn = 30 * exp(-(((hue - 275) / 25) ** 2))
-    seventh = chroma**7
-    return -2 * sqrt(seventh / (seventh + _25_TO_THE_7TH)) * sin(radians(2 * turn))
+def _blue_turn(hue: float) -> float:
+    """Twice the angle by which chroma and hue pull on each other in the blues (equation 17)."""
+    return _60 * exp(-(((hue - _275) / _25) ** 2))

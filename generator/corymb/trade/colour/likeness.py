@@ -12,7 +12,7 @@ from collections.abc import Iterable
 from functools import lru_cache
 
 from corymb.studio.models import Stem
-from corymb.trade.colour.ciede2000 import difference, lab_of
+from corymb.trade.colour.ciede2000 import Lab, difference, lab_of
 
 Palette = tuple[tuple[str, float], ...]
 """Colours (`#rrggbb`) with their shares, largest first; the shares add up to 1."""
@@ -83,6 +83,8 @@ def _carried(one: Palette, other: Palette) -> float:
 
 
 @lru_cache(maxsize=4096)
-def lightness(colours: Palette) -> float:
-    """Mean lightness (L*, 0 to 100) of what is shown."""
-    return sum(share * lab_of(hex_)[0] for hex_, share in colours)
+def mean_lab(colours: Palette) -> Lab:
+    """The mean of what is shown, in CIELAB: good for light and warmth, no colour by itself."""
+    parts = [(share, lab_of(hex_)) for hex_, share in colours]
+    light, red, yellow = (sum(share * lab[axis] for share, lab in parts) for axis in range(3))
+    return light, red, yellow

@@ -1,0 +1,98 @@
+"""How like another is a stem, for standing in: colour, size of head, form, vase life?
+
+The lower the score the liker. Its weights are house values: common practice, no source.
+"""
+
+from __future__ import annotations
+
+from math import log2, sqrt
+from typing import NamedTuple
+
+from corymb.studio.models import Stem
+from corymb.studio.words import LONG_FORMS
+from corymb.trade.areas import visible_area
+from corymb.trade.colour.likeness import Palette, mean_lab, palette_of
+
+A_DOUBLING = 6.0
+"""Heads twice or half the size count as much as this distance of colours."""
+
+ANOTHER_FORM = 4.0
+A_KIN_FORM = 2.0
+A_DAY_LESS = 1.5
+"""So do another form, one that is of its kin, and each day that it keeps less."""
+
+LONG_ENOUGH_DAYS = 14
+"""Days that a stem keeps beyond these make it no better: no piece is kept for longer."""
+
+KIN_FORMS = (
+    ("rosette", "cup", "daisy"),
+    ("spike", "plume", "bell"),
+    ("umbel", "cluster", "globe"),
+    ("berry", "pod"),
+    ("leaf-spray", "blade", "trail"),
+)
+"""Forms that do the same for the eye."""
+
+
+class Facts(NamedTuple):
+    """What is asked of a stem, worked out once."""
+
+    id: str
+    use: str
+    form: str
+    palette: Palette
+    lightness: float
+    head: float
+    area: float
+    days: int
+    longest: float
+
+
+class Pair(NamedTuple):
+    """One stem beside another, whatever the style and the count."""
+
+    score: float
+    facts: Facts
+    colour: float
+    ratio: float
+
+
+def head_size(stem: Stem) -> float:
+    """How wide one head is in centimetres; of a long one, the width of a round one of its area."""
+    across = stem.head.cm
+    long = stem.head_length.cm if stem.form in LONG_FORMS and stem.head_length else across
+    return sqrt(across * long)
+
+
+def form_cost(one: str, other: str) -> float:
+    """What another form costs in the ranking."""
+    if one == other:
+        return 0.0
+    kin = any(one in group and other in group for group in KIN_FORMS)
+    return A_KIN_FORM if kin else ANOTHER_FORM
+
+
+def facts_of(stem_id: str, stem: Stem) -> Facts:
+    colours = palette_of(stem)
+    return Facts(
+        id=stem_id,
+        use=stem.use,
+        form=stem.form,
+        palette=colours,
+        lightness=mean_lab(colours)[0],
+        head=head_size(stem),
+        area=visible_area(stem),
+        days=stem.vase_life.fewest,
+        longest=stem.length.longest_cm,
+    )
+
+
+def pair_of(out: Facts, coming: Facts, colour: float) -> Pair:
+    ratio = coming.head / out.head
+    score = (
+        colour
+        + A_DOUBLING * abs(log2(ratio))
+        + form_cost(out.form, coming.form)
+        + A_DAY_LESS * max(0, min(out.days, LONG_ENOUGH_DAYS) - coming.days)
+    )
+    return Pair(round(score, 6), coming, colour, ratio)
