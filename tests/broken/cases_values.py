@@ -350,4 +350,18 @@ CASES = [
         "tax in prices: included",
         at(22, 18, "‘included’ is neither yes nor no. Write yes or no."),
     ),
+    case(
+        "swaps of more than the whole piece",
+        HOUSE,
+        "    heaviest stem: 120 g",
+        "    heaviest stem: 120 g\nswaps: {most of a piece: 150 %}",
+        at(45, 26, "`most of a piece`: ‘150 %’ is not a share: it lies between 0 % and 100 %."),
+    ),
+    case(
+        "a colour further than white is from black",
+        HOUSE,
+        "    heaviest stem: 120 g",
+        "    heaviest stem: 120 g\nswaps:\n  colour within: 200",
+        at(46, 18, "‘200’ is not a distance of colours: it lies between 0 (the same colour) and"),
+    ),
 ]
