@@ -1,0 +1,62 @@
+"""In what way is one colour not the other: paler, duller, warmer?
+
+Differences of lightness, of chroma and of warmth are weighed as CIEDE2000 weighs lightness,
+chroma and hue, and the largest is named. Warmth is what a turn of the hue does to the cosine of
+its distance from 50 degrees, the warmest hue of L.-C. Ou, M. R. Luo, A. Woodcock, A. Wright,
+A study of colour emotion and colour preference, part I, Color Research and Application
+29:232-240, 2004.
+"""
+
+from __future__ import annotations
+
+from math import atan2, cos, hypot, radians, sqrt
+
+from corymb.trade.colour.ciede2000 import Lab
+from corymb.trade.colour.likeness import Palette, mean_lab
+
+WARMEST_HUE = radians(50)
+
+NEARLY_GREY = 12.0
+"""Below this chroma a white or a grey isn't duller or brighter, but warmer or cooler."""
+
+PLAINLY = 12.0
+"""From this distance on (CIEDE2000) a change isn't called little: a house value."""
+
+TELLING = 0.4
+"""A change is named when it is this part of the distance; otherwise it is another shade."""
+
+
+def colour_shift(before: Palette, after: Palette, distance: float) -> str:
+    """`a little paler`, `warmer`; from what was shown to what is."""
+    word, much = max(_changes(mean_lab(before), mean_lab(after)), key=lambda change: change[1])
+    if much < TELLING * distance:
+        return "a slightly different shade" if distance < PLAINLY else "a different shade"
+    return f"a little {word}" if distance < PLAINLY else word
+
+
+def _changes(before: Lab, after: Lab) -> list[tuple[str, float]]:
+    """Each change by its word and size, those first that are named when sizes are alike."""
+    lighter = after[0] - before[0]
+    brighter, warmer = _brighter_and_warmer(before, after)
+    return [
+        ("paler" if lighter > 0 else "darker", abs(lighter)),
+        ("brighter" if brighter > 0 else "duller", abs(brighter)),
+        ("warmer" if warmer > 0 else "cooler", abs(warmer)),
+    ]
+
+
+def _brighter_and_warmer(before: Lab, after: Lab) -> tuple[float, float]:
+    chroma_before, chroma_after = (hypot(lab[1], lab[2]) for lab in (before, after))
+    chroma = (chroma_before + chroma_after) / 2
+    warm_before, warm_after = (_warmth(lab) for lab in (before, after))
+    if min(chroma_before, chroma_after) < NEARLY_GREY:
+        more = chroma_after * warm_after - chroma_before * warm_before
+        return 0.0, more / (1 + 0.045 * chroma)
+    brighter = (chroma_after - chroma_before) / (1 + 0.045 * chroma)
+    turned = sqrt(chroma_before * chroma_after) * (warm_after - warm_before)
+    return brighter, turned / (1 + 0.015 * chroma)
+
+
+def _warmth(lab: Lab) -> float:
+    """1 for the warmest hue, -1 for the coolest."""
+    return cos(atan2(lab[2], lab[1]) - WARMEST_HUE)
