@@ -1,0 +1,103 @@
+"""What does an order of the studio's own files come to, and what goes into all of it?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import replace
+from decimal import Decimal
+
+from corymb.studio.models import Recipe, Stem
+from corymb.studio.models.order import OrderLine
+from corymb.studio.models.studio_file import Money
+from corymb.trade.looks import looks_of
+from corymb.trade.money.costs import Needs, together
+from corymb.trade.money.from_recipe import (
+    Piece,
+    needs_of,
+    price_of_piece,
+    price_rule_of,
+    stems_of,
+    tax_rule_of,
+)
+from corymb.trade.money.guide import asked_for_regular, asked_in_proportion
+from corymb.trade.money.quote import Quote, QuoteLine, quote_of
+from corymb.trade.order_lines import REGULAR, variant_and_size
+
+
+def piece_of(line: OrderLine, recipes: Mapping[str, Recipe]) -> Piece:
+    """What one line of an order asks for. Raises KeyError when there is no such look."""
+    recipe = recipes[line.recipe]
+    variant, size = variant_and_size(recipe, line.variant, line.size)
+    look = looks_of(recipe, recipes)[variant]
+    return Piece(recipe, look, size, line.in_buckets, line.from_the_mix)
+
+
+def words_of(piece: Piece) -> str:
+    """A piece in a quote's words: `Hedgerow jar, Later in the year, small, in buckets`."""
+    variant = piece.recipe.variants.get(piece.look.variant)
+    words = [
+        piece.recipe.name,
+        variant.name if variant else "",
+        piece.size if piece.size != REGULAR else "",
+        "in buckets" if piece.in_buckets else "",
+        "from the mix" if piece.from_the_mix else "",
+    ]
+    return ", ".join(word for word in words if word)
+
+
+def counts_of(lines: Iterable[OrderLine], recipes: Mapping[str, Recipe]) -> dict[str, int]:
+    """Whole stems that all lines ask for, by stem, without spare."""
+    counts: dict[str, int] = {}
+    for line in lines:
+        for known_as, count in piece_of(line, recipes).counts.items():
+            counts[known_as] = counts.get(known_as, 0) + count * line.quantity
+    return counts
+
+
+def order_needs(
+    lines: Sequence[OrderLine],
+    recipes: Mapping[str, Recipe],
+    stems: Mapping[str, Stem],
+    bought: Mapping[str, int] | None = None,
+    minutes: Decimal | None = None,
+) -> Needs:
+    """All that goes into an order. `bought` says how many of a stem are bought in.
+
+    Without `minutes` every piece takes its recipe's time. Raises ValueError when a stem that is
+    bought in has no `bought` price.
+    """
+    whole = together(
+        needs_of(piece_of(line, recipes), recipes, stems).times(line.quantity) for line in lines
+    )
+    return replace(
+        whole,
+        stems=stems_of(counts_of(lines, recipes), stems, bought),
+        minutes=whole.minutes if minutes is None else minutes,
+    )
+
+
+def order_quote(
+    lines: Iterable[OrderLine],
+    recipes: Mapping[str, Recipe],
+    stems: Mapping[str, Stem],
+    money: Money,
+) -> Quote:
+    """The quote for an order, each piece at the price that `guide` says."""
+    quote_lines = []
+    for line in lines:
+        piece = piece_of(line, recipes)
+        each = asked_for(piece, recipes, stems, money)
+        quote_lines.append(QuoteLine(line.quantity, words_of(piece), each))
+    return quote_of(quote_lines, tax_rule_of(money))
+
+
+def asked_for(
+    piece: Piece, recipes: Mapping[str, Recipe], stems: Mapping[str, Stem], money: Money
+) -> Decimal:
+    """What the client is asked for one piece, by the rule in `guide`."""
+    regular = price_of_piece(piece.regular, recipes, stems, money)
+    asked = asked_for_regular(piece.guide, regular.shown)
+    if piece == piece.regular:
+        return asked
+    price = price_of_piece(piece, recipes, stems, money)
+    return asked_in_proportion(asked, regular, price, price_rule_of(money))
