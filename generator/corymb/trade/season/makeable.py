@@ -1,0 +1,182 @@
+"""Can a look be made in a week: as pictured, with swaps (which?), or not then (what blocks it)?
+
+A week is judged by its Thursday, as its cell is (`weeks`). Where a stem doesn't stand, the best
+stem that does may stand in for it (`swaps.standing_in`). Three rules keep a swapped piece the
+recipe's own: an essential stem is changed only by a variant, by the studio's own hand; no stem
+stands in twice, nor one that is in the look already; and swaps take at most a part of the visible
+area, half unless the studio says otherwise.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Literal
+
+from corymb.studio.models import Stem, Style
+from corymb.studio.studio import Studio
+from corymb.trade.areas import line_shares
+from corymb.trade.looks import Look
+from corymb.trade.season.beds import Beds
+from corymb.trade.season.weeks import WEEKS, thursday
+from corymb.trade.swaps.matching import matched
+from corymb.trade.swaps.standing_in import StandIn, StandIns, SwapLimits
+
+State = Literal["pictured", "swaps", "none"]
+
+
+@dataclass(frozen=True)
+class Answer:
+    """Whether a look can be made in a week, and how."""
+
+    week: int
+    state: State
+    chance: float
+    """How likely every stem it needs stands: as likely as the least likely of them; 0 for none."""
+    swaps: tuple[StandIn, ...] = ()
+    blocks: tuple[str, ...] = ()
+    """The stems, by id, that keep it from being made."""
+    too_much: bool = False
+    """Whether each of them has a stand-in, and only together they would change too much."""
+    nearest: int | None = None
+    """For `none`: the nearest week, round the year, in which it can be made; ties go forward."""
+
+
+class Makeable:
+    """The weeks of a studio's looks. Each look is worked out once."""
+
+    def __init__(
+        self,
+        beds: Beds,
+        stems: Mapping[str, Stem],
+        style_of: Mapping[str, Style],
+        limits: SwapLimits,
+    ) -> None:
+        """`style_of` is by recipe."""
+        self.beds = beds
+        self._stems = stems
+        self._style_of = style_of
+        self._limits = limits
+        self._stand_ins = StandIns(stems, limits)
+        self._days: dict[str, int] = {}
+        self._found: dict[str, tuple[Answer, ...]] = {}
+
+    @classmethod
+    def of(cls, studio: Studio) -> Makeable:
+        """From a studio as read."""
+        styles = {
+            recipe.id: studio.house.styles[recipe.style]
+            for recipe in studio.recipes.values()
+            if recipe.style in studio.house.styles
+        }
+        return cls(Beds.of(studio), studio.stems, styles, SwapLimits.of(studio.house))
+
+    def answers(self, look: Look) -> tuple[Answer, ...]:
+        """One answer for each of the 52 weeks."""
+        if look.id not in self._found:
+            asked = _Asked(self, look)
+            self._found[look.id] = _with_nearest([asked.on(week, thursday(week)) for week in WEEKS])
+        return self._found[look.id]
+
+    def weeks_pictured(self, look: Look) -> frozenset[int]:
+        """The weeks in which it can be made as pictured."""
+        return frozenset(a.week for a in self.answers(look) if a.state == "pictured")
+
+    def days(self, stem_id: str) -> int:
+        """The days of a plain year (1 to 365) on which a stem stands here, as bits of a number."""
+        if stem_id not in self._days:
+            self._days[stem_id] = sum(1 << day for day in self.beds.season(stem_id).days())
+        return self._days[stem_id]
+
+    def candidates(self, look: Look) -> list[list[tuple[int, StandIn]]]:
+        """All that could ever stand in for each line, best first, with the days they stand.
+
+        None for an essential line.
+        """
+        style, here = self._style_of[look.recipe], {line.stem for line in look.lines}
+        return [
+            [
+                (self.days(each.in_), each)
+                for each in (() if line.essential else self._stand_ins.ranked(line, style))
+                if each.in_ not in here
+            ]
+            for line in look.lines
+        ]
+
+    def shares(self, look: Look) -> list[float]:
+        """Each line's share of the visible area."""
+        return line_shares(look.lines, self._stems)
+
+    @property
+    def most(self) -> float:
+        """The share of the visible area that swaps may take together."""
+        return self._limits.most
+
+
+class _Asked:
+    """One look, asked about day after day."""
+
+    def __init__(self, year: Makeable, look: Look) -> None:
+        self._year = year
+        self._look = look
+        self._days = [year.days(line.stem) for line in look.lines]
+
+    @cached_property
+    def _candidates(self) -> list[list[tuple[int, StandIn]]]:
+        return self._year.candidates(self._look)
+
+    @cached_property
+    def _shares(self) -> list[float]:
+        return self._year.shares(self._look)
+
+    def on(self, week: int, day: int) -> Answer:
+        """The answer for a day of a plain year, told of `week`."""
+        missing = [i for i, days in enumerate(self._days) if not days >> day & 1]
+        if not missing:
+            stems = (line.stem for line in self._look.lines)
+            return Answer(week, "pictured", self._chance(stems, day))
+        missing.sort(key=lambda i: (-self._shares[i], i))
+        taken = matched({i: self._standing(i, day) for i in missing})
+        blocks = [i for i in missing if i not in taken]
+        if blocks:
+            return Answer(week, "none", 0.0, blocks=self._ids(blocks))
+        if sum(self._shares[i] for i in missing) > self._year.most:
+            return Answer(week, "none", 0.0, blocks=self._ids(missing), too_much=True)
+        return self._swapped(week, day, taken)
+
+    def _standing(self, line: int, day: int) -> list[StandIn]:
+        return [each for days, each in self._candidates[line] if days >> day & 1]
+
+    def _swapped(self, week: int, day: int, taken: Mapping[int, StandIn]) -> Answer:
+        kept = [line.stem for i, line in enumerate(self._look.lines) if i not in taken]
+        swaps = tuple(taken[i] for i in sorted(taken))
+        needed = [*kept, *(swap.in_ for swap in swaps)]
+        return Answer(week, "swaps", self._chance(needed, day), swaps)
+
+    def _chance(self, stems: Iterable[str], day: int) -> float:
+        """Early and late years are early and late for all, so the chances aren't multiplied."""
+        return min((self._year.beds.chance(stem, day) for stem in stems), default=0.0)
+
+    def _ids(self, lines: Iterable[int]) -> tuple[str, ...]:
+        return tuple(dict.fromkeys(self._look.lines[i].stem for i in lines))
+
+
+def _with_nearest(answers: Sequence[Answer]) -> tuple[Answer, ...]:
+    can = [answer.week for answer in answers if answer.state != "none"]
+    return tuple(
+        answer if answer.state != "none" else _pointing(answer, nearest(answer.week, can))
+        for answer in answers
+    )
+
+
+def _pointing(answer: Answer, week: int | None) -> Answer:
+    return Answer(answer.week, "none", 0.0, (), answer.blocks, answer.too_much, week)
+
+
+def nearest(week: int, weeks: Sequence[int]) -> int | None:
+    """The week of `weeks` that is nearest round the year; of two alike the one to come."""
+    year = len(WEEKS)
+    ahead = [((other - week) % year, other) for other in weeks]
+    ways = [(min(gap, year - gap), gap > year - gap, other) for gap, other in ahead]
+    return min(ways)[2] if ways else None
