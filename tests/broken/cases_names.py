@@ -4,6 +4,7 @@ from tests.broken.bench import (
     ANNUALS,
     DAHLIAS,
     FIRST_LESSON,
+    HOUSE,
     JAR,
     LESSON,
     LINK,
@@ -347,5 +348,19 @@ CASES = [
         advice(15, 1, "can't be made as pictured: swap one of them for another.", JAR),
         advice(3, 1, "can't be made as pictured: swap one of them for another.", WINDOW),
         advice(9, 1, "can't be made as pictured: swap one of them for another.", URN),
+    ),
+    case(
+        "a place too high for the book's dates",
+        HOUSE,
+        "  height: 60 m",
+        "  height: 1100 m",
+        advice(6, 13, "The book dates of the south of England can't be worked out for here"),
+    ),
+    case(
+        "a reference place in the tropics",
+        HOUSE,
+        "latitude: 51.2",
+        "latitude: 22.0",
+        advice(6, 13, "own garden's dates under `in season`, and its place under `reference"),
     ),
 ]

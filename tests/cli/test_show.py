@@ -62,12 +62,12 @@ def test_a_variant_in_a_size_times_a_quantity_is_counted_in_whole_stems(
     shown = [" ".join(line.split()) for line in result.output.splitlines()]
     assert shown[0] == "Kitchen jug: Late summer (4 × small)"
     # By hand: depth 7 x 0.6 = 4.2, 4 stems; light 8 x 0.6 = 4.8, 5 stems as 3.1 and 1.9;
-    # accent 3 x 0.6 = 1.8, 2 stems. Four pieces of 11.
+    # accent 3 x 0.6 = 1.8, 2 stems. Four pieces of 11. 20 October less 4.4 days is the 16th.
     assert shown[4] == "Width, height, time and price are those of the regular size."
     assert shown[6] == "Stems 44"
     assert "depth 16" in shown
     assert "12 Scabious, lilac 25 June - 6 October essential" in shown
-    assert "8 Hornbeam early June - mid October" in shown
+    assert "8 Hornbeam 5 June - 16 October" in shown
     assert "accent 8" in shown
     assert "Changed" in shown
 

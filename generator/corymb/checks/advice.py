@@ -10,12 +10,13 @@ from corymb.studio.studio import Studio
 from corymb.trade.changes import ChangeError
 from corymb.trade.looks import looks_of
 from corymb.trade.season.beds import Beds
+from corymb.trade.season.hopkins import is_stretched
 from corymb.trade.season.weeks import weeks_of_look
 
 
 def overlooked(studio: Studio) -> list[Problem]:
-    """Recipes whose stems never stand together, so that they can't be made as pictured."""
-    return list(_never_together(studio))
+    """Recipes that can't be made as pictured, and book dates that don't fit the place."""
+    return [*_never_together(studio), *_too_far_from_the_book(studio)]
 
 
 def _never_together(studio: Studio) -> Iterator[Problem]:
@@ -36,6 +37,20 @@ def _never_together(studio: Studio) -> Iterator[Problem]:
             source = studio.sources["recipe", recipe.id]
             place = "stems" if recipe.stems else "based on"
             yield source.problem(message, place, advice=True, at_key=True)
+
+
+def _too_far_from_the_book(studio: Studio) -> Iterator[Problem]:
+    """Whether Hopkins' law is asked for what it isn't meant for."""
+    source = studio.sources["studio", "studio"]
+    doubtful = source.has_doubts("place") or source.has_doubts("reference place")
+    reference, place = studio.house.reference_place, studio.house.place
+    if not doubtful and is_stretched(reference, place):
+        message = (
+            f"The book dates of {reference.name} can't be worked out for here: the law isn't "
+            "meant for the tropics, nor for places more than a month apart. Write your own "
+            "garden's dates under `in season`, and its place under `reference place`."
+        )
+        yield source.problem(message, "place", "latitude", advice=True)
 
 
 def _is_known(studio: Studio, stem: str) -> bool:

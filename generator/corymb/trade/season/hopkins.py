@@ -28,6 +28,11 @@ DAYS_A_DEGREE_OF_LONGITUDE = 4.0 / 5
 DAYS_A_METRE = 4.0 / 121.92  # 400 feet of 0.3048 m
 HALF_YEAR = DAYS_IN_YEAR / 2
 
+FARTHEST_DAYS = 30.0
+"""Beyond a month the law is stretched too far: our own choice, no source."""
+TROPIC = 23.44
+"""Latitude of the tropics in degrees: the tilt of the earth's axis."""
+
 # A box around the mainland and its islands, roughly: latitudes, then longitudes.
 NORTH_AMERICA = ((15.0, 75.0), (-170.0, -52.0))
 
@@ -68,6 +73,16 @@ def shift_between(reference: ReferencePlace, place: ReferencePlace) -> Shift:
 def _in_north_america(place: ReferencePlace) -> bool:
     (south, north), (west, east) = NORTH_AMERICA
     return south <= place.latitude <= north and west <= place.longitude <= east
+
+
+def is_stretched(reference: ReferencePlace, place: ReferencePlace) -> bool:
+    """Whether the law is asked for what it isn't meant for: the tropics, or too far a way.
+
+    Never between places of the same latitude and height, where it does nothing.
+    """
+    shift = shift_between(reference, place)
+    tropical = min(abs(reference.latitude), abs(place.latitude)) < TROPIC
+    return not shift.nothing and (tropical or abs(shift.days) > FARTHEST_DAYS)
 
 
 def moved(day: float, shift: Shift) -> float:

@@ -70,9 +70,8 @@ def _blend(spoken: Spoken, log_weight: float) -> Flush:
     firsts, lasts = [year.first for year in years], [year.last for year in years]
     first = log_weight * _mean(firsts)
     length = book.length - first + log_weight * _mean(lasts)
-    if length < 0:  # its edges have crossed: a single day between them
-        first, length = first + length / 2, 0.0
-    # One that would bite its own tail leaves a day between.
+    # Between the book's length and the log's, so its edges never cross. Two windows of one year
+    # may reach round the year, though: what would bite its own tail leaves a day between.
     span = Span(on_circle(book.first + first), min(length, DAYS_IN_YEAR - 2))
     return Flush(span.first, span.last, spread(firsts), spread(lasts), len(years))
 
