@@ -59,7 +59,7 @@ def order_needs(
     recipes: Mapping[str, Recipe],
     stems: Mapping[str, Stem],
     bought: Mapping[str, int] | None = None,
-    minutes: Decimal | None = None,
+    minutes: Decimal | int | None = None,
 ) -> Needs:
     """All that goes into an order. `bought` says how many of a stem are bought in.
 
@@ -72,7 +72,7 @@ def order_needs(
     return replace(
         whole,
         stems=stems_of(counts_of(lines, recipes), stems, bought),
-        minutes=whole.minutes if minutes is None else minutes,
+        minutes=whole.minutes if minutes is None else Decimal(minutes),
     )
 
 

@@ -108,7 +108,7 @@ def needs_of(
     recipes: Mapping[str, Recipe],
     stems: Mapping[str, Stem],
     bought: Collection[str] = (),
-    minutes: Decimal | None = None,
+    minutes: Decimal | int | None = None,
 ) -> Needs:
     """All that goes into one piece. `bought` names the stems that are bought in.
 
@@ -122,7 +122,7 @@ def needs_of(
     return Needs(
         stems_of(counts, stems, buying),
         tuple(sundry.in_size(piece.scale) for sundry in sundries),
-        minutes,
+        Decimal(minutes),
     )
 
 
@@ -138,7 +138,7 @@ def price_of_piece(
     stems: Mapping[str, Stem],
     money: Money,
     bought: Collection[str] = (),
-    minutes: Decimal | None = None,
+    minutes: Decimal | int | None = None,
 ) -> Price:
     """What one piece works out at. Raises ValueError as `needs_of` does."""
     needs = needs_of(piece, recipes, stems, bought, minutes)

@@ -70,13 +70,12 @@ def margin_change(
     swapped: Iterable[StemsOf],
     cut: Iterable[StemsOf],
     rates: Rates,
-    minutes: Decimal | None = None,
+    minutes: Decimal | int | None = None,
 ) -> MarginChange:
     """What an agreed price without tax leaves over, as written, swapped and cut."""
     with_swaps = replace(written, stems=tuple(swapped))
-    as_cut = replace(
-        written, stems=tuple(cut), minutes=written.minutes if minutes is None else minutes
-    )
+    took = written.minutes if minutes is None else Decimal(minutes)
+    as_cut = replace(written, stems=tuple(cut), minutes=took)
     return MarginChange(
         Standing(net, costs_of(written, rates).total),
         Standing(net, costs_of(with_swaps, rates).total),
