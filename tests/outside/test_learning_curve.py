@@ -1,0 +1,57 @@
+"""Learning, against the tables of textbooks: two forms of one curve, and they differ."""
+
+import pytest
+
+from corymb.trade.hours.learning import (
+    FORM,
+    average,
+    average_total,
+    exponent,
+    unit,
+    unit_total,
+)
+
+
+# T. P. Wright, J. Aeronautical Sciences 3 (1936) 122-128: log2 of the rate.
+@pytest.mark.parametrize(("rate", "power"), [(0.8, -0.3219), (0.9, -0.1520), (1.0, 0.0)])
+def test_time_falls_with_the_power_of_wright(rate: float, power: float) -> None:
+    assert exponent(rate) == pytest.approx(power, abs=1e-4)
+
+
+# Unit form, 80 %, the first piece 1: the coefficient table of operations textbooks (from memory).
+UNITS = {1: 1.0, 2: 0.8000, 4: 0.6400, 8: 0.5120, 10: 0.4765, 16: 0.4096}
+UNIT_TOTALS = {0: 0.0, 1: 1.0, 10: 6.3154, 20: 10.4849}
+
+
+@pytest.mark.parametrize(("number", "time"), UNITS.items())
+def test_a_piece_takes_what_the_coefficient_table_says(number: int, time: float) -> None:
+    assert unit(1, number, 0.8) == pytest.approx(time, abs=1e-4)
+
+
+@pytest.mark.parametrize(("pieces", "time"), UNIT_TOTALS.items())
+def test_pieces_together_take_what_the_coefficient_table_says(pieces: int, time: float) -> None:
+    assert unit_total(1, pieces, 0.8) == pytest.approx(time, abs=1e-3)
+
+
+# Computed apart: at 85 % twelve pieces take 8.2444 times the first of 20 minutes.
+def test_a_dozen_at_85_percent_takes_eight_and_a_quarter_times_the_first() -> None:
+    assert unit_total(20, 12, 0.85) == pytest.approx(164.89, abs=0.01)
+
+
+# Cumulative average form, 80 %, the first 100 hours: an accountancy text, chapter 15, read at
+# online.flipbuilder.com.
+AVERAGES = {1: (100, 100), 2: (80, 160), 4: (64, 256), 8: (51.2, 409.6), 16: (40.96, 655.36)}
+
+
+@pytest.mark.parametrize(("pieces", "times"), AVERAGES.items())
+def test_wrights_own_form_is_that_of_accountants(pieces: int, times: tuple[float, float]) -> None:
+    mean, total = times
+    assert average(100, pieces, 0.8) == pytest.approx(mean, abs=0.01)
+    assert average_total(100, pieces, 0.8) == pytest.approx(total, abs=0.01)
+
+
+# Computed apart: ten units at 80 %, the first 100.
+def test_the_two_forms_differ_and_the_one_in_use_is_named() -> None:
+    assert unit_total(100, 10, 0.8) == pytest.approx(631.54, abs=0.1)
+    assert average_total(100, 10, 0.8) == pytest.approx(476.51, abs=0.1)
+    assert FORM == "unit form (Crawford)"
