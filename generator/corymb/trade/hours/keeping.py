@@ -1,0 +1,53 @@
+"""Does every stem keep until the flowers have done their work?
+
+Vase life counts from the cut, since the stem drinks and ages from then on, and by its shortest
+number of days: what may last isn't promised.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from math import ceil
+from typing import Literal
+
+from corymb.studio.saying import counted
+from corymb.trade.hours.clock import between, day_words
+
+
+@dataclass(frozen=True)
+class Keeping:
+    """What time must know of a stem: how long it is conditioned, and how long it keeps at least."""
+
+    stem: str
+    name: str
+    condition_hours: int
+    fewest_days: int
+
+
+@dataclass(frozen=True)
+class Flag:
+    """Something that won't do, and what to do about it; with the stem where it is one's."""
+
+    kind: Literal["vase life", "too late"]
+    stem: str
+    words: str
+
+
+def too_short_lived(stems: Iterable[Keeping], cut: datetime, until: datetime) -> tuple[Flag, ...]:
+    """A flag for each stem that, cut then, doesn't surely keep until then."""
+    return tuple(
+        Flag("vase life", stem.stem, _words(stem, cut, until))
+        for stem in stems
+        if cut + timedelta(days=stem.fewest_days) < until
+    )
+
+
+def _words(stem: Keeping, cut: datetime, until: datetime) -> str:
+    needed = ceil(between(cut, until) / timedelta(days=1))
+    return (
+        f"{stem.name} keeps {counted(stem.fewest_days, 'day', 'days')} at least, and is wanted "
+        f"for {needed}, from the cut on {day_words(cut)} to {day_words(until)} at {until:%H:%M}: "
+        "take a stem that keeps longer, cut it later, or change it in between."
+    )

@@ -1,0 +1,164 @@
+"""When must each thing happen, so that the flowers are ready at the hour of use?
+
+Reckoned back: the hour of use, handing over, making (the day before), conditioning (as long as
+the slowest stem asks, and overnight in any case), and the cut, early in the day and earlier in
+heat. All steps are moments in the studio's time zone.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date, datetime, time, timedelta
+from typing import Literal
+
+from corymb.studio.saying import counted
+from corymb.trade.hours.clock import day_words, later, moment
+from corymb.trade.hours.habits import HABITS, Habits
+from corymb.trade.hours.keeping import Flag, Keeping, too_short_lived
+from corymb.trade.hours.sessions import Day, Span, sessions_until
+
+Name = Literal["cut", "condition", "make", "hand over", "use"]
+
+
+@dataclass(frozen=True)
+class Use:
+    """When flowers are looked at, by the clock of the place; an end before the start is next day.
+
+    A standing piece has to last until `next_visit`.
+    """
+
+    day: date
+    start: time
+    end: time
+    zone: str
+    handover: Literal["collection", "delivery"]
+    next_visit: date | None = None
+
+
+@dataclass(frozen=True)
+class Work:
+    """What there is to do: minutes for one pair of hands, or for all when they share it."""
+
+    stems: tuple[Keeping, ...]
+    cut_minutes: int
+    make_minutes: int
+
+
+@dataclass(frozen=True)
+class Weather:
+    """What the days are like: the warmest of them, and when it gets light on each."""
+
+    hottest_celsius: float | None = None
+    first_light: Callable[[date], time] | None = None
+
+
+@dataclass(frozen=True)
+class Step:
+    """One step from moment to moment, with a word for whoever reads it."""
+
+    name: Name
+    start: datetime
+    end: datetime
+    note: str = ""
+
+
+@dataclass(frozen=True)
+class Timeline:
+    """All steps, the first of them first, and what won't do."""
+
+    steps: tuple[Step, ...]
+    flags: tuple[Flag, ...]
+
+    @property
+    def holds(self) -> bool:
+        """Whether it can be done so."""
+        return not self.flags
+
+
+def cutting_minutes(stems: int, habits: Habits = HABITS) -> int:
+    """How many whole minutes one person cuts so many stems, rounded up."""
+    return -(-60 * stems // habits.stems_an_hour)
+
+
+def timeline(
+    use: Use,
+    work: Work,
+    habits: Habits = HABITS,
+    weather: Weather = Weather(),
+    today: date | None = None,
+) -> Timeline:
+    """The steps up to the use. Raises ValueError when a day's work is not above 0."""
+    used = _use(use)
+    given = _hand_over(use, used, habits)
+    made = _make(given.start, work, habits, use.zone)
+    cut = _cut(made[0].start if made else given.start, work, habits, weather, use.zone)
+    wet = _condition(cut[-1].end, (*made, given)[0].start, work) if cut else ()
+    steps = (*cut, *wet, *made, given, used)
+    flags = too_short_lived(work.stems, cut[0].start, _until(use, used)) if cut else ()
+    return Timeline(steps, (*_too_late(steps[0], today), *flags))
+
+
+def _use(use: Use) -> Step:
+    last = use.day + timedelta(days=1) if use.end <= use.start else use.day
+    return Step("use", moment(use.day, use.start, use.zone), moment(last, use.end, use.zone))
+
+
+def _until(use: Use, used: Step) -> datetime:
+    """The moment up to which every stem has to last."""
+    if use.next_visit is None:
+        return used.end
+    return max(used.end, moment(use.next_visit, use.start, use.zone))
+
+
+def _hand_over(use: Use, used: Step, habits: Habits) -> Step:
+    collected = use.handover == "collection"
+    before = habits.before_collection if collected else habits.before_delivery
+    note = "The client collects." if collected else "Drive and set out."
+    return Step("hand over", later(used.start, -before), used.start, note)
+
+
+def _make(by: datetime, work: Work, habits: Habits, zone: str) -> tuple[Step, ...]:
+    last = by.date() - timedelta(days=habits.make_days_before)
+    day = Day(lambda _: habits.make_at, int(60 * habits.make_hours), zone)
+    return _steps("make", sessions_until(by, last, work.make_minutes, day))
+
+
+def _cut(
+    ready: datetime, work: Work, habits: Habits, weather: Weather, zone: str
+) -> tuple[Step, ...]:
+    """The cut, over early enough for the slowest stem, and on the day before at the latest."""
+    over = later(ready, -timedelta(hours=max((s.condition_hours for s in work.stems), default=0)))
+    day = Day(lambda on: _cut_begins(on, habits, weather), int(60 * habits.cut_hours), zone)
+    day_before = ready.date() - timedelta(days=1)
+    minutes = max(work.cut_minutes, 1) if work.stems else 0  # even a few take a moment
+    return _steps("cut", sessions_until(over, day_before, minutes, day))
+
+
+def _cut_begins(on: date, habits: Habits, weather: Weather) -> time:
+    celsius = weather.hottest_celsius
+    hot = celsius is not None and celsius >= habits.hot_from_celsius
+    wanted = habits.cut_at_in_heat if hot else habits.cut_at
+    return max(wanted, weather.first_light(on)) if weather.first_light else wanted
+
+
+def _condition(start: datetime, end: datetime, work: Work) -> tuple[Step, ...]:
+    slowest = max(work.stems, key=lambda stem: stem.condition_hours)
+    hours = counted(slowest.condition_hours, "hour", "hours")
+    note = f"{slowest.name} needs {hours}, the longest of all. They stand overnight."
+    return (Step("condition", start, end, note),)
+
+
+def _too_late(first: Step, today: date | None) -> tuple[Flag, ...]:
+    if today is None or first.start.date() >= today:
+        return ()
+    work = {"cut": "cutting", "make": "making"}.get(first.name, "handing over")
+    words = f"To be ready in time, {work} begins on {day_words(first.start)}, and that is past."
+    return (Flag("too late", "", words),)
+
+
+def _steps(name: Name, spans: tuple[Span, ...]) -> tuple[Step, ...]:
+    return tuple(
+        Step(name, *span, f"Day {number} of {len(spans)}." if len(spans) > 1 else "")
+        for number, span in enumerate(spans, 1)
+    )
