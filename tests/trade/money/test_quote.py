@@ -24,6 +24,7 @@ def test_each_line_is_its_quantity_times_each() -> None:
 
 def test_where_prices_hold_the_tax_the_client_pays_the_sum_of_the_lines() -> None:
     quote = quote_of(LINES, TAX_IN)
+    assert quote.tax_in_prices
     assert quote.to_pay == Decimal("537.00")
     assert quote.taxed == Taxed(Decimal("488.18"), Decimal("48.82"))
 
@@ -32,6 +33,7 @@ def test_where_they_do_not_the_tax_comes_on_top_once() -> None:
     quote = quote_of(LINES, TAX_OUT)
     assert quote.taxed == Taxed(Decimal("537.00"), Decimal("53.70"))
     assert quote.to_pay == Decimal("590.70")
+    assert not quote.tax_in_prices
 
 
 def test_there_is_no_cost_in_a_quote() -> None:
