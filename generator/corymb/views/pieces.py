@@ -85,30 +85,6 @@ class RoleShare:
 
 
 @dataclass(frozen=True)
-class WeekCell:
-    """One of the 52 cells of a season strip."""
-
-    week: int
-    month: str  # January ... December, by the week's Thursday
-    state: Literal["pictured", "variant", "none"]
-    says: str  # 'week 31, late July: as pictured'
-
-
-@dataclass(frozen=True)
-class SeasonView:
-    """When something can be had: the strip's cells and the same in one sentence."""
-
-    cells: tuple[WeekCell, ...]
-    sentence: str  # 'Early July to mid October.'
-    variant_sentence: str  # 'With a variant: late June, late October.' or ''
-
-    @property
-    def months(self) -> tuple[str, ...]:
-        """The months with at least one week in which it can be had (for filters)."""
-        return tuple(dict.fromkeys(c.month for c in self.cells if c.state != "none"))
-
-
-@dataclass(frozen=True)
 class Fact:
     """A large value over a small label: '56' over 'stems'."""
 

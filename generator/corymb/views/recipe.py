@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from corymb.views.pieces import Fact, ImagePair, Link, PhotoView, RoleShare, SeasonView
+from corymb.views.pieces import Fact, ImagePair, Link, PhotoView, RoleShare
+from corymb.views.season import SeasonView, SpellView
 
 
 @dataclass(frozen=True)
@@ -87,6 +88,17 @@ class VariantView:
 
 
 @dataclass(frozen=True)
+class KinView:
+    """Another arrangement that goes well with this one, and why."""
+
+    name: str
+    href: str
+    style_name: str
+    image: ImagePair
+    why: str  # 'shares 4 stems; close in colour'
+
+
+@dataclass(frozen=True)
 class ClientRecipe:
     """An arrangement, or one variant of it, as a client may see it."""
 
@@ -107,6 +119,8 @@ class ClientRecipe:
     changes: tuple[ChangeView, ...]
     variants: tuple[VariantView, ...]
     season: SeasonView
+    spells: tuple[SpellView, ...]  # the year in turn, from the week of the build
+    goes_with: tuple[KinView, ...]
     price: str
     care: str
     cautions: tuple[str, ...]  # for whoever takes it home: pets, sap, berries

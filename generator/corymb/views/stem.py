@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from corymb.views.pieces import Fact, Link, Patch, SeasonView
+from corymb.views.pieces import Fact, Link, Patch
+from corymb.views.season import SeasonView
 
 
 @dataclass(frozen=True)
@@ -57,6 +58,7 @@ class CuttingView:
     conditioning: str
     facts: tuple[Fact, ...]  # conditioning hours, stems per bucket, cutting step, weight, costs
     bed: str
+    dates: str  # 'The book says early July to mid October. Moved 4 days for Dunmallow; ...'
     source: str
     notes: str
     cautions: tuple[str, ...]

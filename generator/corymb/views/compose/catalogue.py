@@ -13,8 +13,12 @@ from functools import cached_property
 from corymb.photos import PreparedPhoto
 from corymb.studio.models import MadeWork, Page, Photo, Recipe, Stem, Style, Technique
 from corymb.studio.studio import Studio
+from corymb.trade.kinship import Kin, goes_with
 from corymb.trade.looks import Look, looks_of
-from corymb.trade.weeks import week_on, weeks_of_look
+from corymb.trade.season.beds import Beds
+from corymb.trade.season.best import Best, best_of
+from corymb.trade.season.makeable import Makeable
+from corymb.trade.season.weeks import week_on
 from corymb.views.pieces import AUDIENCES, Audience
 
 
@@ -66,13 +70,36 @@ class Catalogue:
         }
 
     @cached_property
-    def weeks(self) -> dict[str, frozenset[int]]:
-        """The weeks in which each look can be made as pictured, by the look's id."""
-        return {
-            look.id: weeks_of_look(look, self.studio.stems)
-            for looks in self.looks.values()
-            for look in looks.values()
-        }
+    def makeable(self) -> Makeable:
+        """In which weeks each look can be made, and how."""
+        return Makeable.of(self.studio)
+
+    @property
+    def beds(self) -> Beds:
+        """What stands in the beds, and when."""
+        return self.makeable.beds
+
+    @cached_property
+    def best(self) -> dict[str, tuple[Best, ...]]:
+        """The best look of each recipe for each of the 52 weeks, by recipe."""
+        return {known_as: best_of(looks, self.makeable) for known_as, looks in self.looks.items()}
+
+    def bests(self, look: Look) -> tuple[Best, ...]:
+        """Week by week: for a recipe's own look the best of all its looks, for a variant itself."""
+        return best_of({"": look}, self.makeable) if look.variant else self.best[look.recipe]
+
+    @cached_property
+    def kin(self) -> dict[str, tuple[Kin, ...]]:
+        """What goes with each recipe, of those this audience may see, best first."""
+        return goes_with(
+            {known_as: looks[""] for known_as, looks in self.looks.items()},
+            self.studio.stems,
+            {
+                known_as: frozenset(best.week for best in bests if best.state != "none")
+                for known_as, bests in self.best.items()
+            },
+            {known_as: self.studio.recipes[known_as].style for known_as in self.looks},
+        )
 
     @cached_property
     def looks_with_stem(self) -> dict[str, list[Look]]:

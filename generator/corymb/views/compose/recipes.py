@@ -8,15 +8,17 @@ from corymb.trade.differences import Difference, differences
 from corymb.trade.looks import Look, sized
 from corymb.trade.order_lines import REGULAR
 from corymb.views.compose import addresses
+from corymb.views.compose.answers import spells_of
 from corymb.views.compose.asking import asking
 from corymb.views.compose.bands import band_of, words_of
 from corymb.views.compose.bench import bench_view
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import take_home
 from corymb.views.compose.images import images_of, photos_of_look
+from corymb.views.compose.kin import kin_of
 from corymb.views.compose.look_words import Words
-from corymb.views.compose.seasons import season_of_look
-from corymb.views.compose.wording import price_guide, window_words
+from corymb.views.compose.seasons import season_of_look, weeks_words
+from corymb.views.compose.wording import price_guide
 from corymb.views.pieces import Fact, Link
 from corymb.views.recipe import (
     ChangeView,
@@ -99,6 +101,8 @@ def _client_view(catalogue: Catalogue, look: Look, on_the_web: str) -> ClientRec
         changes=_changes(catalogue, look) if source else (),
         variants=_variants(catalogue, recipe, look),
         season=season_of_look(catalogue, look),
+        spells=spells_of(catalogue, catalogue.bests(look), look),
+        goes_with=kin_of(catalogue, look),
         price=price,
         care=str(words.told("care")),
         cautions=take_home(_stems(catalogue, look)),
@@ -146,7 +150,7 @@ def _lines(catalogue: Catalogue, look: Look) -> tuple[LineView, ...]:
                 role=line.role,
                 use=line.use or stem.use,
                 essential=line.essential,
-                season=window_words(stem.in_season),
+                season=weeks_words(catalogue.beds.season(stem.id)),
                 percent=round(100 * share, 1),
             )
         )

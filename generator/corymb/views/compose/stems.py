@@ -7,9 +7,10 @@ from corymb.studio.saying import counted
 from corymb.trade.colour_words import WORDS, colour_word
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.dates import dates_words
 from corymb.views.compose.hazards import at_the_bench, take_home
-from corymb.views.compose.seasons import season_of_stem
-from corymb.views.compose.wording import money, sentence, window_words
+from corymb.views.compose.seasons import season_of_stem, weeks_words
+from corymb.views.compose.wording import money, sentence
 from corymb.views.pieces import Fact, Link, Patch
 from corymb.views.stem import ClientStem, CuttingView, StaffStem, StemCard, StemGroup
 
@@ -28,7 +29,7 @@ def stem_card(catalogue: Catalogue, stem: Stem) -> StemCard:
         href=addresses.of_stem(stem.id),
         hex=stem.main_colour.hex,
         use=stem.use,
-        season=season_of_stem(stem),
+        season=season_of_stem(catalogue, stem.id),
         colour_words=tuple(word for word in WORDS if shares.get(word, 0) >= NOTICED),
         head_svg=catalogue.heads.get(stem.id, ""),
     )
@@ -51,6 +52,7 @@ def stem_view(catalogue: Catalogue, stem: Stem) -> ClientStem:
 
 
 def _client_view(catalogue: Catalogue, stem: Stem) -> ClientStem:
+    at_best = catalogue.beds.at_best(stem.id)
     return ClientStem(
         id=stem.id,
         name=stem.name,
@@ -62,8 +64,8 @@ def _client_view(catalogue: Catalogue, stem: Stem) -> ClientStem:
             Patch(part.name, part.hex, round(100 * float(part.share or 0), 2))
             for part in stem.colours
         ),
-        season=season_of_stem(stem),
-        at_best=window_words(stem.at_best) if stem.at_best else "",
+        season=season_of_stem(catalogue, stem.id),
+        at_best=weeks_words(at_best) if at_best else "",
         facts=(
             Fact(str(stem.head), "across a head"),
             Fact(str(stem.length), "as cut"),
@@ -107,6 +109,7 @@ def _cutting_view(catalogue: Catalogue, stem: Stem) -> CuttingView:
         conditioning=sentence(stem.conditioning.do),
         facts=tuple(facts),
         bed=stem.bed,
+        dates=dates_words(catalogue, stem),
         source=stem.source,
         notes=stem.notes,
         cautions=at_the_bench([stem]),
