@@ -62,7 +62,7 @@ def _choices(chosen: re.Match[str]) -> str:
 
 
 # Those of the strip's states are put together in the template; one is a macro's argument.
-HANDED_ON = {"is-pictured", "is-variant", "is-none", "is-roomy"}
+HANDED_ON = {"is-pictured", "is-variant", "is-swaps", "is-none", "is-roomy"}
 
 
 def test_every_class_that_is_styled_is_given() -> None:
