@@ -84,6 +84,10 @@ SHARING = {
         [{"b": 19}],
     ),
     "sap keeps apart": ([lot("a", 2, 20, alone=True), lot("b", 2, 20)], [{"a": 2}, {"b": 2}]),
+    "dried with dried": (
+        [lot("a", 8, 20, dry=True), lot("b", 2, 20), lot("c", 2, 20, dry=True)],
+        [{"a": 8, "c": 2}, {"b": 2}],
+    ),
     "other lengths, other buckets": (
         [lot("a", 2, 20), lot("b", 2, 20, shortest_cm=12, longest_cm=30)],
         [{"a": 2}, {"b": 2}],
@@ -113,6 +117,7 @@ LOTS = st.lists(
         st.integers(40, 160),
         st.integers(2, 90),
         st.booleans(),
+        st.booleans(),
     ),
     max_size=8,
 )
@@ -128,6 +133,7 @@ def test_no_stem_is_lost_and_no_bucket_overfull(lots: list[Lot]) -> None:
         assert 0 < one.share <= 1
         if len(one.parts) > 1 and any(part.lot.delicate for part in one.parts):
             assert one.share <= Fraction(4, 5)
+        assert len({part.lot.dry for part in one.parts}) == 1
         for part in one.parts:
             found[part.lot.stem] += part.count
     assert +wanted == +found
@@ -148,6 +154,11 @@ def test_a_shared_bucket_weighs_all_its_stems() -> None:
     lots = [lot("a", 10, 20), lot("b", 15, 30, weight_g=30)]
     (bucket,) = fill("supper", lots, KINDS)
     assert filled_kg(bucket) == pytest.approx(6.545, abs=0.001)
+
+
+def test_a_bucket_of_dried_stems_has_no_water_to_carry() -> None:
+    (bucket,) = fill("supper", [lot(count=10, dry=True)], [TALL])
+    assert filled_kg(bucket) == pytest.approx(1.1)
 
 
 @pytest.mark.parametrize("celsius", [-0.1, 100.1])

@@ -5,7 +5,8 @@ few to fill one share a bucket with other ends of the same order, the largest sh
 first, each into the first with room (first fit decreasing: D. S. Johnson, Near-optimal bin
 packing algorithms, thesis, MIT 1973, from memory). `per_bucket` is what stands in a bucket of
 the kind the stem goes into. Where a delicate head shares, the bucket is filled less; a stem
-whose sap harms others shares with none. Both are common practice, no source.
+whose sap harms others shares with none, and dried ones stand with dried ones alone, without
+water. All common practice, no source.
 """
 
 from __future__ import annotations
@@ -35,6 +36,7 @@ class Lot:
     longest_cm: float
     weight_g: float
     alone: bool = False
+    dry: bool = False
 
     @property
     def delicate(self) -> bool:
@@ -69,9 +71,19 @@ class Filled:
         return sum((part.lot.share(part.count) for part in self.parts), Fraction(0))
 
     @property
+    def dry(self) -> bool:
+        """Whether it is filled without water."""
+        return all(part.lot.dry for part in self.parts)
+
+    @property
     def tall_cm(self) -> float:
         """How high it reaches with its longest stem upright."""
         return max([self.kind.high_cm, *(part.lot.longest_cm for part in self.parts)])
+
+    @property
+    def trimmed_cm(self) -> float:
+        """How high it reaches at least, each stem cut as short as it may be."""
+        return max([self.kind.high_cm, *(part.lot.shortest_cm for part in self.parts)])
 
 
 def fill_orders(
@@ -114,7 +126,7 @@ def _shared(ends: Iterable[Part]) -> list[tuple[Part, ...]]:
 
 def _has_room(bucket: list[Part], part: Part) -> bool:
     parts = [*bucket, part]
-    if any(one.lot.alone for one in parts):
+    if any(one.lot.alone or one.lot.dry != part.lot.dry for one in parts):
         return False
     room = ROOM_WITH_DELICATE if any(one.lot.delicate for one in parts) else Fraction(1)
     return sum(one.lot.share(one.count) for one in parts) <= room

@@ -36,6 +36,7 @@ def bucket_kg(
 
 
 def filled_kg(bucket: Filled, celsius: float = TAP_CELSIUS) -> float:
-    """What a filled bucket weighs, in kg."""
+    """What a filled bucket weighs, in kg; without water where all in it is dried."""
     stems_g = sum(part.count * part.lot.weight_g for part in bucket.parts)
-    return bucket_kg(bucket.kind.water_litres, stems_g, bucket.kind.empty_kg, celsius)
+    water_litres = 0 if bucket.dry else bucket.kind.water_litres
+    return bucket_kg(water_litres, stems_g, bucket.kind.empty_kg, celsius)
