@@ -2,12 +2,21 @@
 
 import pytest
 
-from corymb.trade.load.telling import collection_words, delivery_words
+from corymb.trade.load.buckets import Lot, fill
+from corymb.trade.load.kinds import BucketKind
+from corymb.trade.load.telling import collection_words, delivery_words, trimming_words
 from corymb.trade.load.trips import LoadSpace, Upright, best_space, load
 
 VAN = LoadSpace("small van", 170, 120, 110, "seats stay up")
 ESTATE = LoadSpace("estate car", 165, 100, 75, "rear seats folded flat")
-TALL = Upright(29, 70)
+
+
+def upright(tall: float, trimmed: float | None = None, across: float = 29) -> Upright:
+    """A bucket so high with its stems; it can't be trimmed unless said otherwise."""
+    return Upright(across, tall, tall if trimmed is None else trimmed)
+
+
+TALL = upright(70)
 
 TRIPS = {
     # buckets, vehicle, buckets in each trip. The van is 5.86 x 4.13 buckets: across it four rows
@@ -30,16 +39,47 @@ def test_a_vehicle_goes_as_often_as_its_floor_asks(
 
 
 def test_what_is_too_tall_or_too_wide_is_named_and_left_out() -> None:
-    told = load([TALL, Upright(29, 111), Upright(121, 50), Upright(29, 110)], VAN)
+    told = load([TALL, upright(111), upright(50, across=121), upright(110)], VAN)
     assert (told.too_tall, told.too_wide, told.whole) == ((1,), (2,), False)
     assert [[place.bucket for place in trip.places] for trip in told.trips] == [[0, 3]]
+
+
+TRIMS = {
+    # buckets, what to trim, what is too tall; the car is 75 cm high
+    "under the roof": ([upright(75, 40)], (), ()),
+    "over it and may be shorter": ([TALL, upright(90, 75)], (1,), ()),
+    "over it however short": ([TALL, upright(90, 76)], (), (1,)),
+    "over it and too wide besides": ([upright(90, 60, across=101)], (), ()),
+}
+
+
+@pytest.mark.parametrize(("buckets", "trim", "tall"), TRIMS.values(), ids=TRIMS)
+def test_stems_are_trimmed_to_the_roof_where_they_may_be(
+    buckets: list[Upright], trim: tuple[int, ...], tall: tuple[int, ...]
+) -> None:
+    told = load(buckets, ESTATE)
+    assert (told.to_trim, told.too_tall) == (trim, tall)
+
+
+def test_whoever_loads_is_told_what_to_trim() -> None:
+    assert trimming_words(load([TALL], ESTATE)) == ""
+    assert trimming_words(load([upright(90, 60)] * 6 + [TALL], ESTATE)) == (
+        "Cut the stems in 6 buckets to 75 cm, or they touch the roof of the estate car."
+    )
+
+
+def test_a_filled_bucket_stands_as_high_as_its_stems_and_as_low_as_they_may_be_cut() -> None:
+    lots = [Lot("a", 5, 20, 50, 40, 90, 20), Lot("b", 5, 20, 50, 60, 70, 20)]
+    (filled,) = fill("supper", lots, [BucketKind("tall bucket", 29, 38, 5, 0.9)])
+    assert Upright.of(filled) == Upright(29, 90, 60)
 
 
 BEST = {
     "the smaller floor when both take all at once": ([TALL] * 10, "estate car"),
     "fewer trips before a smaller floor": ([TALL] * 20, "small van"),
-    "the one that is high enough": ([TALL, Upright(29, 100)], "small van"),
-    "none is high enough": ([Upright(29, 150)], None),
+    "nothing to trim before a smaller floor": ([upright(90, 60)], "small van"),
+    "the one that is high enough": ([TALL, upright(100)], "small van"),
+    "none is high enough": ([upright(150)], None),
 }
 
 
@@ -75,7 +115,7 @@ def test_a_note_says_whether_seats_are_down(note: str, seats: str | None) -> Non
         ([TALL], VAN, "Your flowers come in 1 bucket: one trip with a small van."),
         ([TALL] * 24, ESTATE, "Your flowers come in 24 buckets: two trips with an estate car."),
         (
-            [TALL, Upright(29, 80)],
+            [TALL, upright(80)],
             ESTATE,
             "Your flowers come in 2 buckets, 1 of them too tall or too wide for an estate car.",
         ),
@@ -94,19 +134,19 @@ def test_a_client_hears_how_a_delivery_comes(
         (
             [TALL] * 14,
             ESTATE,
-            "Your flowers stand in 14 buckets, upright in water. Bring an estate car, its rear "
-            "seats down, or as much room: a flat floor of 165 x 100 cm, 75 cm high inside. "
+            "Your flowers stand in 14 buckets and have to stay upright. Bring an estate car, its "
+            "rear seats down, or as much room: a flat floor of 165 x 100 cm, 75 cm high inside. "
             "That is one trip.",
         ),
         (
             [TALL] * 100,
             VAN,
-            "Your flowers stand in 100 buckets, upright in water. Bring a small van, its seats "
-            "up, or as much room: a flat floor of 170 x 120 cm, 110 cm high inside. "
+            "Your flowers stand in 100 buckets and have to stay upright. Bring a small van, its "
+            "seats up, or as much room: a flat floor of 170 x 120 cm, 110 cm high inside. "
             "That is 5 trips.",
         ),
         (
-            [Upright(29, 80)],
+            [upright(80)],
             ESTATE,
             "Your flowers stand in 1 bucket, 1 of them too tall or too wide for an estate car: "
             "ask us how to come.",

@@ -1,4 +1,4 @@
-"""What does a client hear of the load: how many buckets, what vehicle, and are its seats down?"""
+"""What is said of a load: how many buckets, what vehicle, are its seats down, what to trim?"""
 
 from __future__ import annotations
 
@@ -27,10 +27,20 @@ def collection_words(load: Load) -> str:
     if not load.whole:
         return f"Your flowers stand in {_counted(buckets)}, {_not_all(load)}: ask us how to come."
     return (
-        f"Your flowers stand in {_counted(buckets)}, upright in water. "
+        f"Your flowers stand in {_counted(buckets)} and have to stay upright. "
         f"Bring {_a(load.space)}{_seats(load.space)}, or as much room: a flat floor of "
         f"{plain(load.space.long_cm)} x {plain(load.space.wide_cm)} cm, "
         f"{plain(load.space.high_cm)} cm high inside. That is {_trips(load)}."
+    )
+
+
+def trimming_words(load: Load) -> str:
+    """What whoever loads cuts shorter, so that nothing touches the roof. Empty for nothing."""
+    if not load.to_trim:
+        return ""
+    return (
+        f"Cut the stems in {_counted(len(load.to_trim))} to {plain(load.space.high_cm)} cm, "
+        f"or they touch the roof of the {load.space.name}."
     )
 
 

@@ -1,7 +1,8 @@
 """How many trips does a vehicle make with these buckets, and what doesn't go in at all?
 
-Buckets stand upright on the flat floor, one layer. What is taller than the vehicle is high, or
-wider than its floor, is left out and named. Whatever stays behind goes on the next trip.
+Buckets stand upright on the flat floor, one layer. Stems that touch the roof are cut shorter if
+they may be. What is taller even then, or wider than the floor, is left out and named. Whatever
+stays behind goes on the next trip.
 """
 
 from __future__ import annotations
@@ -11,6 +12,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Literal
 
+from corymb.trade.load.buckets import Filled
 from corymb.trade.load.exact import exact
 from corymb.trade.load.shelves import Place, on_shared_floor
 
@@ -45,10 +47,16 @@ class LoadSpace:
 
 @dataclass(frozen=True)
 class Upright:
-    """A bucket as it stands: how wide, and how high with its stems."""
+    """A bucket as it stands: how wide, how high with its stems, and how high when trimmed."""
 
     across_cm: float
     tall_cm: float
+    trimmed_cm: float
+
+    @classmethod
+    def of(cls, bucket: Filled) -> Upright:
+        """A filled bucket as it stands."""
+        return cls(bucket.kind.across_cm, bucket.tall_cm, bucket.trimmed_cm)
 
 
 @dataclass(frozen=True)
@@ -60,10 +68,11 @@ class Trip:
 
 @dataclass(frozen=True)
 class Load:
-    """All trips of one vehicle, and the buckets it can't take upright, by number."""
+    """All trips of one vehicle; by number, what to trim for it and what it can't take upright."""
 
     space: LoadSpace
     trips: tuple[Trip, ...]
+    to_trim: tuple[int, ...]
     too_tall: tuple[int, ...]
     too_wide: tuple[int, ...]
 
@@ -75,17 +84,18 @@ class Load:
 
 def load(buckets: Sequence[Upright], space: LoadSpace) -> Load:
     """The trips that carry these buckets. Raises ValueError: a measure not above 0."""
-    tall = [i for i, one in enumerate(buckets) if exact(one.tall_cm) > exact(space.high_cm)]
-    narrow = min(exact(space.long_cm), exact(space.wide_cm))
+    roof, narrow = exact(space.high_cm), min(exact(space.long_cm), exact(space.wide_cm))
+    tall = [i for i, one in enumerate(buckets) if exact(one.trimmed_cm) > roof]
     wide = [i for i, one in enumerate(buckets) if exact(one.across_cm) > narrow and i not in tall]
     waiting = [i for i in range(len(buckets)) if i not in tall and i not in wide]
+    trim = [i for i in waiting if exact(buckets[i].tall_cm) > roof]
     trips = []
     while waiting:
         trip = _one_trip(buckets, waiting, space)
         trips.append(trip)
         gone = {place.bucket for place in trip.places}
         waiting = [i for i in waiting if i not in gone]
-    return Load(space, tuple(trips), tuple(tall), tuple(wide))
+    return Load(space, tuple(trips), tuple(trim), tuple(tall), tuple(wide))
 
 
 def _one_trip(buckets: Sequence[Upright], waiting: Sequence[int], space: LoadSpace) -> Trip:
@@ -95,13 +105,14 @@ def _one_trip(buckets: Sequence[Upright], waiting: Sequence[int], space: LoadSpa
 
 
 def best_space(buckets: Sequence[Upright], spaces: Sequence[LoadSpace]) -> Load | None:
-    """The load of the vehicle that takes all in the fewest trips, the smallest floor of these.
+    """The load of the vehicle that takes all in the fewest trips.
 
-    Nothing when no vehicle takes them all.
+    Of several the one with the least to trim, then the smallest floor. Nothing when no vehicle
+    takes them all.
     """
     loads = [one for one in (load(buckets, space) for space in spaces) if one.whole]
-    return min(loads, key=lambda one: (len(one.trips), _floor(one.space)), default=None)
+    return min(loads, key=_preferred, default=None)
 
 
-def _floor(space: LoadSpace) -> float:
-    return space.long_cm * space.wide_cm
+def _preferred(one: Load) -> tuple[int, int, float]:
+    return len(one.trips), len(one.to_trim), one.space.long_cm * one.space.wide_cm
