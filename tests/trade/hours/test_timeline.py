@@ -66,26 +66,26 @@ PLANS = {
         {},
         ["cut 18 06:30-08:00", "condition 18 08:00-19 15:30", *SUPPER[3:]],
     ),
-    "making for two days, the first of them full": (
+    "making for two days, shared evenly": (
         use(),
         work(make=600),
         {},
         [
             "cut 16 06:30-08:00",
             "condition 16 08:00-17 08:00",
-            "make 17 08:00-15:00",
-            "make 18 08:00-11:00",
+            "make 17 08:00-13:00",
+            "make 18 08:00-13:00",
             *SUPPER[3:],
         ],
     ),
     "cutting for two mornings": (
         use(),
-        work(cut=300),
+        work(cut=251),
         {},
         [
-            "cut 16 06:30-10:30",
-            "cut 17 06:30-07:30",
-            "condition 17 07:30-18 08:00",
+            "cut 16 06:30-08:36",
+            "cut 17 06:30-08:35",
+            "condition 17 08:35-18 08:00",
             *SUPPER[2:],
         ],
     ),
@@ -113,6 +113,9 @@ PLANS = {
     "made the day before after all, when the hour is too early for that": (
         use(start="12:00"), work(), {"habits": Habits(make_days_before=0)},
         [*SUPPER[:3], "hand over 19 10:00-12:00", "use 19 12:00-23:00"],
+    ),
+    "dried stems alone, nothing cut": (
+        use(), Work((Keeping("dried-honesty", "Dried honesty", 0, 180),), 0, 300), {}, SUPPER[2:],
     ),
     "nothing cut": (use(), Work((), 0, 300), {}, SUPPER[2:]),
 }  # fmt: skip
@@ -245,7 +248,7 @@ def test_a_day_without_hours_is_refused() -> None:
 @given(
     st.dates(date(2020, 1, 3), date(2035, 1, 1)),
     st.times(),
-    st.integers(0, 72),
+    st.integers(1, 72),
     st.integers(0, 900),
     st.integers(0, 2000),
     st.sampled_from(["Europe/Dublin", "America/New_York", "Australia/Lord_Howe", "Asia/Kolkata"]),

@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
 
+from corymb.trade.apportion import apportion
 from corymb.trade.hours.clock import later, moment
 
 Span = tuple[datetime, datetime]
@@ -23,15 +24,14 @@ class Day:
 def sessions(last: date, minutes: int, day: Day) -> tuple[Span, ...]:
     """The spans of work that end on the day `last`; none for no work.
 
-    The earlier days are full, so that the last has room for what goes wrong.
-    Raises ValueError when a day has no room for work.
+    The work is shared out evenly over as few days as it takes. Raises ValueError when a
+    day has no room for work.
     """
     if day.most_minutes <= 0:
         raise ValueError("a day's work is longer than nothing")
     days = -(-minutes // day.most_minutes)
     spans = []
-    for number in range(days):
-        own = min(day.most_minutes, minutes - number * day.most_minutes)
+    for number, own in enumerate(apportion(minutes, [1] * days)):
         on = last - timedelta(days=days - 1 - number)
         start = moment(on, day.begins(on), day.zone)
         spans.append((start, later(start, timedelta(minutes=own))))

@@ -44,6 +44,15 @@ class Work:
     cut_minutes: int
     make_minutes: int
 
+    @property
+    def slowest(self) -> Keeping | None:
+        """The stem that stands in water the longest before it is used; none where all are dried."""
+        return max(
+            (stem for stem in self.stems if stem.condition_hours),
+            key=lambda stem: stem.condition_hours,
+            default=None,
+        )
+
 
 @dataclass(frozen=True)
 class Weather:
@@ -93,7 +102,7 @@ def timeline(
     given = _hand_over(use, used, habits)
     made = _make(given.start, work, habits, use.zone)
     cut = _cut(made[0].start if made else given.start, work, habits, weather, use.zone)
-    wet = _condition(cut[-1].end, (*made, given)[0].start, work) if cut else ()
+    wet = _condition(cut[-1].end, (*made, given)[0].start, work.slowest) if cut else ()
     steps = (*cut, *wet, *made, given, used)
     flags = too_short_lived(work.stems, cut[0].start, _until(use, used)) if cut else ()
     return Timeline(steps, (*_too_late(steps[0], today), *flags))
@@ -128,10 +137,11 @@ def _cut(
     ready: datetime, work: Work, habits: Habits, weather: Weather, zone: str
 ) -> tuple[Step, ...]:
     """The cut, over early enough for the slowest stem, and on the day before at the latest."""
-    over = later(ready, -timedelta(hours=max((s.condition_hours for s in work.stems), default=0)))
+    hours = work.slowest.condition_hours if work.slowest else 0
+    over = later(ready, -timedelta(hours=hours))
     day = Day(lambda on: _cut_begins(on, habits, weather), int(60 * habits.cut_hours), zone)
     day_before = ready.date() - timedelta(days=1)
-    minutes = max(work.cut_minutes, 1) if work.stems else 0  # even a few take a moment
+    minutes = max(work.cut_minutes, 1 if work.slowest else 0)  # even a few take a moment
     return _steps("cut", sessions_until(over, day_before, minutes, day))
 
 
@@ -142,8 +152,9 @@ def _cut_begins(on: date, habits: Habits, weather: Weather) -> time:
     return max(wanted, weather.first_light(on)) if weather.first_light else wanted
 
 
-def _condition(start: datetime, end: datetime, work: Work) -> tuple[Step, ...]:
-    slowest = max(work.stems, key=lambda stem: stem.condition_hours)
+def _condition(start: datetime, end: datetime, slowest: Keeping | None) -> tuple[Step, ...]:
+    if slowest is None:
+        return ()
     hours = counted(slowest.condition_hours, "hour", "hours")
     note = f"{slowest.name} needs {hours}, the longest of all. They stand overnight."
     return (Step("condition", start, end, note),)
