@@ -214,6 +214,17 @@ CASES = [
         at(7, 10, "There is no vehicle called ‘smal van’ in studio.yml. Did you mean ‘small van’?"),
     ),
     case(
+        "a visit of a standing order misspelt",
+        ORDER,
+        "spare: 10 %",
+        "spare: 10 %\nvisit of: lantern-hous",
+        at(
+            9,
+            11,
+            "There is no standing order called ‘lantern-hous’. Did you mean ‘lantern-house’?",
+        ),
+    ),
+    case(
         "a vehicle that the studio hasn't got",
         ORDER,
         "vehicle: small van",

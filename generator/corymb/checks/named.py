@@ -58,6 +58,8 @@ def _all_names(studio: Studio) -> Iterator[Named]:
         source = studio.sources[kind, known_as]
         if order.vehicle:
             yield Named(source, ("vehicle",), "vehicle", order.vehicle)
+        if isinstance(order, Order) and order.visit_of:
+            yield Named(source, ("visit of",), "standing", order.visit_of)
         if isinstance(order, StandingOrder):
             for i, rotated in enumerate(order.rotation):
                 yield Named(source, ("rotation", i), "recipe", rotated)

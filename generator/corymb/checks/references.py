@@ -13,11 +13,12 @@ from corymb.studio.suggest import FEW, did_you_mean
 from corymb.studio.words import NOUNS
 from corymb.trade.order_lines import sizes_of
 
-NAMED = ("stem", "recipe", "technique", "vehicle")
+NAMED = ("stem", "recipe", "technique", "vehicle", "standing")
 WRITE_FIRST = {
     "stem": " Write it first, with `corymb new stem`.",
     "recipe": " Write it first, with `corymb new recipe`.",
     "technique": " Write it first, in techniques/{name}.md.",
+    "standing": " Write it first, in orders/standing/{name}.yml.",
 }
 
 

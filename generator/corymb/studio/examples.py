@@ -240,6 +240,7 @@ EXAMPLES: dict[str, dict[str, str]] = {
     "Order": {
         "lines": "[12 hedgerow-jar]",
         "date": "2026-09-19",
+        "visit of": "lantern-house",
         "used": "{dahlia-shell: 40}",
         "minutes": "260",
     },

@@ -11,15 +11,15 @@ from corymb.studio.models.order import OrderLine
 from corymb.studio.values.lines import order_line
 from corymb.trade.looks import looks_of
 from corymb.trade.money.costs import Needs, StemsOf, costs_of
-from corymb.trade.money.from_order import asked_for, order_needs, order_quote, piece_of, words_of
+from corymb.trade.money.from_order import asked_for, order_needs, order_quote
 from corymb.trade.money.from_recipe import (
-    Piece,
     needs_of,
     price_of_piece,
     price_rule_of,
     rates_of,
     stems_of,
 )
+from corymb.trade.orders.pieces import Piece, piece_of, words_of
 from tests.trade.making import recipe, stem, variant
 from tests.trade.money.figures import RATES, RULE, money
 

@@ -98,6 +98,8 @@ class Order(OrderBase):
     """The day the flowers are wanted."""
     lines: list[OrderLineField] = Field(min_length=1)
     """What is wanted, one recipe a line."""
+    visit_of: IdField | None = None
+    """The standing order whose visit on this day it stands for, by id."""
     used: dict[IdField, WholeField] = {}
     """Stems that really went in, by stem id, counted afterwards."""
     minutes: WholeField | None = None

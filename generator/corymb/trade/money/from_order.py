@@ -9,10 +9,8 @@ from decimal import Decimal
 from corymb.studio.models import Recipe, Stem
 from corymb.studio.models.order import OrderLine
 from corymb.studio.models.studio_file import Money
-from corymb.trade.looks import looks_of
 from corymb.trade.money.costs import Needs, together
 from corymb.trade.money.from_recipe import (
-    Piece,
     needs_of,
     price_of_piece,
     price_rule_of,
@@ -21,37 +19,7 @@ from corymb.trade.money.from_recipe import (
 )
 from corymb.trade.money.guide import asked_for_regular, asked_in_proportion
 from corymb.trade.money.quote import Quote, QuoteLine, quote_of
-from corymb.trade.order_lines import REGULAR, variant_and_size
-
-
-def piece_of(line: OrderLine, recipes: Mapping[str, Recipe]) -> Piece:
-    """What one line of an order asks for. Raises KeyError when there is no such look."""
-    recipe = recipes[line.recipe]
-    variant, size = variant_and_size(recipe, line.variant, line.size)
-    look = looks_of(recipe, recipes)[variant]
-    return Piece(recipe, look, size, line.in_buckets, line.from_the_mix)
-
-
-def words_of(piece: Piece) -> str:
-    """A piece in a quote's words: `Hedgerow jar, Later in the year, small, in buckets`."""
-    variant = piece.recipe.variants.get(piece.look.variant)
-    words = [
-        piece.recipe.name,
-        variant.name if variant else "",
-        piece.size if piece.size != REGULAR else "",
-        "in buckets" if piece.in_buckets else "",
-        "from the mix" if piece.from_the_mix else "",
-    ]
-    return ", ".join(word for word in words if word)
-
-
-def counts_of(lines: Iterable[OrderLine], recipes: Mapping[str, Recipe]) -> dict[str, int]:
-    """Whole stems that all lines ask for, by stem, without spare."""
-    counts: dict[str, int] = {}
-    for line in lines:
-        for known_as, count in piece_of(line, recipes).counts.items():
-            counts[known_as] = counts.get(known_as, 0) + count * line.quantity
-    return counts
+from corymb.trade.orders.pieces import Piece, counts_of, piece_of, words_of
 
 
 def order_needs(

@@ -9,58 +9,17 @@ no stems of its own: they are paid for where they were cut.
 from __future__ import annotations
 
 from collections.abc import Collection, Mapping
-from dataclasses import dataclass
 from decimal import Decimal
 
 from corymb.studio.models import Recipe, Stem
 from corymb.studio.models.studio_file import Money
 from corymb.studio.suggest import quoted as in_quotes
-from corymb.studio.values.money import PriceGuide
-from corymb.trade.looks import Look, sized
 from corymb.trade.money.coins import places_of
 from corymb.trade.money.costs import Needs, Rates, StemsOf, SundryOf, costs_of
 from corymb.trade.money.prices import MarkUps, Price, PriceRule, price_of
 from corymb.trade.money.tax import TaxRule
-from corymb.trade.order_lines import REGULAR
+from corymb.trade.orders.pieces import Piece
 from corymb.trade.written_for import stages_of, written
-
-
-@dataclass(frozen=True)
-class Piece:
-    """A look in a size, and how it leaves the studio."""
-
-    recipe: Recipe
-    look: Look
-    size: str = REGULAR
-    in_buckets: bool = False
-    from_the_mix: bool = False
-
-    @property
-    def scale(self) -> Decimal:
-        """How many times the regular size."""
-        scale = self.recipe.sizes.get(self.size)
-        return scale.factor if scale else Decimal(1)
-
-    @property
-    def counts(self) -> dict[str, int]:
-        """Whole stems that are cut for one of it, by stem."""
-        counts: dict[str, int] = {}
-        if not self.from_the_mix:
-            scaled = sized(self.look, self.recipe.sizes.get(self.size))
-            for line, count in zip(self.look.lines, scaled, strict=True):
-                counts[line.stem] = counts.get(line.stem, 0) + count
-        return counts
-
-    @property
-    def regular(self) -> Piece:
-        """The same look as its guide price is for: in the regular size, made up."""
-        return Piece(self.recipe, self.look)
-
-    @property
-    def guide(self) -> PriceGuide | None:
-        """The guide price of the look that clients read, for its regular piece."""
-        variant = self.recipe.variants.get(self.look.variant)
-        return (variant.price if variant else None) or self.recipe.price
 
 
 def rates_of(money: Money) -> Rates:

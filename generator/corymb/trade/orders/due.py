@@ -1,0 +1,150 @@
+"""What is due on which day: one-off orders, and the visits of standing ones?
+
+A visit that was written out as an order of its own (`visit of`) is due as that order, and not a
+second time.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date
+from fractions import Fraction
+
+from corymb.studio.models import Order, StandingOrder
+from corymb.studio.models.order import OrderLine
+from corymb.studio.studio import Studio
+from corymb.studio.values.dates import IsoWeek
+from corymb.trade.hours.visits import next_visit, visits
+from corymb.trade.looks import sized
+from corymb.trade.orders.laid_out import LaidOut, coming_of, laid_out
+from corymb.trade.orders.pieces import Piece, piece_of
+from corymb.trade.season.makeable import Makeable
+
+
+@dataclass(frozen=True)
+class DueLine:
+    """So many of one piece."""
+
+    number: int
+    """Its place in the order, from 1."""
+    quantity: int
+    piece: Piece
+
+    @property
+    def counts(self) -> list[int]:
+        """Whole stems of one piece, line by line of its look; for `from the mix` too."""
+        return sized(self.piece.look, self.piece.recipe.sizes.get(self.piece.size))
+
+    @property
+    def wanted(self) -> dict[str, int]:
+        """Whole stems to cut for all of them, by stem: nothing for what is `from the mix`."""
+        return {stem: count * self.quantity for stem, count in self.piece.counts.items()}
+
+
+@dataclass(frozen=True)
+class Due:
+    """An order on its day."""
+
+    id: str
+    """`barn-supper`, or `lantern-house--2026-09-22` for a visit."""
+    order: Order | StandingOrder
+    day: date
+    lines: tuple[DueLine, ...]
+    spare: Fraction
+    standing: str = ""
+    """The standing order it is a visit of, by id."""
+    next_visit: date | None = None
+    laid: LaidOut | None = None
+    """For a visit of a rotation: how its look was chosen."""
+
+    @property
+    def name(self) -> str:
+        """What the studio calls it."""
+        return self.order.name
+
+    @property
+    def week(self) -> IsoWeek:
+        """The ISO week it is wanted in."""
+        return IsoWeek.of(self.day)
+
+
+class Dues:
+    """All that is due in a studio; each standing order is laid out once."""
+
+    def __init__(self, studio: Studio, makeable: Makeable) -> None:
+        self._studio = studio
+        self._makeable = makeable
+        self._laid: dict[tuple[str, date], tuple[LaidOut, ...]] = {}
+
+    def between(self, first: date, last: date) -> tuple[Due, ...]:
+        """What is due from a day to another, both included, by day and then by id."""
+        found = [*self._orders(first, last), *self._visits(first, last)]
+        return tuple(sorted(found, key=lambda due: (due.day, due.id)))
+
+    def laid_out(self, standing_id: str, until: date) -> tuple[LaidOut, ...]:
+        """A standing order's visits until a day, each with its look; none without a rotation."""
+        order = self._studio.standing_orders[standing_id]
+        if not order.rotation:
+            return ()
+        key = (standing_id, until)
+        if key not in self._laid:
+            sent = self.sent(standing_id)
+            recipes = self._studio.recipes
+            self._laid[key] = laid_out(order, until, recipes, self._makeable, sent)
+        return self._laid[key]
+
+    def sent(self, standing_id: str) -> dict[date, str]:
+        """The looks that visits written out as orders of their own got, by day."""
+        return {
+            order.date: piece_of(order.lines[0], self._studio.recipes).look.id
+            for order in self._written_out(standing_id)
+        }
+
+    def _written_out(self, standing_id: str) -> list[Order]:
+        orders = self._studio.orders.values()
+        return [order for order in orders if order.visit_of == standing_id]
+
+    def _orders(self, first: date, last: date) -> Iterator[Due]:
+        for order in self._studio.orders.values():
+            if first <= order.date <= last:
+                lines = _numbered(order.lines, self._studio)
+                known_as = order.visit_of or ""
+                after = self._after(known_as, order.date)
+                yield Due(order.id, order, order.date, lines, self._spare(order), known_as, after)
+
+    def _visits(self, first: date, last: date) -> Iterator[Due]:
+        for known_as, order in self._studio.standing_orders.items():
+            out = {written.date for written in self._written_out(known_as)}
+            laid = {each.visit.day: each for each in self.laid_out(known_as, last)}
+            for visit in visits(coming_of(order), first, last):
+                if visit.day not in out:
+                    yield self._visit(known_as, order, visit.day, laid.get(visit.day))
+
+    def _visit(self, known_as: str, order: StandingOrder, day: date, laid: LaidOut | None) -> Due:
+        lines = _numbered(order.lines, self._studio)
+        if laid is not None:
+            piece = Piece(self._studio.recipes[laid.best.look.recipe], laid.best.look)
+            lines = (*lines, DueLine(len(lines) + 1, 1, piece))
+        after = self._after(known_as, day)
+        return Due(
+            f"{known_as}--{day}", order, day, lines, self._spare(order), known_as, after, laid
+        )
+
+    def _after(self, standing_id: str, day: date) -> date | None:
+        """The next visit of a standing order after a day."""
+        standing = self._studio.standing_orders.get(standing_id)
+        visit = next_visit(coming_of(standing), day) if standing else None
+        return visit.day if visit else None
+
+    def _spare(self, order: Order | StandingOrder) -> Fraction:
+        """The order's own share of spare, or the studio's habit."""
+        spare = self._studio.house.cutting.spare if order.spare is None else order.spare
+        return Fraction(spare.fraction)
+
+
+def _numbered(lines: Sequence[OrderLine], studio: Studio) -> tuple[DueLine, ...]:
+    return tuple(
+        DueLine(number, line.quantity, piece_of(line, studio.recipes))
+        for number, line in enumerate(lines, 1)
+    )
