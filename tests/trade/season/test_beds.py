@@ -145,3 +145,9 @@ def test_the_demo_garden_has_its_own_seasons() -> None:
     found = Beds.of(studio)
     assert found.shift.days == pytest.approx(3.7438, abs=1e-4)
     assert {known: str(found.season(known)) for known in DEMO_SEASONS} == DEMO_SEASONS
+
+
+def test_where_one_window_follows_another_there_is_no_dip() -> None:
+    two = Beds({"rose": stem(in_season="June - July, August - September")})
+    one = Beds({"rose": stem(in_season="June - September")})
+    assert two.chance("rose", 212) == pytest.approx(one.chance("rose", 212))

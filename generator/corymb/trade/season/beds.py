@@ -59,7 +59,7 @@ class Beds:
 
     def chance(self, stem_id: str, day: int) -> float:
         """That it stands on a day of a plain year (1 to 365), 0 to 1."""
-        return self._of(stem_id).chances[day - 1]
+        return self._of(stem_id).chance(day)
 
     def weeks(self, stem_id: str) -> frozenset[int]:
         """The weeks (1 to 52) in which it can be cut."""

@@ -7,12 +7,12 @@ the surer goes first, then the one written first; of several with swaps the one 
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from corymb.trade.looks import Look
-from corymb.trade.season.makeable import Answer, Makeable
+from corymb.trade.season.makeable import Answer, Makeable, nearest
 from corymb.trade.season.sureness import WORDS, sureness
 from corymb.trade.season.weeks import WEEKS
 
@@ -40,7 +40,14 @@ class Best:
 def best_of(looks: Mapping[str, Look], makeable: Makeable) -> tuple[Best, ...]:
     """The best look of a recipe for each of the 52 weeks; `looks` is by variant, '' its own."""
     answers = {variant: makeable.answers(look) for variant, look in looks.items()}
-    return tuple(_best(looks, {v: a[week - 1] for v, a in answers.items()}) for week in WEEKS)
+    bests = [_best(looks, {v: a[week - 1] for v, a in answers.items()}) for week in WEEKS]
+    can = [best.week for best in bests if best.state != "none"]
+    return tuple(best if best.state != "none" else _pointing(best, can) for best in bests)
+
+
+def _pointing(best: Best, can: Sequence[int]) -> Best:
+    """To the nearest week in which any of the looks can be made."""
+    return replace(best, answer=replace(best.answer, nearest=nearest(best.week, can)))
 
 
 def _best(looks: Mapping[str, Look], answers: Mapping[str, Answer]) -> Best:

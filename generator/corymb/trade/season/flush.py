@@ -8,6 +8,7 @@ its date or before; a date well inside a long flush is next to certain.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from math import erf, sqrt
 
 from corymb.studio.values.season import DAYS_IN_YEAR
@@ -28,7 +29,7 @@ class Flush:
     comes: float = 1.0
     """In which share of years it comes at all."""
 
-    @property
+    @cached_property
     def span(self) -> Span:
         """From its first day to its last."""
         return Span.between(self.first, self.last)

@@ -8,16 +8,19 @@ when it is first asked for.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from math import prod
 
 from corymb.studio.models import Stem
-from corymb.studio.values.season import DAYS_IN_YEAR, Season, Window
+from corymb.studio.values.season import Season, Window
 from corymb.trade.season.circle import Span, ahead, on_circle
 from corymb.trade.season.flush import Flush
 from corymb.trade.season.hopkins import Shift, is_all_year, moved_season, moved_span
 from corymb.trade.season.logged import blended
+
+JOINED = 1.5
+"""Days from the last of a flush to the first of the next, where nothing lies between."""
 
 
 @dataclass(frozen=True)
@@ -71,15 +74,27 @@ class Standing:
             return span.window()
         return _carried_along(span, self.book[place], flush.span).window()
 
+    def chance(self, day: int) -> float:
+        """That it stands on a day of a plain year, 0 to 1."""
+        if day not in self._chances:
+            misses = prod(1 - flush.chance(day) for flush in self._unbroken)
+            self._chances[day] = 1 - misses if self.flushes else 1.0
+        return self._chances[day]
+
     @cached_property
-    def chances(self) -> tuple[float, ...]:
-        """The chance of each day of a plain year."""
-        if not self.flushes:
-            return (1.0,) * DAYS_IN_YEAR
-        return tuple(
-            1 - prod(1 - flush.chance(day) for flush in self.flushes)
-            for day in range(1, DAYS_IN_YEAR + 1)
-        )
+    def _chances(self) -> dict[int, float]:
+        return {}
+
+    @cached_property
+    def _unbroken(self) -> tuple[Flush, ...]:
+        """Flushes that follow each other without a day between are one: the join is no end."""
+        joined: list[Flush] = []
+        for flush in self.flushes:
+            if joined and ahead(joined[-1].last, flush.first) <= JOINED:
+                last = joined.pop()
+                flush = replace(last, last=flush.last, last_spread=flush.last_spread)
+            joined.append(flush)
+        return tuple(joined)
 
 
 def _carried_along(best: Span, before: Span, after: Span) -> Span:
