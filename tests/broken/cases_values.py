@@ -358,10 +358,10 @@ CASES = [
         at(45, 26, "`most of a piece`: ‘150 %’ is not a share: it lies between 0 % and 100 %."),
     ),
     case(
-        "a colour further than white is from black",
+        "a colour nearer than the same",
         HOUSE,
         "    heaviest stem: 120 g",
-        "    heaviest stem: 120 g\nswaps:\n  colour within: 200",
-        at(46, 18, "‘200’ is not a distance of colours: it lies between 0 (the same colour) and"),
+        "    heaviest stem: 120 g\nswaps:\n  colour within: -20",
+        at(46, 18, "‘-20’ is not a distance of colours: it starts at 0, for the same colour, and"),
     ),
 ]

@@ -194,10 +194,10 @@ class Swapping(FileModel):
     @field_validator("colour_within")
     @classmethod
     def _is_a_distance(cls, within: float) -> float:
-        if not 0 <= within <= 100:
+        if within < 0:
             raise ValueError(
-                f"‘{plain(within)}’ is not a distance of colours: it lies between 0 (the same "
-                "colour) and 100 (black from white); 20 is usual."
+                f"‘{plain(within)}’ is not a distance of colours: it starts at 0, for the same "
+                "colour, and 20 is usual."
             )
         return within
 
