@@ -75,7 +75,7 @@ class Dues:
     def __init__(self, studio: Studio, makeable: Makeable) -> None:
         self._studio = studio
         self._makeable = makeable
-        self._laid: dict[tuple[str, date], tuple[LaidOut, ...]] = {}
+        self._laid: dict[str, tuple[date, tuple[LaidOut, ...]]] = {}
 
     def between(self, first: date, last: date) -> tuple[Due, ...]:
         """What is due from a day to another, both included, by day and then by id."""
@@ -87,19 +87,48 @@ class Dues:
         order = self._studio.standing_orders[standing_id]
         if not order.rotation:
             return ()
-        key = (standing_id, until)
-        if key not in self._laid:
-            sent = self.sent(standing_id)
-            recipes = self._studio.recipes
-            self._laid[key] = laid_out(order, until, recipes, self._makeable, sent)
-        return self._laid[key]
+        known_until, laid = self._laid.get(standing_id, (date.min, ()))
+        if known_until < until:
+            sent = {**self._before(order), **self.sent(standing_id)}
+            laid = laid_out(order, until, self._studio.recipes, self._makeable, sent)
+            self._laid[standing_id] = (until, laid)
+        return tuple(each for each in laid if each.visit.planned <= until)
 
     def sent(self, standing_id: str) -> dict[date, str]:
         """The looks that visits written out as orders of their own got, by day."""
-        return {
-            order.date: piece_of(order.lines[0], self._studio.recipes).look.id
-            for order in self._written_out(standing_id)
-        }
+        turns = self._studio.standing_orders[standing_id].rotation
+        recipes = self._studio.recipes
+        found = {}
+        for order in self._written_out(standing_id):
+            line = next((each for each in order.lines if each.recipe in turns), order.lines[0])
+            found[order.date] = piece_of(line, recipes).look.id
+        return found
+
+    def history(self, standing_id: str, until: date) -> dict[date, str]:
+        """The looks of all visits before a day, really sent or laid out, the earliest first.
+
+        Those of an earlier standing order for the same place are among them.
+        """
+        order = self._studio.standing_orders[standing_id]
+        found = self._before(order)
+        if order.rotation:
+            laid = self.laid_out(standing_id, max([until, *order.moved]))
+            found |= {each.visit.day: each.best.look.id for each in laid}
+        else:
+            look = piece_of(order.lines[0], self._studio.recipes).look.id
+            past = visits(coming_of(order), order.from_, until)
+            found |= dict.fromkeys((visit.day for visit in past), look)
+        found |= self.sent(standing_id)
+        return {day: look for day, look in sorted(found.items()) if day < until}
+
+    def _before(self, order: StandingOrder) -> dict[date, str]:
+        """What earlier standing orders of the same client sent to the same place, by day."""
+        found: dict[date, str] = {}
+        for known_as, other in self._studio.standing_orders.items():
+            same = (other.client.name, other.where.place) == (order.client.name, order.where.place)
+            if same and other.from_ < order.from_:
+                found |= self.history(known_as, order.from_)
+        return found
 
     def _written_out(self, standing_id: str) -> list[Order]:
         orders = self._studio.orders.values()
@@ -116,7 +145,9 @@ class Dues:
     def _visits(self, first: date, last: date) -> Iterator[Due]:
         for known_as, order in self._studio.standing_orders.items():
             out = {written.date for written in self._written_out(known_as)}
-            laid = {each.visit.day: each for each in self.laid_out(known_as, last)}
+            # A visit planned after these days may be moved into them.
+            planned_until = max([last, *order.moved])
+            laid = {each.visit.day: each for each in self.laid_out(known_as, planned_until)}
             for visit in visits(coming_of(order), first, last):
                 if visit.day not in out:
                     yield self._visit(known_as, order, visit.day, laid.get(visit.day))

@@ -74,7 +74,7 @@ def laid_out(
         if visit.planned > until:
             break
         laid.append(choosing.next(visit, before, sent.get(visit.day)))
-        before.append(laid[-1].best.look.id)
+        before.append(sent.get(visit.day, laid[-1].best.look.id))
     return tuple(laid)
 
 
