@@ -6,6 +6,7 @@ then carries a note. So does a caution, and one that is only of plants gone is l
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
@@ -13,6 +14,8 @@ from typing import Any
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look
 from corymb.trade.step_notes import is_all_gone, step_note
+from corymb.trade.swaps.made import swapped_stage
+from corymb.trade.swaps.standing_in import StandIn
 from corymb.trade.written_for import Stage, gone_since, stages_of, written
 from corymb.views.compose.hazards import plant_of
 from corymb.views.recipe import StepView
@@ -26,10 +29,11 @@ class Words:
     stages: tuple[Stage, ...]
 
     @classmethod
-    def of(cls, studio: Studio, look: Look) -> Words:
-        """The words of a look and of all that it stands on."""
+    def of(cls, studio: Studio, look: Look, swaps: Sequence[StandIn] = ()) -> Words:
+        """The words of a look and of all that it stands on, and of its swaps once they are made."""
         recipe = studio.recipes[look.recipe]
-        return cls(studio, stages_of(recipe, look.variant, studio.recipes))
+        stages = stages_of(recipe, look.variant, studio.recipes)
+        return cls(studio, (*stages, swapped_stage(look, swaps)) if swaps else stages)
 
     def told(self, key: str) -> Any:
         """What the look says under a key, its own or taken over."""
