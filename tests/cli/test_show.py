@@ -4,6 +4,7 @@ from pathlib import Path
 
 import pytest
 
+from corymb.cli.plain import for_terminal
 from corymb.cli.sheet import Asked, sheet
 from corymb.cli.strip import season_strip
 from corymb.studio.load import read_studio
@@ -140,7 +141,8 @@ def test_errors_of_its_own_are_told_instead(
 def test_a_terminal_that_knows_only_ascii_gets_only_ascii(studio: Path) -> None:
     read, _ = read_studio(studio / "content")
     assert read is not None
-    lines = list(sheet(read, read.recipes["kitchen-jug"], Asked("", "small", 3), plain=True))
+    asked = sheet(read, read.recipes["kitchen-jug"], Asked("", "small", 3))
+    lines = list(for_terminal(asked, plain=True))
     assert all(line.isascii() for line in lines)
     assert lines[0] == "Kitchen jug  (3 x small)"
     assert lines[1] == "Posy . easy . 15 min to make . from EUR 25"
@@ -148,6 +150,7 @@ def test_a_terminal_that_knows_only_ascii_gets_only_ascii(studio: Path) -> None:
 
 
 def test_the_strip_has_a_cell_a_week_under_the_letters_of_its_months() -> None:
-    months, cells = season_strip(frozenset({1, 52}), frozenset({2}))
+    months, cells = season_strip({1: "pictured", 52: "pictured", 2: "variant", 3: "swaps"})
     assert months == "J   F   M    A   M    J   J   A    S   O   N    D"
-    assert cells == "█▒" + "·" * 49 + "█"
+    assert cells == "█▒▂" + "·" * 48 + "█"
+    assert list(for_terminal([cells], plain=True)) == ["#+_" + "." * 48 + "#"]

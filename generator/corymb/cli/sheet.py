@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import textwrap
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from datetime import date
 
 from corymb.cli.strip import season_strip
+from corymb.cli.then import Then
 from corymb.studio.models import Recipe
 from corymb.studio.saying import counted
 from corymb.studio.studio import Studio
@@ -17,51 +19,62 @@ from corymb.trade.differences import Difference, differences
 from corymb.trade.looks import Look, looks_of, sized
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.season.beds import Beds
-from corymb.trade.season.weeks import weeks_added, weeks_of_look
+from corymb.trade.season.best import best_of
+from corymb.trade.season.makeable import Makeable
 from corymb.views.compose.look_words import Words
 from corymb.views.compose.wording import price_guide, sentence, spans_of
 
 WIDE = 84
-SIGNS = str.maketrans(
-    {"█": "#", "▒": "+", "·": ".", "→": "->", "–": "-", "×": "x", "‘": "'", "’": "'"}
-    | {"€": "EUR ", "£": "GBP "}
-)
 SAID = {"dropped": "without", "added": "with", "more": "more", "fewer": "fewer"}
 
 
 @dataclass(frozen=True)
 class Asked:
-    """Which variant, in which size, how many."""
+    """Which variant, in which size, how many, and on which day if that is told."""
 
     variant: str = ""
     size: str = REGULAR
     quantity: int = 1
+    day: date | None = None
 
 
-def sheet(studio: Studio, recipe: Recipe, asked: Asked, plain: bool = False) -> Iterator[str]:
-    """The lines to print; `plain` keeps to ASCII."""
+def sheet(studio: Studio, recipe: Recipe, asked: Asked) -> Iterator[str]:
+    """The lines to print."""
     looks = looks_of(recipe, studio.recipes)
-    lines = _lines(studio, recipe, asked, looks[asked.variant], looks)
-    for line in lines:
-        yield line.translate(SIGNS).encode("ascii", "replace").decode() if plain else line
-
-
-def _lines(
-    studio: Studio, recipe: Recipe, asked: Asked, look: Look, looks: dict[str, Look]
-) -> Iterator[str]:
-    beds = Beds.of(studio)
+    makeable = Makeable.of(studio)
+    if asked.day:
+        then = Then.on(studio, makeable, looks, asked.variant, asked.day)
+        yield from _sheet_then(studio, recipe, asked, makeable, then)
+        return
+    look = looks[asked.variant]
     yield from _head(studio, recipe, look, asked)
-    yield from _stems(studio, beds, look, _counts(recipe, look, asked))
-    yield from _year(beds, look, looks)
+    yield from _stems(studio, makeable.beds, look, _counts(recipe, look, asked))
+    yield from _year(makeable, {"": look} if asked.variant else looks)
     if not asked.variant and recipe.variants:
-        yield from _variants(studio, beds, recipe, looks)
+        yield from _variants(studio, makeable, recipe, looks)
     if asked.variant or recipe.based_on:
         yield from ("", "Changed", *_changes(studio, look))
     yield from _how(Words.of(studio, look))
 
 
+def _sheet_then(
+    studio: Studio, recipe: Recipe, asked: Asked, makeable: Makeable, then: Then
+) -> Iterator[str]:
+    """As it would be in the week of a day; only why not, where it can't be made then."""
+    yield from _head(studio, recipe, then.best.look, asked)
+    yield ""
+    yield from then.lines()
+    if not then.can:
+        return
+    counts = _counts(recipe, then.look, asked)
+    yield from _stems(studio, makeable.beds, then.look, counts)
+    if then.best.look.variant:
+        yield from ("", "Changed", *_changes(studio, then.best.look))
+    yield from _how(Words.of(studio, then.best.look, then.best.answer.swaps))
+
+
 def _head(studio: Studio, recipe: Recipe, look: Look, asked: Asked) -> Iterator[str]:
-    variant = recipe.variants.get(asked.variant)
+    variant = recipe.variants.get(look.variant)
     style = studio.house.styles[recipe.style].name
     name = f"{recipe.name}: {variant.name}" if variant else recipe.name
     price = price_guide((variant and variant.price) or recipe.price, studio.house)
@@ -103,23 +116,28 @@ def _line(studio: Studio, beds: Beds, line: LookLine, width: int) -> str:
     return f"{stem.name:<{width}}  {beds.season(line.stem)!s:<32}  {remarks}"
 
 
-def _year(beds: Beds, look: Look, looks: dict[str, Look]) -> Iterator[str]:
-    own = weeks_of_look(look, beds)
-    others = [] if look.variant else [weeks_of_look(x, beds) for x in looks.values()]
-    more = weeks_added(own, others)
+def _year(makeable: Makeable, looks: dict[str, Look]) -> Iterator[str]:
+    states = {best.week: best.state for best in best_of(looks, makeable)}
     yield ""
-    yield from season_strip(own, more)
-    yield f"As pictured: {spans_of(own) or 'never'}."
-    if more:
-        yield f"With a variant: {spans_of(more)}."
+    yield from season_strip(states)
+    yield f"As pictured: {_when(states, 'pictured') or 'never'}."
+    for state, words in (("variant", "With a variant"), ("swaps", "With swaps")):
+        if when := _when(states, state):
+            yield from textwrap.wrap(f"{words}: {when}.", WIDE, subsequent_indent="  ")
 
 
-def _variants(studio: Studio, beds: Beds, recipe: Recipe, looks: dict[str, Look]) -> Iterator[str]:
+def _when(states: Mapping[int, str], state: str) -> str:
+    return spans_of(frozenset(week for week, found in states.items() if found == state))
+
+
+def _variants(
+    studio: Studio, makeable: Makeable, recipe: Recipe, looks: dict[str, Look]
+) -> Iterator[str]:
     yield ""
     yield "Variants"
     for variant_id, variant in recipe.variants.items():
         look = looks[variant_id]
-        weeks = spans_of(weeks_of_look(look, beds)) or "never"
+        weeks = spans_of(makeable.weeks_pictured(look)) or "never as pictured"
         told = f"{variant_id}: {sentence(variant.name)} {sentence(variant.about)}"
         yield from textwrap.wrap(told, WIDE, initial_indent="  ", subsequent_indent="    ")
         yield from _changes(studio, look)

@@ -2,20 +2,22 @@
 
 from __future__ import annotations
 
-import sys
 from pathlib import Path
 from typing import NoReturn
 
 import click
 
 from corymb.checks import read_and_check
+from corymb.cli.plain import for_terminal, is_plain
 from corymb.cli.sheet import Asked, sheet
 from corymb.cli.telling import few_of, sum_of, tell_problems
+from corymb.cli.values import Value
 from corymb.cli.where import config_option, site_settings, studio_folder
 from corymb.studio.models import Recipe
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 from corymb.studio.suggest import did_you_mean
+from corymb.studio.values.dates import parse_date
 from corymb.trade.changes import ChangeError
 from corymb.trade.looks import looks_of
 from corymb.trade.order_lines import REGULAR, sizes_of
@@ -26,8 +28,17 @@ from corymb.trade.order_lines import REGULAR, sizes_of
 @click.option("--variant", default="", metavar="V", help="One of its variants, by id.")
 @click.option("--size", default=REGULAR, show_default=True, metavar="S", help="One of its sizes.")
 @click.option("-n", "quantity", default=1, type=click.IntRange(1), help="So many of them.")
+@click.option(
+    "--on",
+    "day",
+    type=Value(parse_date, "date"),
+    metavar="DATE",
+    help="As it would be in the week of this day, 2026-09-19: the look to make, its swaps.",
+)
 @config_option
-def show(recipe: str, variant: str, size: str, quantity: int, config: Path | None) -> None:
+def show(
+    recipe: str, variant: str, size: str, quantity: int, day: str | None, config: Path | None
+) -> None:
     """Show a recipe at a glance.
 
     Its stems by role, the weeks of its year, its variants, and how it is made.
@@ -36,12 +47,14 @@ def show(recipe: str, variant: str, size: str, quantity: int, config: Path | Non
     Examples:
       corymb show hedgerow-jar
       corymb show hedgerow-jar --variant later --size small -n 12
+      corymb show hedgerow-jar --on 2026-10-03
     """
     studio, problems = _read(site_settings(config).studio_folder if config else studio_folder(None))
     found = _found(studio, problems, recipe)
     _known("variant", variant, ("", *found.variants), found)
     _known("size", size, sizes_of(found), found)
-    for line in sheet(studio, found, Asked(variant, size, quantity), plain=_plain_terminal()):
+    asked = Asked(variant, size, quantity, parse_date(day) if day else None)
+    for line in for_terminal(sheet(studio, found, asked), is_plain()):
         click.echo(line)
 
 
@@ -90,12 +103,3 @@ def _known(what: str, word: str, known: tuple[str, ...], recipe: Recipe) -> None
     there = f" It has {few_of(words)}." if words else f" It has no {what}s."
     guess = did_you_mean(word, words) or there
     raise click.ClickException(f"{recipe.name} has no {what} called ‘{word}’.{guess}")
-
-
-def _plain_terminal() -> bool:
-    """Whether the terminal can't show more than ASCII."""
-    try:
-        "█▒·→".encode(sys.stdout.encoding or "ascii")
-    except UnicodeEncodeError:
-        return True
-    return False

@@ -2,20 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from corymb.studio.words import MONTHS
 from corymb.trade.season.weeks import WEEKS, month_of
 
-PICTURED, VARIANT, NOTHING = "█", "▒", "·"
+SIGNS = {"pictured": "█", "variant": "▒", "swaps": "▂", "none": "·"}
 
 
-def season_strip(pictured: frozenset[int], variant: frozenset[int]) -> Iterator[str]:
-    """Two lines: the months' letters at their first weeks, and a sign for each week."""
+def season_strip(states: Mapping[int, str]) -> Iterator[str]:
+    """Two lines: the months' letters at their first weeks, and a sign for the state of each week.
+
+    A week that isn't among `states` has nothing.
+    """
     yield "".join(_heading()).rstrip()
-    yield "".join(
-        PICTURED if week in pictured else VARIANT if week in variant else NOTHING for week in WEEKS
-    )
+    yield "".join(SIGNS[states.get(week, "none")] for week in WEEKS)
 
 
 def _heading() -> Iterator[str]:
