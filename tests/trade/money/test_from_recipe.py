@@ -19,7 +19,7 @@ from corymb.trade.money.from_recipe import (
     rates_of,
     stems_of,
 )
-from corymb.trade.orders.pieces import Piece, piece_of, words_of
+from corymb.trade.orders.pieces import Piece, Several, piece_of, words_of
 from tests.trade.making import recipe, stem, variant
 from tests.trade.money.figures import RATES, RULE, money
 
@@ -50,8 +50,9 @@ def needs(one: Piece, **keys: Any) -> Needs:
     return needs_of(one, RECIPES, STEMS, **keys)
 
 
-def order(*lines: str) -> list[OrderLine]:
-    return [OrderLine.model_validate(order_line(line)) for line in lines]
+def order(*lines: str) -> list[Several]:
+    wanted = [OrderLine.model_validate(order_line(line)) for line in lines]
+    return [(line.quantity, piece_of(line, RECIPES)) for line in wanted]
 
 
 def test_the_studios_money_is_read_into_its_rates_and_its_rule() -> None:
@@ -126,14 +127,14 @@ ASKED = {
 
 @pytest.mark.parametrize(("line", "asked"), ASKED.values(), ids=ASKED)
 def test_a_piece_of_an_order_is_asked_by_its_guide_price(line: str, asked: str) -> None:
-    one = piece_of(order(line)[0], RECIPES)
+    ((_, one),) = order(line)
     assert asked_for(one, RECIPES, STEMS, MONEY) == Decimal(asked)
 
 
 def test_what_is_not_made_up_is_asked_less_for_and_what_is_not_cut_too() -> None:
     whole, buckets, mix = (
-        asked_for(piece_of(line, RECIPES), RECIPES, STEMS, MONEY)
-        for line in order("1 gate-jar", "1 gate-jar, in buckets", "1 gate-jar, from the mix")
+        asked_for(one, RECIPES, STEMS, MONEY)
+        for _, one in order("1 gate-jar", "1 gate-jar, in buckets", "1 gate-jar, from the mix")
     )
     assert mix < whole
     assert buckets < whole

@@ -2,12 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from decimal import Decimal
 
 from corymb.studio.models import Recipe, Stem
-from corymb.studio.models.order import OrderLine
 from corymb.studio.models.studio_file import Money
 from corymb.trade.money.costs import Needs, together
 from corymb.trade.money.from_recipe import (
@@ -19,11 +18,11 @@ from corymb.trade.money.from_recipe import (
 )
 from corymb.trade.money.guide import asked_for_regular, asked_in_proportion
 from corymb.trade.money.quote import Quote, QuoteLine, quote_of
-from corymb.trade.orders.pieces import Piece, counts_of, piece_of, words_of
+from corymb.trade.orders.pieces import Piece, Several, counts_of, words_of
 
 
 def order_needs(
-    lines: Sequence[OrderLine],
+    several: Sequence[Several],
     recipes: Mapping[str, Recipe],
     stems: Mapping[str, Stem],
     bought: Mapping[str, int] | None = None,
@@ -34,29 +33,26 @@ def order_needs(
     Without `minutes` every piece takes its recipe's time. Raises ValueError when a stem that is
     bought in has no `bought` price.
     """
-    whole = together(
-        needs_of(piece_of(line, recipes), recipes, stems).times(line.quantity) for line in lines
-    )
+    whole = together(needs_of(piece, recipes, stems).times(quantity) for quantity, piece in several)
     return replace(
         whole,
-        stems=stems_of(counts_of(lines, recipes), stems, bought),
+        stems=stems_of(counts_of(several), stems, bought),
         minutes=whole.minutes if minutes is None else Decimal(minutes),
     )
 
 
 def order_quote(
-    lines: Iterable[OrderLine],
+    several: Sequence[Several],
     recipes: Mapping[str, Recipe],
     stems: Mapping[str, Stem],
     money: Money,
 ) -> Quote:
     """The quote for an order, each piece at the price that `guide` says."""
-    quote_lines = []
-    for line in lines:
-        piece = piece_of(line, recipes)
-        each = asked_for(piece, recipes, stems, money)
-        quote_lines.append(QuoteLine(line.quantity, words_of(piece), each))
-    return quote_of(quote_lines, tax_rule_of(money))
+    lines = [
+        QuoteLine(quantity, words_of(piece), asked_for(piece, recipes, stems, money))
+        for quantity, piece in several
+    ]
+    return quote_of(lines, tax_rule_of(money))
 
 
 def asked_for(

@@ -51,6 +51,10 @@ class Piece:
         return (variant.price if variant else None) or self.recipe.price
 
 
+Several = tuple[int, Piece]
+"""So many of one piece."""
+
+
 def piece_of(line: OrderLine, recipes: Mapping[str, Recipe]) -> Piece:
     """What one line of an order asks for. Raises KeyError when there is no such look."""
     recipe = recipes[line.recipe]
@@ -72,10 +76,10 @@ def words_of(piece: Piece) -> str:
     return ", ".join(word for word in words if word)
 
 
-def counts_of(lines: Iterable[OrderLine], recipes: Mapping[str, Recipe]) -> dict[str, int]:
-    """Whole stems that all lines ask for, by stem, without spare."""
+def counts_of(several: Iterable[Several]) -> dict[str, int]:
+    """Whole stems that all of them ask for, by stem, without spare."""
     counts: dict[str, int] = {}
-    for line in lines:
-        for known_as, count in piece_of(line, recipes).counts.items():
-            counts[known_as] = counts.get(known_as, 0) + count * line.quantity
+    for quantity, piece in several:
+        for known_as, count in piece.counts.items():
+            counts[known_as] = counts.get(known_as, 0) + count * quantity
     return counts

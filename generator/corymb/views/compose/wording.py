@@ -38,6 +38,22 @@ def money(amount: Decimal, house: StudioFile) -> str:
     )
 
 
+def to_the_cent(amount: Decimal, house: StudioFile) -> str:
+    """An amount in a column of amounts, with all its decimals: `€28.00`, `€1.20`."""
+    digits = get_currency_precision(house.money.currency)
+    return format_currency(
+        amount.quantize(Decimal(1).scaleb(-digits), ROUND_HALF_UP),
+        house.money.currency,
+        locale=locale_of(house),
+    )
+
+
+def percent(share: Decimal, house: StudioFile) -> str:
+    """A share to at most one decimal: `13.5 %`, `58 %`."""
+    whole = (share * 100).quantize(Decimal("0.1"), ROUND_HALF_UP)
+    return f"{number(whole.normalize(), house)} %"
+
+
 def _with_decimals(locale: str, digits: int) -> str:
     """The country's own pattern for money, with so many decimals."""
     pattern = Locale.parse(locale).currency_formats["standard"].pattern

@@ -1,0 +1,133 @@
+"""What pages show of an order's money: the quote for the client, and all of it for staff."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from decimal import Decimal
+
+from corymb.studio.models import StudioFile
+from corymb.trade.money.costs import Costs
+from corymb.trade.money.guide import BesideGuide
+from corymb.trade.money.margin import Standing
+from corymb.trade.money.quote import Quote
+from corymb.trade.orders.due import Due
+from corymb.trade.orders.paid import Gathered, Paid, PaidLine, paid
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.wording import money, number, percent, to_the_cent
+from corymb.views.money import (
+    MoneyLine,
+    MoneyRow,
+    MoneyView,
+    QuoteLineView,
+    QuoteView,
+    StageView,
+)
+
+
+def quote_view(catalogue: Catalogue, due: Due) -> QuoteView:
+    """An order's quote, as a client may see it."""
+    return _quote(paid(due, catalogue.studio).quote, catalogue.studio.house)
+
+
+def money_view(catalogue: Catalogue, due: Due, gathered: Gathered | None = None) -> MoneyView:
+    """An order's costs, price and margin; with the cut, what swaps and spare did to it."""
+    house = catalogue.studio.house
+    reckoned = paid(due, catalogue.studio, gathered)
+    standing = reckoned.standing
+    return MoneyView(
+        quote=_quote(reckoned.quote, house),
+        lines=tuple(_line(line, house) for line in reckoned.lines),
+        costs=cost_rows(reckoned.costs, reckoned.minutes, house),
+        cost=to_the_cent(standing.cost, house),
+        net=to_the_cent(standing.net, house),
+        left=to_the_cent(standing.left, house),
+        margin=_margin(standing, house),
+        stages=tuple(_stages(reckoned, house)),
+        told=tuple(_told(reckoned, house)),
+    )
+
+
+def cost_rows(costs: Costs, minutes: Decimal, house: StudioFile) -> tuple[MoneyRow, ...]:
+    """What it costs head by head, each with how it is worked out; nothing where there is none."""
+    waste = percent(house.money.waste.fraction, house)
+    hour = money(house.money.hourly_rate, house)
+    overhead = percent(house.money.overhead.fraction, house)
+    rows = (
+        ("Stems of our own", "", costs.grown),
+        ("Stems bought in", "", costs.bought),
+        ("Waste", f"{waste} of the stems cut", costs.waste_grown + costs.waste_bought),
+        ("Sundries", "", costs.sundries),
+        ("Labour", f"{number(round(minutes), house)} min at {hour} an hour", costs.labour),
+        ("Overhead", f"{overhead} of all above", costs.overhead),
+    )
+    return tuple(
+        MoneyRow(words, how, to_the_cent(amount, house)) for words, how, amount in rows if amount
+    )
+
+
+def beside_words(beside: BesideGuide | None, house: StudioFile) -> str:
+    """How far a worked-out price is from its guide price: `€4 over the guide price`."""
+    if beside is None:
+        return ""
+    if not beside.difference:
+        return "as the guide price"
+    side = "over" if beside.difference > 0 else "under"
+    return f"{money(abs(beside.difference), house)} {side} the guide price"
+
+
+def _quote(quote: Quote, house: StudioFile) -> QuoteView:
+    lines = (
+        QuoteLineView(
+            line.quantity, line.words, money(line.each, house), to_the_cent(line.total, house)
+        )
+        for line in quote.lines
+    )
+    where = "tax in it" if quote.tax_in_prices else "tax on top"
+    return QuoteView(
+        tuple(lines),
+        to_the_cent(quote.taxed.net, house),
+        to_the_cent(quote.taxed.tax, house),
+        f"{where}, {percent(house.money.tax.fraction, house)}",
+        to_the_cent(quote.to_pay, house),
+    )
+
+
+def _line(line: PaidLine, house: StudioFile) -> MoneyLine:
+    return MoneyLine(
+        line.quoted.quantity,
+        line.quoted.words,
+        to_the_cent(line.price.cost, house),
+        money(line.price.shown, house),
+        money(line.quoted.each, house),
+        beside_words(line.guide, house),
+    )
+
+
+def _stages(reckoned: Paid, house: StudioFile) -> Iterator[StageView]:
+    stages: dict[str, Standing | None] = {"As written": reckoned.written}
+    if reckoned.change:
+        stages |= {"With swaps": reckoned.change.swapped, "As cut": reckoned.change.after}
+    stages["As made"] = reckoned.made
+    for words, standing in stages.items():
+        if standing:
+            cost, left = to_the_cent(standing.cost, house), to_the_cent(standing.left, house)
+            yield StageView(words, cost, left, _margin(standing, house))
+
+
+def _told(reckoned: Paid, house: StudioFile) -> Iterator[str]:
+    if reckoned.change:
+        yield _did("The swaps", reckoned.change.by_swaps, house)
+        yield _did("Spare and round bunches", reckoned.change.by_spare, house)
+    if reckoned.made:
+        yield _did("The making", reckoned.made.left - reckoned.written.left, house)
+
+
+def _did(what: str, left: Decimal, house: StudioFile) -> str:
+    if not left:
+        return f"{what} changed nothing."
+    amount = to_the_cent(abs(left), house)
+    return f"{what} left {amount} more." if left > 0 else f"{what} cost {amount}."
+
+
+def _margin(standing: Standing, house: StudioFile) -> str:
+    return "" if standing.margin is None else percent(standing.margin, house)
