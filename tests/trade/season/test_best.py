@@ -15,7 +15,7 @@ NEAREST = {
     "between, nearer to the recipe's own": (27, 26),
     "halfway, the one to come": (28, 30),
     "after the variant's": (40, 36),
-    "round the year": (52, 20),
+    "back over the new year": (1, 36),
 }
 
 
