@@ -12,6 +12,7 @@ from corymb.cli.build import build
 from corymb.cli.check import check
 from corymb.cli.new import new
 from corymb.cli.schema import schema
+from corymb.cli.season import season
 from corymb.cli.serve import serve
 from corymb.cli.show import show
 
@@ -46,5 +47,5 @@ def main() -> None:
     """
 
 
-for command in (build, serve, check, show, new, schema):
+for command in (build, serve, check, show, season, new, schema):
     main.add_command(command)
