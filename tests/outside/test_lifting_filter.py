@@ -41,6 +41,7 @@ REDUCED = {
     "thirteen a minute": (13, 0, "3.2"),
     "twisted by 45 degrees": (0, 45, "16"),
     "twisted beyond 45 degrees": (0, 46, "14.4"),
+    "twisted by 90 degrees": (0, 90, "14.4"),
     "twisted beyond 90 degrees": (0, 91, "12.8"),
     "once a minute and twisted": (1, 60, "10.08"),
     "four a minute, between two ranges": (4, 0, "8"),

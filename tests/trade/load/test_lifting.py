@@ -10,6 +10,7 @@ WARNED: dict[str, tuple[float, Reach, str]] = {
     "light": (6.9, "close to the body", "It is within the guideline filter from the floor up"),
     "at the filter": (7, "close to the body", "It is within the guideline filter"),
     "over it for women": (7.1, "close to the body", "7 kg for women, 10 kg for men) for women:"),
+    "at the filter for men": (10, "close to the body", "10 kg for men) for women:"),
     "over it for all": (10.5, "close to the body", "for both women and men: look closer first"),
     "reached for": (3.5, "arms extended", "3 kg for women, 5 kg for men) for women:"),
 }
