@@ -1,0 +1,118 @@
+"""What do the coming weeks bring, what goes with them, and where is the year thin?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from itertools import groupby
+
+from corymb.studio.values.dates import IsoWeek
+from corymb.trade.season import last_chances as chances
+from corymb.trade.season.best import Best
+from corymb.trade.season.coming import in_the_beds
+from corymb.trade.season.uncovered import Spell, uncovered
+from corymb.trade.season.watch import year_from
+from corymb.views.compose import addresses
+from corymb.views.compose.answers import answer_view, look_name
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.mending import lack_view
+from corymb.views.compose.season_note import season_note
+from corymb.views.compose.week_words import week_month, week_span, week_third, week_words
+from corymb.views.compose.wording import third_of
+from corymb.views.pieces import Link
+from corymb.views.season import (
+    LastChance,
+    MonthAhead,
+    UncoveredSpell,
+    UncoveredStyle,
+    WeekAhead,
+    WeeksAheadView,
+)
+
+OPEN_WEEKS = 8
+"""Two months are planned week by week; the rest of the year is looked up."""
+
+
+def weeks_ahead_view(catalogue: Catalogue) -> WeeksAheadView:
+    """The year ahead, from the week of the build on."""
+    start = IsoWeek.of(catalogue.today)
+    weeks = year_from(start)
+    styles = uncovered_styles(catalogue)
+    thin = {style.style for style in styles}
+    return WeeksAheadView(
+        last_chances=last_chances(catalogue, start),
+        within=chances.WITHIN_WEEKS,
+        next_weeks=tuple(week_ahead(catalogue, week) for week in weeks[:OPEN_WEEKS]),
+        months=tuple(_months(catalogue, weeks[OPEN_WEEKS:])),
+        uncovered=styles,
+        covered=tuple(link for link in _style_links(catalogue) if link not in thin),
+        season_note=season_note(catalogue),
+    )
+
+
+def week_ahead(catalogue: Catalogue, week: IsoWeek) -> WeekAhead:
+    """What a week brings in the beds."""
+    beds = in_the_beds(catalogue.beds, catalogue.studio.stems, week)
+    return WeekAhead(
+        id=str(week),
+        title=f"Week {week.week}",
+        when=week_span(week),
+        coming_on=_stems(catalogue, beds.coming_on),
+        at_best=_stems(catalogue, beds.at_best),
+        going_over=_stems(catalogue, beds.going_over),
+    )
+
+
+def last_chances(catalogue: Catalogue, week: IsoWeek) -> tuple[LastChance, ...]:
+    """The recipes that soon can't be made any more, and when they can be again."""
+    found = chances.last_chances(catalogue.best, catalogue.makeable, week)
+    return tuple(_last_chance(catalogue, chance) for chance in found)
+
+
+def uncovered_styles(catalogue: Catalogue) -> tuple[UncoveredStyle, ...]:
+    """The styles with weeks that have nothing, in the order of the menus."""
+    spells = uncovered(catalogue.studio, catalogue.looks, catalogue.makeable, catalogue.week)
+    return tuple(
+        UncoveredStyle(_style_link(catalogue, style), tuple(_spell(catalogue, s) for s in of_style))
+        for style, of_style in groupby(spells, key=lambda spell: spell.style)
+    )
+
+
+def _last_chance(catalogue: Catalogue, chance: chances.LastChance) -> LastChance:
+    best = chance.best
+    after = Best(chance.after.week, best.look, chance.after, "none")
+    name = catalogue.studio.recipes[chance.recipe].name
+    return LastChance(
+        recipe=Link(name, addresses.of_look(catalogue.looks[chance.recipe][""])),
+        last=week_words(chance.last),
+        how=answer_view(catalogue, best),
+        why=answer_view(catalogue, after).blocks,
+        again=week_third(chance.again),
+    )
+
+
+def _spell(catalogue: Catalogue, spell: Spell) -> UncoveredSpell:
+    start, end = third_of(spell.weeks[0]), third_of(spell.weeks[-1])
+    return UncoveredSpell(
+        when=start if start == end else f"{start} to {end}",
+        weeks=len(spell.weeks),
+        nearest=Link(look_name(catalogue, spell.look), addresses.of_look(spell.look)),
+        lacks=tuple(lack_view(catalogue, lack, len(spell.weeks)) for lack in spell.lacks),
+    )
+
+
+def _months(catalogue: Catalogue, weeks: Iterable[IsoWeek]) -> Iterable[MonthAhead]:
+    for name, of_month in groupby(weeks, key=week_month):
+        yield MonthAhead(name, tuple(week_ahead(catalogue, week) for week in of_month))
+
+
+def _stems(catalogue: Catalogue, stems: Iterable[str]) -> tuple[Link, ...]:
+    return tuple(Link(catalogue.stem(stem).name, addresses.of_stem(stem)) for stem in stems)
+
+
+def _style_links(catalogue: Catalogue) -> Iterable[Link]:
+    shown = {recipe.style for recipe in catalogue.recipes()}
+    return (_style_link(catalogue, style) for style in catalogue.studio.styles if style in shown)
+
+
+def _style_link(catalogue: Catalogue, style_id: str) -> Link:
+    return Link(catalogue.studio.house.styles[style_id].plural, addresses.of_style(style_id))

@@ -1,0 +1,56 @@
+"""What is said of a stem that is lacking, and of what would mend that."""
+
+from __future__ import annotations
+
+import pytest
+
+from corymb.trade.season.uncovered import Lack
+from corymb.trade.swaps.beyond import Nearest
+from corymb.views.compose.mending import lack_view
+from tests.views.making import catalogue_of, demo, swap
+
+CATALOGUE = catalogue_of(demo(), "staff")
+SWAP = "5 Zinnia, coral for 3 Dahlia, shell (nearly the same colour; "
+
+
+def near(*against: str, weeks: int = 8) -> Nearest:
+    return Nearest(swap("dahlia-shell", "zinnia-coral"), weeks, against)
+
+
+MENDS = {
+    "nothing": (
+        Lack("dahlia-shell", True, None),
+        "Nothing that could stand here as focal stands then.",
+        "Grow or buy something near it.",
+    ),
+    "essential": (
+        Lack("dahlia-shell", True, near()),
+        f"It is essential, so only a variant can change it. One with {SWAP}",
+        ") would do.",
+    ),
+    "only together too much": (
+        Lack("dahlia-shell", False, near(weeks=5)),
+        f"A variant with {SWAP}",
+        ") would do in 5 of the 8 weeks.",
+    ),
+    "outside the limits": (
+        Lack("dahlia-shell", False, near("further off in colour", "too short")),
+        f"The nearest is {SWAP}",
+        "outside the limits: further off in colour and too short. Grow or buy something nearer, or "
+        "write a variant with it.",
+    ),
+    "outside the limits and not all the time": (
+        Lack("dahlia-shell", False, near("too heavy", weeks=7)),
+        f"The nearest in 7 of the 8 weeks is {SWAP}",
+        "outside the limits: too heavy. Grow or buy something nearer, or write a variant with it.",
+    ),
+}
+
+
+@pytest.mark.parametrize(("lack", "begins", "ends"), MENDS.values(), ids=MENDS)
+def test_what_would_mend_a_lack_is_told_with_what_speaks_against_it(
+    lack: Lack, begins: str, ends: str
+) -> None:
+    view = lack_view(CATALOGUE, lack, weeks=8)
+    assert view.stem.label == "Dahlia, shell"
+    assert view.mend.startswith(begins) and view.mend.endswith(ends)
