@@ -5,8 +5,9 @@ from __future__ import annotations
 from typing import Any
 
 from corymb.studio.models import Order
-from corymb.trade.made_orders import made_orders, written_looks
-from corymb.trade.reality import MadeLine, Written
+from corymb.trade.made_orders import learnt, made_orders
+from corymb.trade.reality import MadeLine
+from corymb.trade.written_places import Place
 from tests.trade.making import recipe, variant
 
 JAR = recipe(
@@ -59,8 +60,11 @@ def test_an_order_of_which_some_went_in_buckets_tells_nothing_of_its_time() -> N
     assert [line.stems["rose"] for line in made.lines] == [12, 24]
 
 
-def test_every_look_says_its_stems_and_its_own_time() -> None:
-    assert written_looks(RECIPES) == {
-        "gate-jar": Written({"rose": 6, "mint": 4, "poppy": 2}, 20),
-        "gate-jar--later": Written({"rose": 6, "mint": 4, "lily": 2}, 30),
-    }
+def test_what_is_learnt_is_told_with_the_place_it_is_written_at() -> None:
+    told = learnt([order(used={"rose": "36", "lily": "6"}, minutes="300")], RECIPES)
+    assert [(c.written.looks, c.written.number, c.proposed, place) for c, place in told] == [
+        (("gate-jar", "gate-jar--later"), 6, 9, Place("gate-jar", ("stems", 0))),
+        (("gate-jar",), 20, 51, Place("gate-jar", ("time",))),
+        (("gate-jar--later",), 2, 3, Place("gate-jar", ("variants", "later", "swap", 0))),
+        (("gate-jar--later",), 30, 77, Place("gate-jar", ("variants", "later", "time"))),
+    ]

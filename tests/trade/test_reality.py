@@ -20,7 +20,9 @@ from corymb.trade.reality import (
     together,
 )
 
-JAR = Written({"rose": 6, "mint": 4}, minutes=20)
+ROSES = Written(("jar",), "rose", 6)
+MINUTES = Written(("jar",), None, 20)
+JAR = (ROSES, Written(("jar",), "mint", 4), MINUTES)
 
 
 def made(known_as: str, used: int, pieces: int = 10, **keys: Any) -> MadeOrder:
@@ -55,11 +57,9 @@ def test_two_orders_that_agree_or_one_far_off_are_enough(
 
 def test_a_count_is_proposed_with_the_orders_that_speak_for_it() -> None:
     orders = [made("barn", 72), made("chapel", 33, pieces=5)]
-    assert corrections(orders, {"jar": JAR}) == (
+    assert corrections(orders, JAR) == (
         Correction(
-            "jar",
-            "rose",
-            written=6,
+            ROSES,
             proposed=7,  # 105 for 90 asked: 6 x 7/6
             evidence=(Evidence("barn", 10, 60, 60, 72), Evidence("chapel", 5, 30, 30, 33)),
         ),
@@ -68,9 +68,9 @@ def test_a_count_is_proposed_with_the_orders_that_speak_for_it() -> None:
 
 def test_a_time_is_proposed_after_the_counts() -> None:
     orders = [made("barn", 90, minutes=300), made("chapel", 60)]
-    assert [(c.stem, c.written, c.proposed) for c in corrections(orders, {"jar": JAR})] == [
-        ("rose", 6, 8),  # 150 for 120: 7.5, and a half goes up
-        (None, 20, 30),
+    assert [(c.written, c.proposed) for c in corrections(orders, JAR)] == [
+        (ROSES, 8),  # 150 for 120: 7.5, and a half goes up
+        (MINUTES, 30),
     ]
 
 
@@ -84,13 +84,13 @@ NOTHING_PROPOSED = {
 
 @pytest.mark.parametrize("order", NOTHING_PROPOSED.values(), ids=NOTHING_PROPOSED)
 def test_nothing_is_proposed_where_nothing_follows(order: MadeOrder) -> None:
-    assert corrections([order, order], {"jar": JAR}) == ()
+    assert corrections([order, order], JAR) == ()
 
 
 def test_a_stem_that_several_looks_take_gives_each_the_orders_ratio_and_says_so() -> None:
     lines = [MadeLine("jar", 10, {"rose": 60}), MadeLine("urn", 2, {"rose": 40})]
     order = MadeOrder("barn", lines, {"rose": 150})
-    jar, urn = corrections([order], {"jar": JAR, "urn": Written({"rose": 20}, 90)})
+    jar, urn = corrections([order], [ROSES, Written(("urn",), "rose", 20)])
     assert (jar.proposed, urn.proposed) == (9, 30)
     assert jar.evidence == (Evidence("barn", 10, 60, 100, 150, ("urn",)),)
     assert urn.evidence == (Evidence("barn", 2, 40, 100, 150, ("jar",)),)
@@ -99,13 +99,20 @@ def test_a_stem_that_several_looks_take_gives_each_the_orders_ratio_and_says_so(
 
 def test_sizes_of_a_look_count_as_one() -> None:
     lines = [MadeLine("jar", 2, {"rose": 12}), MadeLine("jar", 3, {"rose": 9})]
-    (jar,) = corrections([MadeOrder("barn", lines, {"rose": 28})], {"jar": JAR})
+    (jar,) = corrections([MadeOrder("barn", lines, {"rose": 28})], JAR)
     assert jar.evidence == (Evidence("barn", 5, 21, 21, 28),)
     assert jar.proposed == 8
 
 
+def test_what_is_written_once_for_several_looks_is_told_of_by_the_orders_of_all() -> None:
+    lines = [MadeLine("jar", 2, {"rose": 12}), MadeLine("jar--later", 5, {"rose": 30})]
+    both = Written(("jar", "jar--later"), "rose", 6)
+    (jar,) = corrections([MadeOrder("barn", lines, {"rose": 56})], [both])
+    assert jar == Correction(both, 8, (Evidence("barn", 7, 42, 42, 56),))
+
+
 def test_a_recipe_is_never_told_to_leave_a_stem_out() -> None:
-    (jar,) = corrections([made("barn", 1)], {"jar": JAR})
+    (jar,) = corrections([made("barn", 1)], JAR)
     assert jar.proposed == 1
 
 

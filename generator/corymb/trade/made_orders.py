@@ -12,10 +12,10 @@ from collections.abc import Callable, Iterable, Mapping
 from corymb.studio.models import Order, Recipe
 from corymb.studio.models.order import OrderLine
 from corymb.trade.hours.learning import making_minutes
-from corymb.trade.looks import looks_of
 from corymb.trade.money.from_recipe import minutes_of
-from corymb.trade.orders.pieces import Piece, piece_of
-from corymb.trade.reality import MadeLine, MadeOrder, Written
+from corymb.trade.orders.pieces import piece_of
+from corymb.trade.reality import Correction, MadeLine, MadeOrder, corrections
+from corymb.trade.written_places import Place, entries_of
 
 Making = Callable[[float, int], int]
 """The minutes for so many pieces, from those of one."""
@@ -37,16 +37,13 @@ def made_orders(
     )
 
 
-def written_looks(recipes: Mapping[str, Recipe]) -> dict[str, Written]:
-    """What every look says now, by the look's id."""
-    looks = (
-        Piece(recipe, look)
-        for recipe in recipes.values()
-        for look in looks_of(recipe, recipes).values()
-    )
-    return {
-        piece.look.id: Written(piece.counts, int(minutes_of(piece, recipes))) for piece in looks
-    }
+def learnt(
+    orders: Iterable[Order], recipes: Mapping[str, Recipe]
+) -> tuple[tuple[Correction, Place | None], ...]:
+    """What the orders speak against, each with where it is written; None for no one place."""
+    entries = {entry.written: entry.place for entry in entries_of(recipes)}
+    found = corrections(made_orders(orders, recipes), entries)
+    return tuple((each, entries[each.written]) for each in found)
 
 
 def _made_line(line: OrderLine, recipes: Mapping[str, Recipe], making: Making) -> MadeLine:

@@ -4,21 +4,24 @@ After an order the studio may write what went in (`used`, by stem) and how long 
 (`minutes`). Beside what the recipes asked for the same pieces, that is evidence:
 
     ratio     = used / asked, over the whole order
-    proposed  = written x the ratios of all orders, each weighing as much as it asked for the look
+    proposed  = written x the ratios of all orders, each weighing as much as it asked
+
+What is written once may serve several looks: a recipe's line goes for every variant that leaves
+it alone. So the orders of all those looks tell of it.
 
 A correction is proposed only where at least two orders are off the same way, and more of them
 than the other way, or where one is off by more than a quarter; and only where a whole stem or a
 whole minute comes of it (house rules). The studio decides; nothing is changed here.
 
-An order counts a stem for all its pieces together, so where several looks take the same stem
-each gets the order's ratio, and is told with which others it was shared. The same goes for time.
+An order counts a stem for all its pieces together, so where other looks take the same stem each
+gets the order's ratio, and is told with which others it was shared. The same goes for time.
 A stem of which none went in had another standing in for it: no evidence about its count. Spare
 isn't asked for: it is there to be left over.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from fractions import Fraction
 
@@ -52,20 +55,22 @@ class MadeOrder:
 
 @dataclass(frozen=True)
 class Written:
-    """What a look says now: its stems in the regular size, and the minutes for one."""
+    """A count of a stem, or the minutes for one piece, as written, and the looks that go by it."""
 
-    stems: Mapping[str, int]
-    minutes: int
+    looks: tuple[str, ...]
+    stem: str | None
+    """None where it is the time."""
+    number: int
 
 
 @dataclass(frozen=True)
 class Evidence:
-    """What one order tells of a look's stem, or of its time."""
+    """What one order tells of a count or a time."""
 
     order: str
     pieces: int
     own: int
-    """Asked for this look alone."""
+    """Asked for these looks alone."""
     asked: int
     """Asked for the whole order, where `used` was counted."""
     used: int
@@ -82,10 +87,7 @@ class Evidence:
 class Correction:
     """A count or a time that a recipe should look at again, and why."""
 
-    look: str
-    stem: str | None
-    """None where it is the time."""
-    written: int
+    written: Written
     proposed: int
     evidence: tuple[Evidence, ...]
 
@@ -96,7 +98,7 @@ class Correction:
 
 
 def together(evidence: Sequence[Evidence]) -> Fraction:
-    """The ratios of several orders in one, each weighing what it asked for the look."""
+    """The ratios of several orders in one, each weighing what it asked for these looks."""
     own = sum(one.own for one in evidence)
     return sum((one.own * one.ratio for one in evidence), Fraction(0)) / own
 
@@ -112,57 +114,36 @@ def is_enough(evidence: Sequence[Evidence]) -> bool:
     return most >= AGREEING and more != fewer and goes_up == (more > fewer)
 
 
-def corrections(
-    orders: Sequence[MadeOrder], written: Mapping[str, Written]
-) -> tuple[Correction, ...]:
-    """Each count and time that the orders speak against, look by look, times after counts."""
-    found = []
-    for look, now in written.items():
-        for stem, count in now.stems.items():
-            found.append(_correction(look, stem, count, _of_stem(orders, look, stem)))
-        found.append(_correction(look, None, now.minutes, _of_time(orders, look)))
+def corrections(orders: Sequence[MadeOrder], written: Iterable[Written]) -> tuple[Correction, ...]:
+    """Each count and time that the orders speak against, in the order they are written."""
+    found = (_correction(now, tuple(_evidence(orders, now))) for now in written)
     return tuple(one for one in found if one is not None)
 
 
-def _correction(
-    look: str, stem: str | None, written: int, evidence: tuple[Evidence, ...]
-) -> Correction | None:
+def _correction(written: Written, evidence: tuple[Evidence, ...]) -> Correction | None:
     if not is_enough(evidence):
         return None
-    proposed = max(half_up(written * together(evidence)), 1)
-    return Correction(look, stem, written, proposed, evidence) if proposed != written else None
+    proposed = max(half_up(written.number * together(evidence)), 1)
+    return Correction(written, proposed, evidence) if proposed != written.number else None
 
 
-def _of_stem(orders: Sequence[MadeOrder], look: str, stem: str) -> tuple[Evidence, ...]:
-    told = (
-        _evidence(order, look, [line.stems.get(stem, 0) for line in order.lines], order.used[stem])
-        for order in orders
-        if order.used.get(stem)
-    )
-    return tuple(one for one in told if one is not None)
+def _evidence(orders: Sequence[MadeOrder], written: Written) -> Iterator[Evidence]:
+    """What each order tells of it; nothing from those that don't take of it, or don't say."""
+    for order in orders:
+        used = order.minutes if written.stem is None else order.used.get(written.stem)
+        asked = [(line, _asked(line, written.stem)) for line in order.lines]
+        own = [(line, ask) for line, ask in asked if ask and line.look in written.looks]
+        if used and own:
+            others = (line.look for line, ask in asked if ask and line.look not in written.looks)
+            yield Evidence(
+                order.id,
+                sum(line.pieces for line, _ in own),
+                sum(ask for _, ask in own),
+                sum(ask for _, ask in asked),
+                used,
+                tuple(dict.fromkeys(others)),
+            )
 
 
-def _of_time(orders: Sequence[MadeOrder], look: str) -> tuple[Evidence, ...]:
-    told = (
-        _evidence(order, look, [line.minutes for line in order.lines], order.minutes)
-        for order in orders
-        if order.minutes
-    )
-    return tuple(one for one in told if one is not None)
-
-
-def _evidence(order: MadeOrder, look: str, asked: list[int], used: int) -> Evidence | None:
-    """What the order tells of `look`, given what each of its lines asked; None where nothing."""
-    lines = [(line, ask) for line, ask in zip(order.lines, asked, strict=True) if ask]
-    own = [(line, ask) for line, ask in lines if line.look == look]
-    if not own:
-        return None
-    others = dict.fromkeys(line.look for line, _ in lines if line.look != look)
-    return Evidence(
-        order.id,
-        sum(line.pieces for line, _ in own),
-        sum(ask for _, ask in own),
-        sum(ask for _, ask in lines),
-        used,
-        tuple(others),
-    )
+def _asked(line: MadeLine, stem: str | None) -> int:
+    return line.minutes if stem is None else line.stems.get(stem, 0)
