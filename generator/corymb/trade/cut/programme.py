@@ -11,7 +11,7 @@ So two answers differ by 1 or more, and a bound less than 1 away is a proof.
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from math import ceil, gcd, isfinite, lcm
 
@@ -44,6 +44,7 @@ class Answer:
     values: tuple[int, ...]
     objective: Fraction
     bound: Fraction
+    seconds: float = field(default=0.0, compare=False)
 
     @property
     def proven(self) -> bool:
@@ -78,6 +79,11 @@ class Programme:
         self._bounds.append((least, most))
         return len(self._bounds) - 1
 
+    @property
+    def variables(self) -> int:
+        """How many variables there are."""
+        return len(self._bounds)
+
     def row(
         self, terms: Mapping[int, int], least: int | None = None, most: int | None = None
     ) -> None:
@@ -104,13 +110,13 @@ class Programme:
         values = self._values(solver, start)
         total = sum(cost * values[i] for i, cost in costs.items())
         bound = min(total, self._bound(solver, costs))
-        return Answer(values, total * unit, bound * unit)
+        return Answer(values, total * unit, bound * unit, solver.getRunTime())
 
     def maximise(self, terms: Terms, *, seconds: float = 60.0, seed: int = 0) -> Answer:
         """The values that make the sum most."""
         negative = {i: -Fraction(times) for i, times in terms.items()}
         least = self.minimise(negative, seconds=seconds, seed=seed)
-        return Answer(least.values, -least.objective, -least.bound)
+        return Answer(least.values, -least.objective, -least.bound, least.seconds)
 
     def _solver(
         self, costs: Mapping[int, int], seconds: float, seed: int, start: Sequence[int] | None
