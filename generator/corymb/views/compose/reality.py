@@ -1,0 +1,113 @@
+"""What did an order really take, beside what its recipes asked, and what is learnt from it?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from corymb.studio.models import Order
+from corymb.studio.saying import and_list
+from corymb.studio.studio import Studio
+from corymb.studio.values.time import Duration
+from corymb.trade.made_orders import learnt, made_orders
+from corymb.trade.orders.due import Due
+from corymb.trade.reality import Correction, Evidence, MadeOrder
+from corymb.views.compose import addresses
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.pieces import Link
+from corymb.views.reality import ProposalView, RealityRow, RealityView
+
+
+def reality_view(catalogue: Catalogue, due: Due) -> RealityView | None:
+    """An order's recipes against reality; None where it doesn't tell what it took."""
+    if not isinstance(due.order, Order):
+        return None
+    made = made_orders([due.order], catalogue.studio.recipes)
+    if not made:
+        return None
+    return RealityView(
+        (*_stems(catalogue, made[0]), *_time(made[0], due.order)),
+        tuple(_proposals(catalogue, due.order.id)),
+    )
+
+
+def look_words(studio: Studio, look_id: str) -> str:
+    """A look by its names: `Hedgerow jar, Later in the year`."""
+    recipe_id, _, variant_id = look_id.partition("--")
+    recipe = studio.recipes[recipe_id]
+    return f"{recipe.name}, {recipe.variants[variant_id].name}" if variant_id else recipe.name
+
+
+def correction_words(studio: Studio, correction: Correction) -> str:
+    """What should be written instead: `5 Dahlia, plum, not 4`, `15 min, not 12 min`."""
+    written = correction.written
+    if written.stem is None:
+        return f"{Duration(correction.proposed)}, not {Duration(written.number)}"
+    return f"{correction.proposed} {studio.stems[written.stem].name}, not {written.number}"
+
+
+def evidence_words(evidence: Evidence, stem: str | None) -> str:
+    """What an order tells: `19 went in where 15 were asked`."""
+    if stem is None:
+        return f"it took {Duration(evidence.used)} where {Duration(evidence.asked)} was asked"
+    were = "was" if evidence.asked == 1 else "were"
+    return f"{evidence.used} went in where {evidence.asked} {were} asked"
+
+
+def _stems(catalogue: Catalogue, made: MadeOrder) -> Iterator[RealityRow]:
+    asked: dict[str, int] = {}
+    for line in made.lines:
+        for stem, count in line.stems.items():
+            asked[stem] = asked.get(stem, 0) + count
+    for stem in dict.fromkeys([*asked, *made.used]) if made.used else ():
+        took = made.used.get(stem)
+        yield RealityRow(
+            catalogue.stem(stem).name,
+            addresses.of_stem(stem),
+            str(asked.get(stem, 0)),
+            "" if took is None else str(took),
+            _difference(asked.get(stem, 0), took),
+        )
+
+
+def _difference(asked: int, took: int | None) -> str:
+    if took is None:
+        return "not counted"
+    if not asked:
+        return "stood in"
+    if took == asked:
+        return "as asked"
+    return f"{abs(took - asked)} {'more' if took > asked else 'fewer'}"
+
+
+def _time(made: MadeOrder, order: Order) -> Iterator[RealityRow]:
+    if order.minutes is None:
+        return
+    asked = sum(line.minutes for line in made.lines)
+    longer = order.minutes - asked
+    words = f"{Duration(abs(longer))} {'longer' if longer > 0 else 'shorter'}"
+    if made.minutes is None:
+        words = "some went in buckets: not compared"
+    elif not longer:
+        words = "as asked"
+    yield RealityRow("Making", "", str(Duration(asked)), str(Duration(order.minutes)), words)
+
+
+def _proposals(catalogue: Catalogue, order_id: str) -> Iterator[ProposalView]:
+    studio = catalogue.studio
+    for correction, _ in learnt(studio.orders.values(), studio.recipes):
+        for evidence in correction.evidence:
+            if evidence.order == order_id:
+                yield _proposal(catalogue, correction, evidence)
+
+
+def _proposal(catalogue: Catalogue, correction: Correction, evidence: Evidence) -> ProposalView:
+    studio = catalogue.studio
+    look = correction.written.looks[0]
+    recipe, _, variant = look.partition("--")
+    others = [look_words(studio, other) for other in evidence.shared_with]
+    return ProposalView(
+        Link(look_words(studio, look), addresses.of_look(catalogue.looks[recipe][variant])),
+        correction_words(studio, correction),
+        evidence_words(evidence, correction.written.stem),
+        f"shared with {and_list(others)}" if others else "",
+    )
