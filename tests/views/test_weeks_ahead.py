@@ -7,15 +7,23 @@ from datetime import date
 
 import pytest
 
+from corymb.studio.studio import Studio
+from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.weeks_ahead import OPEN_WEEKS, weeks_ahead_view
 from corymb.views.season import WeeksAheadView
+from tests.trade.making import recipe, stem
+from tests.trade.season.studio import small_studio
 from tests.views.making import catalogue_of, demo
 
 SEPTEMBER = date(2026, 9, 16)  # week 38
 
 
+def staff(studio: Studio, day: date = SEPTEMBER) -> Catalogue:
+    return catalogue_of(studio, "staff", day)
+
+
 def ahead(day: date = SEPTEMBER) -> WeeksAheadView:
-    return weeks_ahead_view(catalogue_of(demo(), "staff", day))
+    return weeks_ahead_view(staff(demo(), day))
 
 
 @pytest.mark.parametrize(
@@ -67,10 +75,36 @@ def test_every_style_is_either_covered_or_told_with_its_thin_weeks() -> None:
             assert spell.weeks > 0 and spell.lacks
 
 
+@pytest.mark.parametrize(
+    ("season", "when", "weeks"),
+    [
+        # Week 2 has 11 January in its middle, week 24 the 14th of June, week 52 the 27th of December.
+        ("W1 - W23, W25 - W52", "in mid June", 1),
+        ("W1 - W23", "from mid June to late December", 29),
+        ("W3 - W50", "from mid December to mid January", 4),
+    ],
+    ids=["one week", "to the end of the year", "over the new year"],
+)
+def test_a_thin_spell_is_told_by_its_parts_of_months(season: str, when: str, weeks: int) -> None:
+    rose = stem("rose", in_season=season)
+    studio = small_studio(rose, recipe(stems=["6 rose, light, essential"]))
+    ((thin,),) = (each.spells for each in weeks_ahead_view(staff(studio)).uncovered)
+    assert (thin.when, thin.weeks) == (when, weeks)
+
+
+def test_a_style_that_can_never_be_made_is_told_so() -> None:
+    rose, ivy = stem("rose", in_season="W1 - W20"), stem("ivy", in_season="W30 - W40")
+    lines = ["6 rose, light, essential", "3 ivy, depth, essential"]
+    view = weeks_ahead_view(staff(small_studio(rose, ivy, recipe(stems=lines))))
+    ((thin,),) = (each.spells for each in view.uncovered)
+    assert (thin.when, thin.weeks) == ("in any week of the year", 52)
+    assert view.covered == ()
+
+
 def test_a_variant_that_is_a_draft_counts_for_the_staff() -> None:
     recipe = demo().recipes["plum-button"]
     variants = {k: v.model_copy(update={"draft": True}) for k, v in recipe.variants.items()}
     drafts = {recipe.id: recipe.model_copy(update={"variants": variants})}
     studio = replace(demo(), recipes=demo().recipes | drafts)
-    view = weeks_ahead_view(catalogue_of(studio, "staff", SEPTEMBER))
+    view = weeks_ahead_view(staff(studio))
     assert "Plum button" in [chance.recipe.label for chance in view.last_chances]

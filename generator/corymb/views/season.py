@@ -190,7 +190,7 @@ class LackView:
 class UncoveredSpell:
     """Weeks in which no recipe of a style can be made, and what would mend that."""
 
-    when: str  # 'mid October to early November'
+    when: str  # 'from mid October to early November', 'in mid June'
     weeks: int
     nearest: Link  # the recipe or variant that comes nearest
     lacks: tuple[LackView, ...]

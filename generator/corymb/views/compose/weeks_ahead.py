@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from itertools import groupby
 
 from corymb.studio.values.dates import IsoWeek
@@ -11,6 +11,7 @@ from corymb.trade.season.best import Best
 from corymb.trade.season.coming import in_the_beds
 from corymb.trade.season.uncovered import Spell, uncovered
 from corymb.trade.season.watch import year_from
+from corymb.trade.season.weeks import WEEKS
 from corymb.views.compose import addresses
 from corymb.views.compose.answers import answer_view, look_name
 from corymb.views.compose.catalogue import Catalogue
@@ -91,13 +92,19 @@ def _last_chance(catalogue: Catalogue, chance: chances.LastChance) -> LastChance
 
 
 def _spell(catalogue: Catalogue, spell: Spell) -> UncoveredSpell:
-    start, end = third_of(spell.weeks[0]), third_of(spell.weeks[-1])
     return UncoveredSpell(
-        when=start if start == end else f"{start} to {end}",
+        when=_when(spell.weeks),
         weeks=len(spell.weeks),
         nearest=Link(look_name(catalogue, spell.look), addresses.of_look(spell.look)),
         lacks=tuple(lack_view(catalogue, lack, len(spell.weeks)) for lack in spell.lacks),
     )
+
+
+def _when(weeks: Sequence[int]) -> str:
+    start, end = third_of(weeks[0]), third_of(weeks[-1])
+    if len(weeks) == len(WEEKS):
+        return "in any week of the year"
+    return f"in {start}" if start == end else f"from {start} to {end}"
 
 
 def _months(catalogue: Catalogue, weeks: Iterable[IsoWeek]) -> Iterable[MonthAhead]:
