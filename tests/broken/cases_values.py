@@ -364,4 +364,32 @@ CASES = [
         "    heaviest stem: 120 g\nswaps:\n  colour within: -20",
         at(46, 18, "‘-20’ is not a distance of colours: it starts at 0, for the same colour, and"),
     ),
+    case(
+        "a time of day in the words of a clock",
+        HOUSE,
+        "    heaviest stem: 120 g",
+        "    heaviest stem: 120 g\nwork: {cut at: 5 am}",
+        at(45, 16, "`cut at`: ‘5 am’ is not a time of day: write it like ‘05:00’."),
+    ),
+    case(
+        "a day's work that no one does",
+        HOUSE,
+        "    heaviest stem: 120 g",
+        "    heaviest stem: 120 g\nwork:\n  hours a day: 70",
+        at(46, 16, "‘70’ hours are no day's work: it is half an hour or more, and 16 at most."),
+    ),
+    case(
+        "making long before it is wanted",
+        HOUSE,
+        "    heaviest stem: 120 g",
+        "    heaviest stem: 120 g\nwork:\n  make days before: 9",
+        at(46, 21, "‘9’ days before handing over is too early: 3 at most, 1 is usual."),
+    ),
+    case(
+        "a studio that nobody works in",
+        HOUSE,
+        "    heaviest stem: 120 g",
+        "    heaviest stem: 120 g\nwork: {people: 0}",
+        at(45, 16, "`people`: Somebody works at it: write 1 or more, counting yourself."),
+    ),
 ]

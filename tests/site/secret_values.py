@@ -108,6 +108,7 @@ HOLDS_NONE: dict[Callable[[str], Any], str] = {
     text.parse_yes_no: "one of two words",
     seasons.parse_season: "days of the year, like any other stem's",
     times.parse_day_range: "whole days, two years at most",
+    times.parse_clock: "a time of day, like any other",
     recurrence.parse_recurrence: "a rule of the calendar",
     colour.parse_hex: "six figures, like any other colour's",
     colour.parse_colour_part: "a colour",

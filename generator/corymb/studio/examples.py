@@ -31,6 +31,7 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "money": "{currency: EUR, hourly rate: 19.00, overhead: 18 %, waste: 8 %, tax: 13.5 %, "
         "tax in prices: yes, round prices to: 5}",
         "cutting": "{spare: 10 %, keep standing: 25 %}",
+        "work": "{people: 2, cut at: 06:30, make at: 08:00}",
         "buckets": "[{name: tall bucket, across: 29 cm, high: 38 cm, water: 5 L, "
         "empty weight: 0.9 kg}]",
         "vehicles": "[{name: small van, floor: 170 x 120 cm, height: 110 cm}]",
@@ -68,6 +69,18 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "precious step": "1",
         "spare": "10 %",
         "keep standing": "25 %",
+    },
+    "Work": {
+        "people": "2",
+        "cut at": "06:30",
+        "cut at in heat": "05:00",
+        "cut hours": "4",
+        "stems an hour": "150",
+        "make at": "08:00",
+        "hours a day": "7",
+        "make days before": "1",
+        "before delivery": "2 h",
+        "before collection": "4 h",
     },
     "Bucket": {
         "name": "tall bucket",

@@ -2,16 +2,19 @@
 
 from __future__ import annotations
 
+from datetime import time
 from decimal import Decimal
 
 from pydantic import Field, field_validator
 
 from corymb.studio.models.base import FileModel, NamedModel
 from corymb.studio.values.fields import (
+    ClockField,
     CountField,
     CurrencyField,
     DayRangeField,
     DecimalField,
+    DurationField,
     EmailField,
     FloorField,
     HazardField,
@@ -35,6 +38,7 @@ from corymb.studio.values.fields import (
 )
 from corymb.studio.values.number import plain
 from corymb.studio.values.share import Share
+from corymb.studio.values.time import Duration
 
 
 class ReferencePlace(FileModel):
@@ -113,6 +117,60 @@ class Cutting(FileModel):
     """More than the recipes ask, for breakages and second thoughts."""
     keep_standing: ShareField
     """Never cut: left for the bees, for seed and for next week."""
+
+
+class Work(FileModel):
+    """When in the day you do what, and how many of you there are.
+
+    The defaults are house defaults: common practice, no source.
+    """
+
+    people: WholeField = 2
+    """How many work at it: one practised hand, the others as helpers."""
+    cut_at: ClockField = time(6, 30)
+    """When the cut begins, if it is light by then."""
+    cut_at_in_heat: ClockField = time(5)
+    """When it begins on hot days."""
+    cut_hours: NumberField = 4.0
+    """A morning's cut takes no longer: then the sun is on the beds."""
+    stems_an_hour: CountField = 150
+    """How many stems one person cuts and strips in an hour."""
+    make_at: ClockField = time(8)
+    """When making begins."""
+    hours_a_day: NumberField = 7.0
+    """A day at the bench, breaks left out."""
+    make_days_before: WholeField = 1
+    """How many days before handing over the making is done."""
+    before_delivery: DurationField = Duration(120)
+    """From loading up to the hour of use: driving and setting out."""
+    before_collection: DurationField = Duration(240)
+    """From the client's coming for them to the hour of use."""
+
+    @field_validator("people")
+    @classmethod
+    def _is_somebody(cls, people: int) -> int:
+        if people < 1:
+            raise ValueError("Somebody works at it: write 1 or more, counting yourself.")
+        return people
+
+    @field_validator("cut_hours", "hours_a_day")
+    @classmethod
+    def _fits_a_day(cls, hours: float) -> float:
+        if not 0.5 <= hours <= 16:
+            raise ValueError(
+                f"‘{plain(hours)}’ hours are no day's work: it is half an hour or more, and 16 at "
+                "most."
+            )
+        return hours
+
+    @field_validator("make_days_before")
+    @classmethod
+    def _is_soon(cls, days: int) -> int:
+        if days > 3:
+            raise ValueError(
+                f"‘{days}’ days before handing over is too early: 3 at most, 1 is usual."
+            )
+        return days
 
 
 class Bucket(FileModel):
@@ -223,6 +281,8 @@ class StudioFile(FileModel):
     """Currency, wages, allowances, tax."""
     cutting: Cutting
     """How you cut."""
+    work: Work = Work()
+    """When in the day you do what, and how many of you there are."""
     buckets: list[Bucket] = Field(min_length=1)
     """What stems stand and travel in."""
     vehicles: list[Vehicle] = []

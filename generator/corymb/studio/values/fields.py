@@ -1,6 +1,6 @@
 """Which friendly values can a model's field hold? One annotated type for each."""
 
-from datetime import date
+from datetime import date, time
 from decimal import Decimal
 from typing import Annotated
 
@@ -100,6 +100,16 @@ ClockSpanField = Annotated[
         (times.ClockSpan,),
         "From when to when on the 24-hour clock; it may end on the next day.",
         ("17:30-23:00",),
+    ),
+]
+ClockField = Annotated[
+    time,
+    Friendly(
+        times.parse_clock,
+        (time,),
+        "A time of day on the 24-hour clock.",
+        ("06:30",),
+        write=times.print_clock,
     ),
 ]
 SeasonField = Annotated[

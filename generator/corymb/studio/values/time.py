@@ -65,7 +65,7 @@ class ClockSpan:
     end: time
 
     def __str__(self) -> str:
-        return f"{self.start:%H:%M}-{self.end:%H:%M}"
+        return f"{print_clock(self.start)}-{print_clock(self.end)}"
 
     @property
     def overnight(self) -> bool:
@@ -143,6 +143,11 @@ def parse_clock(text: str) -> time:
     if hour > 23 or minute > 59:
         raise ValueError(f"{quoted(flat)} is not a time of day: the day ends at 23:59.")
     return time(hour, minute)
+
+
+def print_clock(clock: time) -> str:
+    """A time of day as it is written: `06:30`."""
+    return f"{clock:%H:%M}"
 
 
 def _in_24(text: str) -> str:

@@ -8,6 +8,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import time, timedelta
 
+from corymb.studio.models.studio_file import Work
+
 
 @dataclass(frozen=True)
 class Habits:
@@ -33,6 +35,21 @@ class Habits:
     """Driving and setting out, before the first guests look."""
     before_collection: timedelta = timedelta(hours=4)
     """Clients fetch their flowers, take them home and set them out."""
+
+    @classmethod
+    def of(cls, work: Work) -> Habits:
+        """The hours that a studio's own file gives; what it leaves out is the house's."""
+        return cls(
+            cut_at=work.cut_at,
+            cut_at_in_heat=work.cut_at_in_heat,
+            cut_hours=work.cut_hours,
+            stems_an_hour=work.stems_an_hour,
+            make_at=work.make_at,
+            make_hours=work.hours_a_day,
+            make_days_before=work.make_days_before,
+            before_delivery=timedelta(minutes=work.before_delivery.minutes),
+            before_collection=timedelta(minutes=work.before_collection.minutes),
+        )
 
 
 HABITS = Habits()
