@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from corymb.site.render import render
-from corymb.views import frame, pages, recipe, stem
+from corymb.views import frame, pages, recipe, season, stem
 from corymb.views.pieces import Audience
 from tests.theme.filling import filled
 
@@ -16,12 +16,15 @@ VIEWS: tuple[tuple[str, Audience, Any], ...] = (
     ("style.html", "clients", pages.StyleView),
     ("recipe.html", "clients", recipe.ClientRecipe),
     ("recipe.html", "staff", recipe.StaffRecipe),
+    ("in_season.html", "clients", season.InSeasonView),
+    ("your_date.html", "clients", season.YourDateView),
     ("flowers.html", "clients", pages.FlowersView),
     ("stem.html", "clients", stem.ClientStem),
     ("stem.html", "staff", stem.StaffStem),
     ("made_list.html", "clients", pages.MadeListView),
     ("made.html", "clients", pages.MadeView),
     ("made.html", "staff", pages.StaffMade),
+    ("weeks_ahead.html", "staff", season.WeeksAheadView),
     ("lessons.html", "staff", pages.LessonsView),
     ("lesson.html", "staff", pages.LessonView),
     ("prose.html", "clients", pages.ProseView),

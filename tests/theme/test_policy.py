@@ -66,12 +66,12 @@ def test_a_script_is_short_and_says_what_it_does(file: Path) -> None:
 
 def test_every_script_that_a_page_names_is_there_and_every_script_is_named() -> None:
     words = "\n".join(file.read_text("utf-8") for file in ALL_TEMPLATES)
-    named = set(re.findall(r"js/(\w+)\.js", words))
+    named = set(re.findall(r"js/([\w-]+)\.js", words))
     for listed in re.findall(r"for name in \(([^)]+)\)", words):
         named |= set(re.findall(r"'(\w+)'", listed))
     imported = {
         name
         for file in ALL_SCRIPTS
-        for name in re.findall(r'from "\./(\w+)\.js"', file.read_text("utf-8"))
+        for name in re.findall(r'from "\./([\w-]+)\.js"', file.read_text("utf-8"))
     }
     assert named | imported == {file.stem for file in SCRIPTS.glob("*.js")}

@@ -16,6 +16,7 @@ from tests.theme.pages import IDS, VIEWS, rendered, rendered_view
 from tests.theme.sources import TEMPLATES
 
 HOSTILE = """<script>alert(1)</script>"' onload=alert(2) x="&"""
+ANCHORED = ("arrangements.html", "in_season.html", "weeks_ahead.html")
 EACH_PAGE = pytest.mark.parametrize(("template", "audience", "view"), VIEWS, ids=IDS)
 
 
@@ -79,7 +80,8 @@ def test_an_image_has_a_description_and_its_size(
 
 @EACH_PAGE
 def test_no_two_parts_of_a_page_share_an_id(template: str, audience: Audience, view: Any) -> None:
-    page = soup(template, audience, view, "Hedgerow jar", empty=template == "arrangements.html")
+    bare = template in ANCHORED  # all their anchors would be alike
+    page = soup(template, audience, view, "Hedgerow jar", empty=bare)
     ids = [tag["id"] for tag in page.find_all(id=True)]
     assert len(ids) == len(set(ids))
 

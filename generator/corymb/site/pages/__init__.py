@@ -4,14 +4,28 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 
-from corymb.site.pages import arrangements, flowers, home, leading_on, lessons, made, prose
+from corymb.site.pages import (
+    arrangements,
+    flowers,
+    home,
+    in_season,
+    leading_on,
+    lessons,
+    made,
+    prose,
+    weeks_ahead,
+    your_date,
+)
 from corymb.site.pages.page import Making, Page
 
 KINDS: tuple[Callable[[Making], Iterator[Page]], ...] = (
     home.pages,
     arrangements.pages,
+    in_season.pages,
+    your_date.pages,
     flowers.pages,
     made.pages,
+    weeks_ahead.pages,
     lessons.pages,
     prose.pages,
     leading_on.pages,

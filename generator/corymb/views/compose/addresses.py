@@ -11,14 +11,35 @@ from corymb.trade.looks import Look
 
 HOME = "index.html"
 ARRANGEMENTS = "arrangements.html"
+IN_SEASON = "in-season.html"
+YOUR_DATE = "your-date.html"
+WEEKS_AHEAD = "weeks-ahead.html"
 FLOWERS = "flowers.html"
 MADE = "made.html"
+ORDERS = "orders.html"
 LESSONS = "lessons.html"
 SEARCH = "search.html"
 NOT_FOUND = "404.html"
 
-FIXED = (HOME, ARRANGEMENTS, FLOWERS, MADE, LESSONS, SEARCH, NOT_FOUND)
+FIXED = (
+    HOME,
+    ARRANGEMENTS,
+    IN_SEASON,
+    YOUR_DATE,
+    FLOWERS,
+    MADE,
+    ORDERS,
+    LESSONS,
+    WEEKS_AHEAD,
+    SEARCH,
+    NOT_FOUND,
+)
 """The pages that every site can have, whatever the studio's files are called."""
+
+
+def of_month(name: str) -> str:
+    """A month of the year at a glance, by its English name."""
+    return f"{IN_SEASON}#{name.lower()}"
 
 
 def of_style(style_id: str) -> str:
@@ -39,6 +60,26 @@ def of_stem(stem_id: str) -> str:
 def of_made(made_id: str) -> str:
     """The page of a piece of made work."""
     return f"made/{made_id}.html"
+
+
+def of_due(due_id: str) -> str:
+    """The page of an order on its day."""
+    return f"orders/{due_id}.html"
+
+
+def of_standing(standing_id: str) -> str:
+    """The page of a standing order."""
+    return f"standing/{standing_id}.html"
+
+
+def of_week(week: str) -> str:
+    """The page of a week of the calendar, by a name like `2026-W38`."""
+    return f"weeks/{week}.html"
+
+
+def of_week_calendar(week: str) -> str:
+    """The same for a calendar program."""
+    return f"weeks/{week}.ics"
 
 
 def of_lesson(technique_id: str) -> str:

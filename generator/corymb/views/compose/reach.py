@@ -15,6 +15,8 @@ def pages_of(catalogue: Catalogue) -> frozenset[str]:
 
 def _pages_of(catalogue: Catalogue) -> Iterator[str]:
     yield from (addresses.HOME, addresses.ARRANGEMENTS, addresses.FLOWERS)
+    yield from (addresses.IN_SEASON, addresses.YOUR_DATE)
+    yield from [addresses.WEEKS_AHEAD] if catalogue.staff else []
     yield from (addresses.SEARCH, addresses.NOT_FOUND)
     yield from {addresses.of_style(recipe.style) for recipe in catalogue.recipes()}
     for looks in catalogue.looks.values():

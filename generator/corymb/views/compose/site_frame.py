@@ -30,10 +30,14 @@ def site_frame(catalogue: Catalogue, base_path: str) -> SiteFrame:
 def _menu(catalogue: Catalogue) -> tuple[MenuItem, ...]:
     items = [
         MenuItem("Arrangements", addresses.ARRANGEMENTS, "arrangements"),
+        MenuItem("In season", addresses.IN_SEASON, "in-season"),
+        MenuItem("Your date", addresses.YOUR_DATE, "your-date"),
         MenuItem("Flowers", addresses.FLOWERS, "flowers"),
     ]
     if catalogue.made():
         items.append(MenuItem("Made here", addresses.MADE, "made"))
+    if catalogue.staff:
+        items.append(MenuItem("Weeks ahead", addresses.WEEKS_AHEAD, "weeks-ahead"))
     if lessons_shown(catalogue):
         items.append(MenuItem("Lessons", addresses.LESSONS, "lessons"))
     items += [

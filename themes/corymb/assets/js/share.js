@@ -2,13 +2,15 @@
 // If neither works the link still is what it was without script, a mail. And a button that prints.
 import { onPage } from "./page.js";
 
-function address() {
+// With `data-share="here"` what the page was asked in its address is sent along.
+function address(link) {
   const canonical = document.querySelector('link[rel="canonical"]');
-  return canonical ? canonical.href : location.href.split("#")[0];
+  if (!canonical) return location.href.split("#")[0];
+  return canonical.href + (link.dataset.share === "here" ? location.search : "");
 }
 
 async function send(event, said) {
-  const what = { title: document.title, url: address() };
+  const what = { title: document.title, url: address(event.currentTarget) };
   if (navigator.share) {
     event.preventDefault();
     try {

@@ -1,0 +1,93 @@
+"""What can be made on a day? Every recipe's few answers, and which of them each week has.
+
+The page chooses among them when a day is named, so that it needs nobody to ask.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from corymb.studio.models import Recipe
+from corymb.studio.words import MONTHS
+from corymb.trade.season.best import Best
+from corymb.trade.season.sureness import NOT, TOUCH
+from corymb.views.compose import addresses
+from corymb.views.compose.answers import answer_view
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.wording import price_guide, third_of
+from corymb.views.pieces import Link
+from corymb.views.season import (
+    AnswerView,
+    DatedImage,
+    DatedRecipe,
+    DatedStyle,
+    YourDateView,
+)
+
+
+def your_date_view(catalogue: Catalogue) -> YourDateView:
+    """The page that answers for a day."""
+    styles = (
+        DatedStyle(
+            style.plural,
+            addresses.of_style(style.id),
+            tuple(dated(catalogue, r) for r in catalogue.recipes() if r.style == style.id),
+        )
+        for style in catalogue.studio.styles.values()
+    )
+    return YourDateView(
+        today=catalogue.today.isoformat(),
+        months=tuple(Link(month, addresses.of_month(month)) for month in MONTHS),
+        styles=tuple(style for style in styles if style.recipes),
+    )
+
+
+def dated(catalogue: Catalogue, recipe: Recipe) -> DatedRecipe:
+    """A recipe's answers, each once, in the order in which the year first needs them."""
+    bests = catalogue.best[recipe.id]
+    each = {_same(best): best for best in reversed(bests)}
+    firsts = sorted(each.values(), key=lambda best: best.week)
+    answers = tuple(answer_view(catalogue, best) for best in firsts)
+    places = {_same(best): place for place, best in enumerate(firsts)}
+    return DatedRecipe(
+        name=recipe.name,
+        href=addresses.of_look(catalogue.looks[recipe.id][""]),
+        images=_images(answers),
+        answers=answers,
+        prices=tuple(_price(catalogue, best) for best in firsts),
+        weeks=tuple(places[_same(best)] for best in bests),
+        sure=tuple(_sure(best) for best in bests),
+    )
+
+
+def _same(best: Best) -> tuple[object, ...]:
+    """What makes one answer: weeks that are alike in this share it."""
+    answer = best.answer
+    near = third_of(answer.nearest) if answer.nearest else ""
+    return best.look.id, best.state, answer.swaps, answer.blocks, answer.too_much, near
+
+
+def _price(catalogue: Catalogue, best: Best) -> str:
+    """A variant's own price where it has one."""
+    recipe = catalogue.studio.recipes[best.look.recipe]
+    variant = recipe.variants.get(best.look.variant)
+    guide = (variant.price if variant else None) or recipe.price
+    return price_guide(guide, catalogue.studio.house)
+
+
+def _sure(best: Best) -> str:
+    """How sure a week is. Where the windows hold it, the log may doubt it and can't forbid it."""
+    return TOUCH if best.state != "none" and best.sure == NOT else best.sure
+
+
+def _images(answers: Sequence[AnswerView]) -> tuple[DatedImage, ...]:
+    """Each image once, with the answers that it goes with."""
+    found: dict[str, list[int]] = {}
+    for place, answer in enumerate(answers):
+        if answer.image:
+            found.setdefault(answer.image.picture.href, []).append(place)
+    return tuple(
+        DatedImage(image, tuple(places))
+        for places in found.values()
+        if (image := answers[places[0]].image)
+    )

@@ -1,0 +1,111 @@
+"""A recipe's few answers, and which of them each of the 52 weeks has."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from decimal import Decimal
+
+import pytest
+
+from corymb.studio.values.money import PriceGuide
+from corymb.trade.season.best import Best
+from corymb.views.compose.your_date import dated, your_date_view
+from corymb.views.season import DatedRecipe
+from tests.views.making import best, catalogue_of, demo, swap, year_of
+
+CLIENTS = catalogue_of(demo())
+JAR, LATER = (CLIENTS.looks["hedgerow-jar"][known_as] for known_as in ("", "later"))
+NEVER = best(1, JAR, "none", 0.0, blocks=["scabious-plum"], nearest=30)
+ZINNIAS = [swap("cosmos-white", "zinnia-coral")]
+
+
+def jar(bests: list[Best], otherwise: Best = NEVER) -> DatedRecipe:
+    """The demo's jar with a made-up year."""
+    catalogue = catalogue_of(demo())
+    catalogue.__dict__["best"] = {"hedgerow-jar": tuple(year_of(bests, otherwise))}
+    return dated(catalogue, demo().recipes["hedgerow-jar"])
+
+
+def states(recipe: DatedRecipe) -> list[str]:
+    return [answer.state for answer in recipe.answers]
+
+
+@pytest.mark.parametrize(
+    ("bests", "found"),
+    [
+        ([best(30, JAR), best(31, JAR)], ["none", "pictured"]),
+        ([best(30, JAR), best(31, JAR, chance=0.7)], ["none", "pictured"]),
+        ([best(1, JAR), best(30, JAR)], ["pictured", "none"]),
+        ([best(30, JAR), best(31, LATER, "variant")], ["none", "pictured", "variant"]),
+        ([best(30, JAR), best(31, JAR, "swaps", swaps=ZINNIAS)], ["none", "pictured", "swaps"]),
+        ([best(30, JAR, "none", blocks=["cosmos-white"])], ["none", "none"]),
+        ([best(2, JAR, "none", blocks=["scabious-plum"], nearest=40)], ["none", "none"]),
+        ([], ["none"]),
+    ],
+    ids=[
+        "alike",
+        "less-sure",
+        "from-january",
+        "variant",
+        "swaps",
+        "another-block",
+        "nearer-to-another-month",
+        "never",
+    ],
+)
+def test_answers_that_are_alike_are_one_in_the_order_of_the_year(
+    bests: list[Best], found: list[str]
+) -> None:
+    assert states(jar(bests)) == found
+
+
+def test_weeks_blocked_alike_and_nearest_to_the_same_days_share_one_answer() -> None:
+    # The middles of weeks 31 and 32 are days 214 and 221 of a plain year: 2 and 9 August.
+    blocked = [best(2, JAR, "none", 0.0, blocks=["scabious-plum"], nearest=31)]
+    otherwise = best(1, JAR, "none", 0.0, blocks=["scabious-plum"], nearest=32)
+    assert len(jar(blocked, otherwise).answers) == 1
+
+
+def test_each_week_names_its_own_answer() -> None:
+    told = jar([best(30, JAR), best(31, LATER, "variant"), best(32, JAR)])
+    assert len(told.weeks) == len(told.sure) == 52
+    assert [told.weeks[week - 1] for week in (1, 30, 31, 32, 33)] == [0, 1, 2, 1, 0]
+
+
+@pytest.mark.parametrize(
+    ("asked", "sure"),
+    [
+        (best(30, JAR, chance=0.95), "sure"),
+        (best(30, JAR, chance=0.7), "likely"),
+        (best(30, JAR, chance=0.4), "touch and go"),
+        (best(30, JAR, chance=0.2), "touch and go"),
+        (best(30, JAR, "none", 0.0, blocks=["scabious-plum"]), "not then"),
+    ],
+    ids=["sure", "likely", "touch-and-go", "doubted-by-the-log", "none"],
+)
+def test_how_sure_is_said_of_each_week(asked: Best, sure: str) -> None:
+    assert jar([asked]).sure[29] == sure
+
+
+def test_a_look_is_shown_once_for_all_answers_it_goes_with() -> None:
+    told = jar([best(30, JAR), best(31, JAR, "swaps", swaps=ZINNIAS)])
+    assert [shown.answers for shown in told.images] == [(1, 2)]
+    assert told.answers[0].image is None
+
+
+def test_a_variants_answer_has_its_own_price_where_one_is_written() -> None:
+    recipe = demo().recipes["hedgerow-jar"]
+    dear = recipe.variants["later"].model_copy(update={"price": PriceGuide(Decimal(99), True)})
+    changed = recipe.model_copy(update={"variants": {**recipe.variants, "later": dear}})
+    catalogue = catalogue_of(replace(demo(), recipes={**demo().recipes, recipe.id: changed}))
+    bests = year_of([best(30, JAR), best(31, LATER, "variant")], NEVER)
+    catalogue.__dict__["best"] = {recipe.id: tuple(bests)}
+    assert dated(catalogue, changed).prices[1:] == ("from €28", "from €99")
+
+
+def test_every_recipe_of_every_style_is_asked_once() -> None:
+    view = your_date_view(CLIENTS)
+    hrefs = [recipe.href for style in view.styles for recipe in style.recipes]
+    assert sorted(hrefs) == sorted(f"arrangements/{recipe}.html" for recipe in CLIENTS.looks)
+    assert view.today == "2026-09-16"
+    assert view.months[8].href == "in-season.html#september"

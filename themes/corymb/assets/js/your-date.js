@@ -1,0 +1,103 @@
+// Answers for a day. The day is kept in the address, so that it can be sent and gone back to; what can be
+// made in its week is said aloud.
+import { answering, inAll } from "./dated.js";
+import { cellOf, dayFrom, daysOn, mondayOf, today, weekOf, written } from "./week.js";
+
+const ONE_STEP = 1000; // ms; what is changed faster, as with a held key, is one step back
+const LONG = { timeZone: "UTC", day: "numeric", month: "long", year: "numeric" };
+
+const page = document.querySelector("[data-date]");
+const part = (name) => page.querySelector(`[data-date-${name}]`);
+const input = part("ask").querySelector("input");
+const mail = part("mail");
+const answerFor = answering(page);
+const title = document.title;
+const { lang } = document.documentElement;
+const withWeekday = new Intl.DateTimeFormat(lang, { ...LONG, weekday: "long" });
+const fromTo = new Intl.DateTimeFormat(lang, LONG);
+let changed = -ONE_STEP;
+
+function say(day, count, gone = "") {
+  for (const [name, words] of Object.entries({ day, count, gone })) part(`says-${name}`).textContent = words;
+}
+
+function weekInWords(day) {
+  const monday = mondayOf(day);
+  return `Week ${weekOf(day)}, ${fromTo.formatRange(monday, daysOn(monday, 6))}.`;
+}
+
+function open(chosen) {
+  for (const name of ["found", "on", "steps"]) part(name).hidden = !chosen;
+  part("months").hidden = chosen;
+}
+
+function none(why) {
+  open(false);
+  document.title = title;
+  say("", why);
+}
+
+function show(day) {
+  const states = answerFor(cellOf(day));
+  const gone = day < today() || day < dayFrom(page.dataset.today);
+  const named = withWeekday.format(day);
+  say(named, `${weekInWords(day)} ${inAll(states)}`, gone ? "That day has gone by; the same week of another year is much like it." : "");
+  open(true);
+  document.title = `${named} · ${title}`;
+  if (mail) mail.href = `${mail.href.split("?")[0]}?subject=${encodeURIComponent(named)}`;
+}
+
+function answered(text) {
+  return dayFrom(text) !== null && text >= input.min && text <= input.max;
+}
+
+// What is wrong with a day that was asked for; a page that nobody has asked anything says nothing.
+function fault(asked) {
+  if (asked === null) return "";
+  if (!asked) return "The address names no day. Choose one above.";
+  if (!dayFrom(asked)) return `The address says ‘${asked}’, and that isn’t a day. Choose one above.`;
+  return `The address says ‘${asked}’, too far off to answer for. Choose a day from ${input.min.slice(0, 4)} to ${input.max.slice(0, 4)}.`;
+}
+
+function read() {
+  const asked = new URLSearchParams(location.search).get("date");
+  input.value = answered(asked ?? "") ? asked : "";
+  if (input.value) show(dayFrom(asked));
+  else none(fault(asked));
+}
+
+function write() {
+  const address = new URL(location.href);
+  address.searchParams.delete("date");
+  if (input.value) address.searchParams.set("date", input.value);
+  const now = performance.now();
+  history[now - changed < ONE_STEP ? "replaceState" : "pushState"](null, "", address);
+  changed = now;
+}
+
+function choose() {
+  const unfinished = input.validity.badInput || (input.value && !answered(input.value));
+  if (unfinished) return;
+  write();
+  if (input.value) show(dayFrom(input.value));
+  else none("");
+}
+
+function step(days) {
+  const to = written(daysOn(dayFrom(input.value), days));
+  if (!answered(to)) return;
+  input.value = to;
+  choose();
+}
+
+input.addEventListener("input", choose);
+part("ask").addEventListener("submit", (event) => event.preventDefault());
+for (const each of page.querySelectorAll("[data-date-step]")) {
+  each.addEventListener("click", () => step(Number(each.dataset.dateStep)));
+}
+addEventListener("popstate", () => {
+  changed = -ONE_STEP;
+  read();
+});
+read();
+part("ask").hidden = false;
