@@ -24,6 +24,8 @@ BOTH = {
     "style": "styles/posy.html",
     "recipe": "arrangements/hedgerow-jar.html",
     "variant": "arrangements/hedgerow-jar--later.html",
+    "in-season": "in-season.html",
+    "your-date": "your-date.html?date=2026-09-19",
     "flowers": "flowers.html",
     "flower": "flowers/dahlia-shell.html",
     "made-list": "made.html",
@@ -33,6 +35,7 @@ BOTH = {
     "lost": "arrangements/long/gone.html",
 }
 STAFF = {
+    "weeks-ahead": "weeks-ahead.html",
     "lessons": "lessons.html",
     "lesson": "lessons/conditioning.html",
     "house-rules": "house-rules.html",
