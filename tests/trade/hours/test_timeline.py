@@ -66,6 +66,13 @@ PLANS = {
         {},
         ["cut 18 06:30-08:00", "condition 18 08:00-19 15:30", *SUPPER[3:]],
     ),
+    "round the clock": (use(end="17:30"), work(), {}, [*SUPPER[:4], "use 19 17:30-20 17:30"]),
+    "in buckets, overnight even where two hours would do": (
+        use(),
+        work(WILLOW, make=0),
+        {},
+        ["cut 18 06:30-08:00", "condition 18 08:00-19 15:30", *SUPPER[3:]],
+    ),
     "making for two days, shared evenly": (
         use(),
         work(make=600),

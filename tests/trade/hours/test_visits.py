@@ -92,6 +92,7 @@ NEXT = {
     "skipped": ({"skip": SKIPPED}, "2026-01-07", "2026-01-20"),
     "moved later": ({"moved": MOVED}, "2026-01-13", "2026-01-15"),
     "moved forward": ({"moved": {date(2026, 2, 3): date(2026, 1, 9)}}, "2026-01-07", "2026-01-09"),
+    "two on a day": ({"moved": {date(2026, 1, 20): date(2026, 1, 13)}}, "2026-01-07", "2026-01-13"),
     "over": ({"last": LAST}, "2026-12-29", None),
 }
 
