@@ -10,6 +10,7 @@ import pytest
 from corymb.trade.looks import Look
 from corymb.trade.season.best import Best
 from corymb.views.compose.answers import answer_view, cell_words, names_of, spells_of, sure_words
+from corymb.views.pieces import Audience
 from corymb.views.season import SpellView
 from tests.views.making import best, catalogue_of, demo, swap, year_of
 
@@ -55,6 +56,32 @@ def test_a_swap_tells_how_many_for_how_many_and_why() -> None:
     assert told.words == "5 Zinnia, coral for 3 Cosmos, white"
     assert told.coming.href == "flowers/zinnia-coral.html"
     assert "nearly the same colour" in told.reasons
+
+
+@pytest.mark.parametrize(
+    ("in_", "audience", "words"),
+    [
+        ("cosmos-white", "clients", ()),
+        (
+            "dahlia-shell",
+            "clients",
+            ("Can make pets ill if chewed: keep Dahlia out of their reach.",),
+        ),
+        ("dahlia-shell", "staff", ("Dahlia: keep trimmings away from pets.",)),
+    ],
+    ids=["nothing-new", "clients", "staff"],
+)
+def test_a_swap_that_brings_a_hazard_says_what_to_be_careful_of(
+    in_: str, audience: Audience, words: tuple[str, ...]
+) -> None:
+    asked = best(30, JAR, "swaps", swaps=[swap("scabious-plum", in_)])
+    (told,) = answer_view(catalogue_of(demo(), audience), asked).swaps
+    assert told.careful == words
+
+
+def test_a_swap_for_a_stem_with_the_same_hazard_adds_no_caution() -> None:
+    asked = best(30, JAR, "swaps", swaps=[swap("dahlia-garnet", "dahlia-shell")])
+    assert [told.careful for told in answer_view(CLIENTS, asked).swaps] == [()]
 
 
 def test_a_week_in_which_it_cant_be_made_has_no_look_and_says_what_blocks_it() -> None:

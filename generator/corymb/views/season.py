@@ -43,6 +43,7 @@ class SwapView:
     coming: Link
     going: Link
     reasons: tuple[str, ...]  # 'nearly the same colour', 'heads half as wide'
+    careful: tuple[str, ...]  # what to be careful of that what goes out didn't ask for
 
 
 @dataclass(frozen=True)

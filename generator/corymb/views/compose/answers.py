@@ -15,10 +15,11 @@ from corymb.trade.looks import Look
 from corymb.trade.season.best import Best
 from corymb.trade.season.sureness import WORDS
 from corymb.trade.season.weeks import WEEKS
-from corymb.trade.swaps.reasons import reasons
+from corymb.trade.swaps.reasons import new_hazards, reasons
 from corymb.trade.swaps.standing_in import StandIn
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.hazards import at_the_bench, take_home
 from corymb.views.compose.images import images_of
 from corymb.views.compose.wording import sentence, third_of
 from corymb.views.pieces import Link
@@ -42,13 +43,16 @@ def answer_view(catalogue: Catalogue, best: Best, page: Look | None = None) -> A
 
 
 def swap_view(catalogue: Catalogue, swap: StandIn) -> SwapView:
-    """A swap in words, with why."""
+    """A swap in words, with why, and with what to be careful of where that is new."""
     going, coming = catalogue.stem(swap.out), catalogue.stem(swap.in_)
+    cautions_of = at_the_bench if catalogue.staff else take_home
+    is_new = new_hazards(swap, catalogue.studio.stems)
     return SwapView(
         words=f"{swap.in_count} {coming.name} for {swap.out_count} {going.name}",
         coming=Link(coming.name, addresses.of_stem(swap.in_)),
         going=Link(going.name, addresses.of_stem(swap.out)),
         reasons=reasons(swap, catalogue.studio.stems),
+        careful=cautions_of([coming]) if is_new else (),
     )
 
 
