@@ -35,7 +35,7 @@ def names(view: InSeasonView) -> list[str]:
     return [recipe.row.name for style in view.styles for recipe in style.recipes]
 
 
-# The middle of week 30 is day 207 of a plain year, 26 July; of 35 it is 30 August, of 36 6 September.
+# The middle of week 30 is day 207 of a plain year, 26 July; of 35 30 August, of 36 6 September.
 @pytest.mark.parametrize(
     ("bests", "pictured", "otherwise"),
     [
