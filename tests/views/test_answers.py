@@ -193,7 +193,7 @@ def test_weeks_out_of_season_are_one_spell_and_name_what_is_missing_all_the_time
     (not_then,) = [each for each in spells(bests) if each.answer.state == "none"]
     assert not_then.weeks == "weeks 31 to 19"
     assert not_then.answer.blocks == "Nothing stands in for Scabious, plum."
-    assert not_then.answer.nearest == "The nearest is late July or mid May."
+    assert not_then.answer.nearest == "The nearest is late July (week 30) or mid May (week 20)."
 
 
 def test_where_nothing_is_missing_all_the_time_the_most_missed_is_named_first() -> None:

@@ -38,7 +38,7 @@ def answer_view(catalogue: Catalogue, best: Best, page: Look | None = None) -> A
         image=images_of(catalogue, best.look) if can else None,
         swaps=tuple(swap_view(catalogue, swap) for swap in answer.swaps),
         blocks="" if can else _blocks(catalogue, [best]),
-        nearest="" if can else _nearest([best]),
+        nearest="" if can else _nearest(best),
     )
 
 
@@ -108,7 +108,7 @@ def _spell(catalogue: Catalogue, run: Sequence[Best], page: Look | None) -> Spel
     when = "all year" if len(run) == len(WEEKS) else start if start == end else f"{start} to {end}"
     answer = answer_view(catalogue, run[0], page)
     if answer.state == "none":
-        answer = replace(answer, blocks=_blocks(catalogue, run), nearest=_nearest(run))
+        answer = replace(answer, blocks=_blocks(catalogue, run), nearest=_nearest_to_any(run))
     return SpellView(sentence(when).rstrip("."), _weeks(run), sure_words(run), answer)
 
 
@@ -140,7 +140,13 @@ def _blocks(catalogue: Catalogue, run: Sequence[Best]) -> str:
     return f"Nothing stands in for {names}."
 
 
-def _nearest(run: Sequence[Best]) -> str:
+def _nearest(best: Best) -> str:
+    week = best.answer.nearest
+    return sentence(f"the nearest is {third_of(week)}") if week else ""
+
+
+def _nearest_to_any(run: Sequence[Best]) -> str:
+    """Before them and after; with their weeks, for the same third may hold both yes and no."""
     weeks = dict.fromkeys(best.answer.nearest for best in run if best.answer.nearest)
-    thirds = dict.fromkeys(third_of(week) for week in weeks)
-    return sentence(f"the nearest is {' or '.join(thirds)}" if thirds else "")
+    either = " or ".join(f"{third_of(week)} (week {week})" for week in weeks)
+    return sentence(f"the nearest is {either}" if either else "")
