@@ -8,6 +8,7 @@ from pathlib import Path
 
 from corymb.photos import PreparedPhoto
 from corymb.site import assets, finding
+from corymb.site.calendars import calendar_files
 from corymb.site.link_check import DeadLink, dead_links
 from corymb.site.markdown_text import Writer
 from corymb.site.pages import Making, Page, all_pages
@@ -17,6 +18,7 @@ from corymb.site.settings import SiteSettings
 from corymb.studio.models import Photo
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.orders.calendar import calendars
 from corymb.views.compose.site_frame import site_frame
 
 
@@ -62,6 +64,7 @@ def make_site(
     site.files["assets/tints.css"] = assets.tint_rules(
         page.frame.tint for page in pages if page.frame.tint
     )
+    site.files.update(calendar_files(calendars(catalogue)))
     site.files.update(pictures.files_for(catalogue))
     site.copies.update(assets.theme_files())
     site.copies.update(_photo_files(catalogue, photos))

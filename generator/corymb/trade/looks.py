@@ -97,3 +97,9 @@ def variant_path(recipe: Recipe, variant_id: str) -> list[str]:
             raise ChangeError(f"These variants build on each other: {circle}.", *here)
         way.insert(0, below)
     return way
+
+
+def look_by_id(known_as: str, recipes: Mapping[str, Recipe]) -> Look:
+    """The look of an id like `hedgerow-jar--later`. Raises KeyError when there is none."""
+    recipe, _, variant = known_as.partition("--")
+    return looks_of(recipes[recipe], recipes)[variant]

@@ -104,20 +104,21 @@ def timeline(
     cut = _cut(made[0].start if made else given.start, work, habits, weather, use.zone)
     wet = _condition(cut[-1].end, (*made, given)[0].start, work.slowest) if cut else ()
     steps = (*cut, *wet, *made, given, used)
-    flags = too_short_lived(work.stems, cut[0].start, _until(use, used)) if cut else ()
+    flags = too_short_lived(work.stems, cut[0].start, lasts_until(use)) if cut else ()
     return Timeline(steps, (*_too_late(steps[0], today), *flags))
+
+
+def lasts_until(use: Use) -> datetime:
+    """The moment up to which every stem has to last: the end of use, or the next visit."""
+    end = _use(use).end
+    if use.next_visit is None:
+        return end
+    return max(end, moment(use.next_visit, use.start, use.zone))
 
 
 def _use(use: Use) -> Step:
     last = use.day + timedelta(days=1) if use.end <= use.start else use.day
     return Step("use", moment(use.day, use.start, use.zone), moment(last, use.end, use.zone))
-
-
-def _until(use: Use, used: Step) -> datetime:
-    """The moment up to which every stem has to last."""
-    if use.next_visit is None:
-        return used.end
-    return max(used.end, moment(use.next_visit, use.start, use.zone))
 
 
 def _hand_over(use: Use, used: Step, habits: Habits) -> Step:

@@ -139,7 +139,7 @@ class Dues:
             if first <= order.date <= last:
                 lines = _numbered(order.lines, self._studio)
                 known_as = order.visit_of or ""
-                after = self._after(known_as, order.date)
+                after = self.next_after(known_as, order.date)
                 yield Due(order.id, order, order.date, lines, self._spare(order), known_as, after)
 
     def _visits(self, first: date, last: date) -> Iterator[Due]:
@@ -157,13 +157,13 @@ class Dues:
         if laid is not None:
             piece = Piece(self._studio.recipes[laid.best.look.recipe], laid.best.look)
             lines = (*lines, DueLine(len(lines) + 1, 1, piece))
-        after = self._after(known_as, day)
+        after = self.next_after(known_as, day)
         return Due(
             f"{known_as}--{day}", order, day, lines, self._spare(order), known_as, after, laid
         )
 
-    def _after(self, standing_id: str, day: date) -> date | None:
-        """The next visit of a standing order after a day."""
+    def next_after(self, standing_id: str, day: date) -> date | None:
+        """The next visit of a standing order after a day; none where there is no such order."""
         standing = self._studio.standing_orders.get(standing_id)
         visit = next_visit(coming_of(standing), day) if standing else None
         return visit.day if visit else None

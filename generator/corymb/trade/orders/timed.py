@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import date, time
+from datetime import date, datetime, time
 from fractions import Fraction
 from functools import cached_property
 from math import ceil
@@ -22,7 +22,14 @@ from corymb.trade.hours.habits import Habits
 from corymb.trade.hours.keeping import Keeping
 from corymb.trade.hours.learning import EXPERIENCED, HELPER, Hand, making_minutes
 from corymb.trade.hours.people import Job, Share, people_needed, shared_out
-from corymb.trade.hours.timeline import Timeline, Use, Work, cutting_minutes, timeline
+from corymb.trade.hours.timeline import (
+    Timeline,
+    Use,
+    Work,
+    cutting_minutes,
+    lasts_until,
+    timeline,
+)
 from corymb.trade.looks import Look, sized
 from corymb.trade.money.from_recipe import minutes_of
 from corymb.trade.orders.due import Due, DueLine
@@ -79,6 +86,8 @@ class Timed:
     """Who of the studio's people makes what."""
     people: int | None
     """The fewest who are done with making in a day; none where more don't help."""
+    keeps_until: datetime
+    """When its flowers have done their work: the end of use, or the next visit's hour."""
 
 
 def line_then(line: DueLine, day: date, makeable: Makeable) -> LineThen:
@@ -101,9 +110,10 @@ def timed(due: Due, studio: Studio, makeable: Makeable, today: date | None = Non
         max(share.minutes for share in shares),
     )
     hours = due.order.hours or NO_HOURS
+    use = _use(due, hours, studio)
     return Timed(
         lines=lines,
-        timeline=timeline(_use(due, hours, studio), doing, habits, today=today),
+        timeline=timeline(use, doing, habits, today=today),
         hours=hours,
         stems=stems,
         cut_minutes=cut_minutes,
@@ -112,6 +122,7 @@ def timed(due: Due, studio: Studio, makeable: Makeable, today: date | None = Non
         helper_minutes=_alone(jobs, HELPER),
         shares=shares,
         people=people_needed(jobs, 60 * habits.make_hours),
+        keeps_until=lasts_until(use),
     )
 
 

@@ -15,6 +15,7 @@ from corymb.studio.models import MadeWork, Page, Photo, Recipe, Stem, Style, Tec
 from corymb.studio.studio import Studio
 from corymb.trade.kinship import Kin, goes_with
 from corymb.trade.looks import Look, looks_of
+from corymb.trade.orders.due import Dues
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.best import Best, best_of
 from corymb.trade.season.makeable import Makeable
@@ -73,6 +74,11 @@ class Catalogue:
     def makeable(self) -> Makeable:
         """In which weeks each look can be made, and how."""
         return Makeable.of(self.studio)
+
+    @cached_property
+    def dues(self) -> Dues:
+        """What is due on which day; for staff alone."""
+        return Dues(self.studio, self.makeable)
 
     @property
     def beds(self) -> Beds:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from corymb.studio.values.dates import IsoWeek
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.prose import lessons_shown, pages_shown
@@ -37,6 +38,9 @@ def _menu(catalogue: Catalogue) -> tuple[MenuItem, ...]:
     if catalogue.made():
         items.append(MenuItem("Made here", addresses.MADE, "made"))
     if catalogue.staff:
+        this_week = addresses.of_week(str(IsoWeek.of(catalogue.today)))
+        items.append(MenuItem("This week", this_week, "week"))
+        items.append(MenuItem("Orders", addresses.ORDERS, "orders"))
         items.append(MenuItem("Weeks ahead", addresses.WEEKS_AHEAD, "weeks-ahead"))
     if lessons_shown(catalogue):
         items.append(MenuItem("Lessons", addresses.LESSONS, "lessons"))

@@ -1,0 +1,30 @@
+"""For staff: each standing order, with its year laid out."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from corymb.site.pages.page import Making, Page
+from corymb.views.compose import addresses
+from corymb.views.compose.orders.standing import standing_view
+from corymb.views.pieces import Link
+
+SECTION = "orders"
+
+
+def pages(making: Making) -> Iterator[Page]:
+    """Every standing order, on the staff's site alone."""
+    if not making.catalogue.staff:
+        return
+    for known_as in making.catalogue.studio.standing_orders:
+        view = standing_view(making.catalogue, known_as)
+        frame = making.frame(
+            addresses.of_standing(known_as),
+            "standing.html",
+            SECTION,
+            view.name,
+            f"A standing order, {view.repeats}: its year laid out.",
+            crumbs=[Link("Orders", addresses.ORDERS)],
+        )
+        words = " ".join(fact.value for fact in view.told)
+        yield Page(frame, view, "Standing order", words)

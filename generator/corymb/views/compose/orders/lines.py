@@ -1,0 +1,73 @@
+"""How is a line of an order shown: what it is, and how it can be made in the order's week?"""
+
+from __future__ import annotations
+
+from corymb.trade.order_lines import REGULAR
+from corymb.trade.orders.due import Due, DueLine
+from corymb.trade.orders.timed import LineThen
+from corymb.trade.season.best import Best, BestState
+from corymb.trade.season.weeks import week_on
+from corymb.views.compose import addresses
+from corymb.views.compose.answers import answer_view, look_name
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.images import images_of
+from corymb.views.orders import OrderLineView
+from corymb.views.pieces import Link
+from corymb.views.season import AnswerView
+
+
+def line_view(catalogue: Catalogue, due: Due, then: LineThen) -> OrderLineView:
+    """A line, with its answer for the week of its day."""
+    line, look = then.line, then.line.piece.look
+    best = best_then(then)
+    each = sum(then.stems.values())
+    return OrderLineView(
+        number=line.number,
+        quantity=line.quantity,
+        look=Link(look_name(catalogue, look), addresses.of_look(look)),
+        leaves=leaves_words(line),
+        image=images_of(catalogue, look),
+        stems_each=each,
+        stems=each * line.quantity,
+        answer=answer_view(catalogue, best, look),
+        sure=best.sure,
+        instead=_instead(catalogue, due, best),
+        bench=None,
+    )
+
+
+def best_then(then: LineThen) -> Best:
+    """The answer of the line's own look, as a week's."""
+    look, answer = then.line.piece.look, then.answer
+    pictured = answer.state == "pictured"
+    state: BestState = "variant" if look.variant and pictured else answer.state
+    return Best(answer.week, look, answer, state)
+
+
+def leaves_words(line: DueLine) -> str:
+    """The size, where it isn't the regular one, and how it leaves: `small, in buckets`."""
+    piece = line.piece
+    words = [
+        piece.size if piece.size != REGULAR else "",
+        "in buckets" if piece.in_buckets else "",
+        "from the mix" if piece.from_the_mix else "",
+    ]
+    return ", ".join(filter(None, words))
+
+
+def line_words(catalogue: Catalogue, line: DueLine) -> str:
+    """`12 Hedgerow jar: Later in the year, small, in buckets`."""
+    leaves = leaves_words(line)
+    name = look_name(catalogue, line.piece.look)
+    return f"{line.quantity} {name}{f', {leaves}' if leaves else ''}"
+
+
+def _instead(catalogue: Catalogue, due: Due, best: Best) -> AnswerView | None:
+    """Another look of the recipe, for one that can't be made as pictured."""
+    if best.state in ("pictured", "variant"):
+        return None
+    other = catalogue.best[best.look.recipe][week_on(due.day) - 1]
+    if other.look == best.look or other.state == "none":
+        return None
+    better = other.state in ("pictured", "variant") or best.state == "none"
+    return answer_view(catalogue, other, best.look) if better else None

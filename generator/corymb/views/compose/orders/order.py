@@ -1,0 +1,90 @@
+"""What does the page of an order on its day show?"""
+
+from __future__ import annotations
+
+from corymb.studio.models import Order
+from corymb.studio.models.order import OrderBase
+from corymb.trade.orders.due import Due
+from corymb.trade.orders.timed import Timed
+from corymb.views.compose import addresses
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.money import money_view
+from corymb.views.compose.orders.cautions import cautions_for, hot_advice
+from corymb.views.compose.orders.lines import line_view
+from corymb.views.compose.orders.shown import timed_due
+from corymb.views.compose.orders.timeline import timeline_view, work_view
+from corymb.views.compose.orders.when import day_in_full, days_away, long_time
+from corymb.views.compose.reality import reality_view
+from corymb.views.orders import OrderView
+from corymb.views.pieces import Fact, Link
+
+
+def order_view(catalogue: Catalogue, due: Due) -> OrderView:
+    """Everything that staff must know of it, from the hour of use back to the cut."""
+    of_due = timed_due(catalogue, due)
+    return OrderView(
+        name=due.name,
+        when=day_in_full(due.day),
+        days=days_away(due.day, catalogue.today),
+        week=week_link(due),
+        facts=_facts(due, of_due),
+        told=(*order_facts(due.order), *_afterwards(due)),
+        standing=_standing(catalogue, due),
+        lines=tuple(line_view(catalogue, due, each) for each in of_due.lines),
+        timeline=timeline_view(catalogue, due, of_due),
+        work=work_view(catalogue, due, of_due),
+        cautions=cautions_for(catalogue, due, of_due),
+        hot=hot_advice(catalogue, due, of_due),
+        papers=(),
+        money=money_view(catalogue, due),
+        reality=reality_view(catalogue, due),
+    )
+
+
+def week_link(due: Due) -> Link:
+    """The week it is wanted in."""
+    return Link(f"week {due.week.week}", addresses.of_week(str(due.week)))
+
+
+def order_facts(order: OrderBase) -> tuple[Fact, ...]:
+    """What was written down of an order: where, how it gets there, whose it is, notes."""
+    client = order.client
+    facts = (
+        Fact(order.where.place, "Where"),
+        Fact(f"{order.where.setting}, {_light(order)}", "Setting and light"),
+        Fact(_handover(order), "Handing over"),
+        Fact("; ".join(filter(None, [client.name, client.email, client.phone])), "Client"),
+        Fact(order.notes, "Notes"),
+        Fact(order.learnt, "Learnt last time"),
+    )
+    return tuple(fact for fact in facts if fact.value)
+
+
+def _facts(due: Due, of_due: Timed) -> tuple[Fact, ...]:
+    facts = [
+        Fact(str(of_due.hours) if due.order.hours else "", "looked at"),
+        Fact(f"{sum(line.quantity for line in due.lines)}", "pieces"),
+        Fact(f"{of_due.stems}", "stems to cut"),
+        Fact(long_time(of_due.minutes) if of_due.minutes else "", "to make, by one"),
+    ]
+    return tuple(fact for fact in facts if fact.value)
+
+
+def _light(order: OrderBase) -> str:
+    return "by candle" if order.where.light == "candle" else order.where.light
+
+
+def _handover(order: OrderBase) -> str:
+    words = "The client collects" if order.handover == "collection" else "We deliver"
+    return f"{words}, {order.vehicle}" if order.vehicle else words
+
+
+def _afterwards(due: Due) -> tuple[Fact, ...]:
+    if not isinstance(due.order, Order) or due.order.minutes is None:
+        return ()
+    return (Fact(long_time(due.order.minutes), "Making really took"),)
+
+
+def _standing(catalogue: Catalogue, due: Due) -> Link | None:
+    standing = catalogue.studio.standing_orders.get(due.standing)
+    return Link(standing.name, addresses.of_standing(due.standing)) if standing else None

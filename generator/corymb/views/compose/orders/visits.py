@@ -1,0 +1,90 @@
+"""How is a visit of a standing order told: its look, how it can be made, and why that one?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+from datetime import date
+from itertools import groupby
+
+from corymb.studio.saying import counted
+from corymb.studio.words import MONTHS
+from corymb.trade.looks import Look, look_by_id
+from corymb.trade.orders.due import Due
+from corymb.trade.orders.laid_out import LaidOut
+from corymb.trade.orders.timed import line_then
+from corymb.trade.season.best import Best
+from corymb.views.compose import addresses
+from corymb.views.compose.answers import answer_view, look_name
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.orders.lines import best_then
+from corymb.views.compose.orders.when import weekday_and_day
+from corymb.views.orders import SentView, VisitMonth, VisitView
+from corymb.views.pieces import Link
+
+THIN = {
+    "": "",
+    "nothing": "nothing of the rotation can be made that week",
+    "one": "only one look can be made that week",
+    "touch and go": "touch and go",
+}
+
+
+def months_of(catalogue: Catalogue, dues: Iterable[Due]) -> Iterator[VisitMonth]:
+    """The visits month by month."""
+    for (year, month), visits in groupby(dues, key=lambda due: (due.day.year, due.day.month)):
+        views = tuple(visit_view(catalogue, due) for due in visits)
+        yield VisitMonth(f"{MONTHS[month - 1]} {year}", views)
+
+
+def visit_view(catalogue: Catalogue, due: Due) -> VisitView:
+    """A visit with the look it gets."""
+    best = best_of_visit(catalogue, due)
+    answer = answer_view(catalogue, best, best.look)
+    return VisitView(
+        when=weekday_and_day(due.day),
+        order=Link(due.name, addresses.of_due(due.id)),
+        look=Link(look_name(catalogue, best.look), addresses.of_look(best.look)),
+        how=answer,
+        sure=best.sure,
+        choice=_choice(due.laid) if due.laid else "",
+        thin=THIN[due.laid.thin] if due.laid else "",
+    )
+
+
+def best_of_visit(catalogue: Catalogue, due: Due) -> Best:
+    """The answer of the look that a rotation chose, or of the first line of any other visit."""
+    if due.laid is not None:
+        return due.laid.best
+    return best_then(line_then(due.lines[0], due.day, catalogue.makeable))
+
+
+def sent_views(catalogue: Catalogue, standing_id: str) -> Iterator[SentView]:
+    """What was sent on the visits that are past, the latest first."""
+    past = catalogue.dues.history(standing_id, catalogue.today)
+    for day, look_id in reversed(past.items()):
+        yield _sent(catalogue, standing_id, day, look_by_id(look_id, catalogue.studio.recipes))
+
+
+def _sent(catalogue: Catalogue, standing_id: str, day: date, look: Look) -> SentView:
+    orders = catalogue.studio.orders.values()
+    own = [o for o in orders if o.visit_of == standing_id and o.date == day]
+    made = [
+        Link(made.title, addresses.of_made(made.id))
+        for made in catalogue.made()
+        if made.date == day and made.recipe == look.recipe
+    ]
+    return SentView(
+        when=f"{weekday_and_day(day)} {day.year}",
+        look=Link(look_name(catalogue, look), addresses.of_look(look)),
+        order=Link(own[0].name, addresses.of_due(own[0].id)) if own else None,
+        made=tuple(made),
+        learnt=own[0].learnt if own else "",
+    )
+
+
+def _choice(laid: LaidOut) -> str:
+    """`Sent 5 visits ago; 3 looks can be made that week.`"""
+    ago = {None: "Not sent before", 1: "Sent last time, too"}
+    sent = ago.get(laid.since, f"Sent {laid.since} visits ago")
+    can = counted(laid.choices, "look", "looks") if laid.choices else "no look"
+    return f"{sent}; {can} can be made that week."
