@@ -53,4 +53,11 @@ def test_what_would_mend_a_lack_is_told_with_what_speaks_against_it(
 ) -> None:
     view = lack_view(CATALOGUE, lack, weeks=8)
     assert view.stem.label == "Dahlia, shell"
+    assert view.careful == ()
     assert view.mend.startswith(begins) and view.mend.endswith(ends)
+
+
+def test_what_can_hurt_where_the_lacking_stem_couldn_t_is_told() -> None:
+    coming = next(s for s in demo().stems.values() if "skin allergy" in s.hazards)
+    lack = Lack("dahlia-shell", False, Nearest(swap("dahlia-shell", coming.id), 8, ()))
+    assert "can set off a skin allergy" in " ".join(lack_view(CATALOGUE, lack, weeks=8).careful)

@@ -78,7 +78,7 @@ def test_every_style_is_either_covered_or_told_with_its_thin_weeks() -> None:
 @pytest.mark.parametrize(
     ("season", "when", "weeks"),
     [
-        # Week 2 has 11 January in its middle, week 24 the 14th of June, week 52 the 27th of December.
+        # Week 2 has 11 January in its middle, week 24 14 June, week 52 27 December.
         ("W1 - W23, W25 - W52", "in mid June", 1),
         ("W1 - W23", "from mid June to late December", 29),
         ("W3 - W50", "from mid December to mid January", 4),

@@ -14,10 +14,8 @@ from corymb.trade.season.best import Best, best_of
 from corymb.trade.season.makeable import Answer, Makeable
 from corymb.trade.season.watch import cell_of
 from corymb.trade.swaps.made import with_swaps
-from corymb.trade.swaps.reasons import new_hazards
 from corymb.views.compose.answers import names_of, swap_view
 from corymb.views.compose.catalogue import Catalogue
-from corymb.views.compose.hazards import at_the_bench
 from corymb.views.compose.week_words import week_words
 from corymb.views.compose.wording import sentence, third_of
 
@@ -59,9 +57,8 @@ class Then:
             view = swap_view(self.catalogue, swap)
             why = f" ({'; '.join(view.reasons)})" if view.reasons else ""
             yield from _wrapped(f"{view.words}{why}", "  ")
-            if new_hazards(swap, self.catalogue.studio.stems):
-                for caution in at_the_bench([self.catalogue.stem(swap.in_)]):
-                    yield from _wrapped(caution, "    ")
+            for caution in view.careful:
+                yield from _wrapped(caution, "    ")
 
     def _answer(self) -> str:
         if not self.can:

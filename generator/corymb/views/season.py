@@ -185,6 +185,7 @@ class LackView:
 
     stem: Link
     mend: str  # 'Nearest is 5 ... for 3 ...: too short. Grow or buy a focal stem near it ...'
+    careful: tuple[str, ...]  # of what comes nearest, where what is lacking didn't ask for it
 
 
 @dataclass(frozen=True)

@@ -15,8 +15,11 @@ from corymb.views.season import LackView
 def lack_view(catalogue: Catalogue, lack: Lack, weeks: int) -> LackView:
     """A stem that is lacking for so many weeks, and what would mend that."""
     stem = catalogue.stem(lack.stem)
+    near = lack.nearest
     return LackView(
-        stem=Link(stem.name, addresses.of_stem(stem.id)), mend=mend(catalogue, lack, weeks)
+        stem=Link(stem.name, addresses.of_stem(stem.id)),
+        mend=mend(catalogue, lack, weeks),
+        careful=swap_view(catalogue, near.swap).careful if near else (),
     )
 
 
