@@ -98,17 +98,21 @@ class Programme:
         seed: int = 0,
         start: Sequence[int] | None = None,
     ) -> Answer:
-        """The values that make the sum least. `start` is an answer known already, to begin from.
+        """The values that make the sum least. `start` is an answer known already, to fall back on.
+
+        HiGHS isn't begun from it: HiGHS 1.16 takes such a start for optimal where its presolve
+        has fixed every cost away, and gives the start back.
 
         Raises UnsolvableError when nothing meets every row, or no answer was found in time.
         """
         if not self._bounds:
             return Answer((), Fraction(0), Fraction(0))
         costs, unit = _whole_costs(terms)
-        solver = self._solver(costs, seconds, seed, start)
+        solver = self._solver(costs, seconds, seed)
         solver.run()
-        values = self._values(solver, start)
-        total = sum(cost * values[i] for i, cost in costs.items())
+        known = [self._values(solver, start), *([tuple(start)] if start is not None else [])]
+        values = min(known, key=lambda each: _sum(costs, each))
+        total = _sum(costs, values)
         bound = min(total, self._bound(solver, costs))
         return Answer(values, total * unit, bound * unit, solver.getRunTime())
 
@@ -118,17 +122,11 @@ class Programme:
         least = self.minimise(negative, seconds=seconds, seed=seed)
         return Answer(least.values, -least.objective, -least.bound, least.seconds)
 
-    def _solver(
-        self, costs: Mapping[int, int], seconds: float, seed: int, start: Sequence[int] | None
-    ) -> highspy.Highs:
+    def _solver(self, costs: Mapping[int, int], seconds: float, seed: int) -> highspy.Highs:
         solver = highspy.Highs()  # type: ignore[no-untyped-call]  # its own stub leaves it out
         for option, value in _options(seconds, seed).items():
             solver.setOptionValue(option, value)
         solver.passModel(self._model(costs))
-        if start is not None:
-            known = highspy.HighsSolution()
-            known.col_value = [float(value) for value in start]
-            solver.setSolution(known)
         return solver
 
     def _model(self, costs: Mapping[int, int]) -> highspy.HighsLp:
@@ -170,6 +168,10 @@ class Programme:
         if not isfinite(found):
             return plain
         return max(plain, ceil(found - ROUNDING))
+
+
+def _sum(costs: Mapping[int, int], values: Sequence[int]) -> int:
+    return sum(cost * values[i] for i, cost in costs.items())
 
 
 def _options(seconds: float, seed: int) -> dict[str, bool | int | float | str]:

@@ -58,7 +58,7 @@ class Makeable:
         self._stems = stems
         self._style_of = style_of
         self._limits = limits
-        self._stand_ins = StandIns(stems, limits)
+        self.stand_ins = StandIns(stems, limits)
         self._days: dict[str, int] = {}
         self._found: dict[str, tuple[Answer, ...]] = {}
 
@@ -98,7 +98,7 @@ class Makeable:
         return [
             [
                 (self.days(each.in_), each)
-                for each in (() if line.essential else self._stand_ins.ranked(line, style))
+                for each in (() if line.essential else self.stand_ins.ranked(line, style))
                 if each.in_ not in here
             ]
             for line in look.lines
