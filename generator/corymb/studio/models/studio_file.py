@@ -13,12 +13,14 @@ from corymb.studio.values.fields import (
     CountField,
     CurrencyField,
     DayRangeField,
+    DaysBeforeField,
     DecimalField,
     DurationField,
     EmailField,
     FloorField,
     HazardField,
     HeightField,
+    HoursOfWorkField,
     IdField,
     LanguageField,
     LatitudeField,
@@ -27,6 +29,7 @@ from corymb.studio.values.fields import (
     LongitudeField,
     MoneyField,
     NumberField,
+    PeopleField,
     ShareField,
     StylePlaceField,
     TextField,
@@ -37,7 +40,7 @@ from corymb.studio.values.fields import (
     YesNoField,
 )
 from corymb.studio.values.number import plain
-from corymb.studio.values.share import Share
+from corymb.studio.values.share import MOST_TIMES, Share
 from corymb.studio.values.time import Duration
 
 
@@ -82,6 +85,16 @@ class MarkUp(FileModel):
     sundries: DecimalField = Decimal(1)
     """Of everything beside stems."""
 
+    @field_validator("grown", "bought", "sundries")
+    @classmethod
+    def _is_times(cls, times: Decimal) -> Decimal:
+        if not 0 <= times <= MOST_TIMES:
+            raise ValueError(
+                f"‘{times}’ is not a mark-up: 1 asks what it cost, 2 twice that; it lies between "
+                f"0 and {MOST_TIMES}."
+            )
+        return times
+
 
 class Money(FileModel):
     """Currency, wages, allowances and tax."""
@@ -102,6 +115,16 @@ class Money(FileModel):
     """Whether the prices you show hold the tax already."""
     round_prices_to: MoneyField
     """Prices are rounded up to the next whole multiple of this."""
+
+    @field_validator("waste")
+    @classmethod
+    def _leaves_something(cls, waste: Share) -> Share:
+        if waste.fraction == 1:
+            raise ValueError(
+                f"‘{waste}’ leaves nothing: of what is cut something must reach a piece, so waste "
+                "is below 100 %; 8 % is usual."
+            )
+        return waste
 
 
 class Cutting(FileModel):
@@ -125,52 +148,26 @@ class Work(FileModel):
     The defaults are house defaults: common practice, no source.
     """
 
-    people: WholeField = 2
+    people: PeopleField = 2
     """How many work at it: one practised hand, the others as helpers."""
     cut_at: ClockField = time(6, 30)
     """When the cut begins, if it is light by then."""
     cut_at_in_heat: ClockField = time(5)
     """When it begins on hot days."""
-    cut_hours: NumberField = 4.0
+    cut_hours: HoursOfWorkField = 4.0
     """A morning's cut takes no longer: then the sun is on the beds."""
     stems_an_hour: CountField = 150
     """How many stems one person cuts and strips in an hour."""
     make_at: ClockField = time(8)
     """When making begins."""
-    hours_a_day: NumberField = 7.0
+    hours_a_day: HoursOfWorkField = 7.0
     """A day at the bench, breaks left out."""
-    make_days_before: WholeField = 1
+    make_days_before: DaysBeforeField = 1
     """How many days before handing over the making is done."""
     before_delivery: DurationField = Duration(120)
     """From loading up to the hour of use: driving and setting out."""
     before_collection: DurationField = Duration(240)
     """From the client's coming for them to the hour of use."""
-
-    @field_validator("people")
-    @classmethod
-    def _is_somebody(cls, people: int) -> int:
-        if people < 1:
-            raise ValueError("Somebody works at it: write 1 or more, counting yourself.")
-        return people
-
-    @field_validator("cut_hours", "hours_a_day")
-    @classmethod
-    def _fits_a_day(cls, hours: float) -> float:
-        if not 0.5 <= hours <= 16:
-            raise ValueError(
-                f"‘{plain(hours)}’ hours are no day's work: it is half an hour or more, and 16 at "
-                "most."
-            )
-        return hours
-
-    @field_validator("make_days_before")
-    @classmethod
-    def _is_soon(cls, days: int) -> int:
-        if days > 3:
-            raise ValueError(
-                f"‘{days}’ days before handing over is too early: 3 at most, 1 is usual."
-            )
-        return days
 
 
 class Bucket(FileModel):
