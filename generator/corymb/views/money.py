@@ -70,3 +70,39 @@ class MoneyView:
     margin: str
     stages: tuple[StageView, ...]
     told: tuple[str, ...]  # what the swaps, the spare and the making did, a sentence each
+
+
+@dataclass(frozen=True)
+class SizePrice:
+    """A look in one size: what it costs, works out at, is asked for, and leaves."""
+
+    name: str
+    cost: str
+    worked_out: str
+    asked: str
+    left: str
+    margin: str
+
+
+@dataclass(frozen=True)
+class PriceStep:
+    """One step from the costs to the price: what it is, its cost, times what, and what it adds."""
+
+    words: str
+    how: str
+    cost: str
+    times: str
+    amount: str
+    sum: bool  # whether it is the sum of those above
+
+
+@dataclass(frozen=True)
+class PriceView:
+    """How a look's price is put together, for staff alone."""
+
+    sizes: tuple[SizePrice, ...]
+    bought: SizePrice | None  # the regular size, with every stem bought in that can be
+    not_bought: str  # 'Sweet pea, plum can't be bought in.'
+    guide: str  # 'from €28', or '' without a guide price
+    beside: str  # '€4 over the guide price'
+    steps: tuple[PriceStep, ...]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from corymb.views.money import PriceView
 from corymb.views.pieces import Fact, ImagePair, Link, PhotoView, RoleShare
 from corymb.views.season import SeasonView, SpellView
 
@@ -163,6 +164,7 @@ class BenchView:
     stems_grown: str  # all stems of one piece, grown
     stems_bought: str  # and bought; '' where one of them can't be had
     sundries_cost: str
+    price: PriceView
     notes: str
     draft: bool
 

@@ -11,13 +11,14 @@ from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import at_the_bench
 from corymb.views.compose.look_words import Words
+from corymb.views.compose.price import price_view
 from corymb.views.compose.wording import money, number
 from corymb.views.pieces import Link
 from corymb.views.recipe import BenchView, CostLine
 
 
 def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
-    """Method, cautions and costs of a look. Costs are of stems and sundries, without labour."""
+    """Method, cautions, costs and price of a look."""
     recipe = catalogue.studio.recipes[look.recipe]
     variant = recipe.variants.get(look.variant)
     words = Words.of(catalogue.studio, look)
@@ -38,6 +39,7 @@ def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
         stems_grown=_together(counts, [stem.grown for stem in stems], house),
         stems_bought=_together(counts, [stem.bought for stem in stems], house),
         sundries_cost=money(sundries, house),
+        price=price_view(catalogue, look),
         notes=recipe.notes,
         draft=recipe.draft or bool(variant and variant.draft),
     )

@@ -7,13 +7,13 @@ from decimal import Decimal
 
 from corymb.studio.models import StudioFile
 from corymb.trade.money.costs import Costs
-from corymb.trade.money.guide import BesideGuide
 from corymb.trade.money.margin import Standing
 from corymb.trade.money.quote import Quote
 from corymb.trade.orders.due import Due
 from corymb.trade.orders.paid import Gathered, Paid, PaidLine, paid
 from corymb.views.compose.catalogue import Catalogue
-from corymb.views.compose.wording import money, number, percent, to_the_cent
+from corymb.views.compose.price import beside_words, labour_words, margin_words
+from corymb.views.compose.wording import money, percent, to_the_cent
 from corymb.views.money import (
     MoneyLine,
     MoneyRow,
@@ -41,7 +41,7 @@ def money_view(catalogue: Catalogue, due: Due, gathered: Gathered | None = None)
         cost=to_the_cent(standing.cost, house),
         net=to_the_cent(standing.net, house),
         left=to_the_cent(standing.left, house),
-        margin=_margin(standing, house),
+        margin=margin_words(standing, house),
         stages=tuple(_stages(reckoned, house)),
         told=tuple(_told(reckoned, house)),
     )
@@ -50,29 +50,18 @@ def money_view(catalogue: Catalogue, due: Due, gathered: Gathered | None = None)
 def cost_rows(costs: Costs, minutes: Decimal, house: StudioFile) -> tuple[MoneyRow, ...]:
     """What it costs head by head, each with how it is worked out; nothing where there is none."""
     waste = percent(house.money.waste.fraction, house)
-    hour = money(house.money.hourly_rate, house)
     overhead = percent(house.money.overhead.fraction, house)
     rows = (
         ("Stems of our own", "", costs.grown),
         ("Stems bought in", "", costs.bought),
         ("Waste", f"{waste} of the stems cut", costs.waste_grown + costs.waste_bought),
         ("Sundries", "", costs.sundries),
-        ("Labour", f"{number(round(minutes), house)} min at {hour} an hour", costs.labour),
+        ("Labour", labour_words(minutes, house), costs.labour),
         ("Overhead", f"{overhead} of all above", costs.overhead),
     )
     return tuple(
         MoneyRow(words, how, to_the_cent(amount, house)) for words, how, amount in rows if amount
     )
-
-
-def beside_words(beside: BesideGuide | None, house: StudioFile) -> str:
-    """How far a worked-out price is from its guide price: `€4 over the guide price`."""
-    if beside is None:
-        return ""
-    if not beside.difference:
-        return "as the guide price"
-    side = "over" if beside.difference > 0 else "under"
-    return f"{money(abs(beside.difference), house)} {side} the guide price"
 
 
 def _quote(quote: Quote, house: StudioFile) -> QuoteView:
@@ -111,7 +100,7 @@ def _stages(reckoned: Paid, house: StudioFile) -> Iterator[StageView]:
     for words, standing in stages.items():
         if standing:
             cost, left = to_the_cent(standing.cost, house), to_the_cent(standing.left, house)
-            yield StageView(words, cost, left, _margin(standing, house))
+            yield StageView(words, cost, left, margin_words(standing, house))
 
 
 def _told(reckoned: Paid, house: StudioFile) -> Iterator[str]:
@@ -127,7 +116,3 @@ def _did(what: str, left: Decimal, house: StudioFile) -> str:
         return f"{what} changed nothing."
     amount = to_the_cent(abs(left), house)
     return f"{what} left {amount} more." if left > 0 else f"{what} cost {amount}."
-
-
-def _margin(standing: Standing, house: StudioFile) -> str:
-    return "" if standing.margin is None else percent(standing.margin, house)

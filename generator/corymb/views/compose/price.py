@@ -1,0 +1,175 @@
+"""How is a look's price put together, in each size, and how far is it from its guide price?"""
+
+from __future__ import annotations
+
+from collections.abc import Collection
+from dataclasses import dataclass
+from decimal import Decimal
+
+from corymb.studio.models import StudioFile
+from corymb.studio.saying import and_list
+from corymb.studio.studio import Studio
+from corymb.trade.looks import Look
+from corymb.trade.money.costs import Costs, costs_of
+from corymb.trade.money.from_order import asked_for
+from corymb.trade.money.from_recipe import (
+    minutes_of,
+    needs_of,
+    price_rule_of,
+    rates_of,
+    tax_rule_of,
+)
+from corymb.trade.money.guide import BesideGuide, beside_guide
+from corymb.trade.money.margin import Standing
+from corymb.trade.money.prices import Price, price_of
+from corymb.trade.money.tax import taxed
+from corymb.trade.order_lines import REGULAR, sizes_of
+from corymb.trade.orders.pieces import Piece
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.wording import money, number, percent, price_guide, to_the_cent
+from corymb.views.money import PriceStep, PriceView, SizePrice
+
+
+@dataclass(frozen=True)
+class Reckoned:
+    """A piece's costs and its price, and what is asked for it."""
+
+    piece: Piece
+    costs: Costs
+    price: Price
+    asked: Standing
+    """What is asked for it without tax, beside what it costs."""
+    asked_shown: Decimal
+
+    @property
+    def beside(self) -> BesideGuide | None:
+        """Beside its guide price, where it has one of its own."""
+        is_regular = self.piece == self.piece.regular
+        return beside_guide(self.piece.guide, self.price.shown) if is_regular else None
+
+
+def reckoned(studio: Studio, piece: Piece, bought: Collection[str] = ()) -> Reckoned:
+    """A piece's money; `bought` names stems that are bought in, with no change to what is asked."""
+    house = studio.house.money
+    needs = needs_of(piece, studio.recipes, studio.stems, bought)
+    costs = costs_of(needs, rates_of(house))
+    asked = asked_for(piece, studio.recipes, studio.stems, house)
+    net = taxed(asked, tax_rule_of(house)).net
+    price = price_of(costs, price_rule_of(house))
+    return Reckoned(piece, costs, price, Standing(net, costs.total), asked)
+
+
+def in_sizes(studio: Studio, look: Look) -> tuple[Reckoned, ...]:
+    """A look in each of its recipe's sizes, the smallest first."""
+    recipe = studio.recipes[look.recipe]
+    pieces = [Piece(recipe, look, size) for size in sizes_of(recipe)]
+    return tuple(reckoned(studio, piece) for piece in sorted(pieces, key=lambda p: p.scale))
+
+
+def price_view(catalogue: Catalogue, look: Look) -> PriceView:
+    """What staff see of a look's price."""
+    studio, house = catalogue.studio, catalogue.studio.house
+    sizes = in_sizes(studio, look)
+    regular = next(each for each in sizes if each.piece.size == REGULAR)
+    stems = [studio.stems[known_as] for known_as in regular.piece.counts]
+    can = {stem.id for stem in stems if stem.bought is not None}
+    cannot = [stem.name for stem in stems if stem.id not in can]
+    dearer = reckoned(studio, regular.piece, can) if can else None
+    return PriceView(
+        sizes=tuple(_size(each, each.piece.size.replace("-", " "), house) for each in sizes),
+        bought=_size(dearer, "regular, bought in", house) if dearer else None,
+        not_bought=f"{and_list(cannot)} can’t be bought in." if can and cannot else "",
+        guide=price_guide(regular.piece.guide, house),
+        beside=beside_words(regular.beside, house),
+        steps=_steps(regular, minutes_of(regular.piece, studio.recipes), house),
+    )
+
+
+def beside_words(beside: BesideGuide | None, house: StudioFile) -> str:
+    """How far a worked-out price is from its guide price: `€4 over the guide price`."""
+    if beside is None:
+        return ""
+    if not beside.difference:
+        return "as the guide price"
+    side = "over" if beside.difference > 0 else "under"
+    return f"{money(abs(beside.difference), house)} {side} the guide price"
+
+
+def margin_words(standing: Standing, house: StudioFile) -> str:
+    """What part of a price stays: `58 %`; empty where nothing is asked."""
+    return "" if standing.margin is None else percent(standing.margin, house)
+
+
+def labour_words(minutes: Decimal, house: StudioFile) -> str:
+    """How labour is worked out: `20 min at €19 an hour`."""
+    rate = money(house.money.hourly_rate, house)
+    return f"{number(round(minutes), house)} min at {rate} an hour"
+
+
+def _size(of: Reckoned, name: str, house: StudioFile) -> SizePrice:
+    return SizePrice(
+        name,
+        to_the_cent(of.costs.total, house),
+        money(of.price.shown, house),
+        money(of.asked_shown, house),
+        to_the_cent(of.asked.left, house),
+        margin_words(of.asked, house),
+    )
+
+
+def _steps(of: Reckoned, minutes: Decimal, house: StudioFile) -> tuple[PriceStep, ...]:
+    """From the costs of a piece to its price, step by step; none where there is nothing."""
+    costs, price, rates = of.costs, of.price, house.money
+    ups = rates.mark_up
+    waste = f"with {percent(rates.waste.fraction, house)} waste"
+    heads = (
+        ("Stems of our own", waste, costs.grown + costs.waste_grown, ups.grown, price.grown),
+        ("Sundries", "", costs.sundries, ups.sundries, price.sundries),
+        ("Labour", labour_words(minutes, house), costs.labour, None, price.labour),
+        (
+            "Overhead",
+            f"{percent(rates.overhead.fraction, house)} of all above",
+            costs.overhead,
+            None,
+            price.overhead,
+        ),
+    )
+    steps = [
+        PriceStep(
+            words,
+            how,
+            to_the_cent(cost, house),
+            f"× {number(times, house)}" if times is not None else "",
+            to_the_cent(amount, house),
+            sum=False,
+        )
+        for words, how, cost, times, amount in heads
+        if cost or amount
+    ]
+    return (*steps, *_to_the_price(of, house))
+
+
+def _to_the_price(of: Reckoned, house: StudioFile) -> tuple[PriceStep, ...]:
+    """From the sum of the heads to the price that is shown."""
+    price, rates = of.price, house.money
+    steps = [_plain("Together", "", price.without_tax, house, to_the_cent(price.cost, house))]
+    if rates.tax_in_prices:
+        tax = price.unrounded - price.without_tax
+        steps.append(_plain("Tax", percent(rates.tax.fraction, house), tax, house))
+    if price.rounding:
+        how = f"to the next whole {money(rates.round_prices_to, house)}"
+        steps.append(_plain("Rounded up", how, price.rounding, house))
+    how = "" if rates.tax_in_prices else f"and {percent(rates.tax.fraction, house)} tax on top"
+    return (*steps, _plain("Works out at", how, price.shown, house, sums=True))
+
+
+def _plain(
+    words: str,
+    how: str,
+    amount: Decimal,
+    house: StudioFile,
+    cost: str = "",
+    *,
+    sums: bool = False,
+) -> PriceStep:
+    return PriceStep(words, how, cost, "", to_the_cent(amount, house), sum=sums or bool(cost))
