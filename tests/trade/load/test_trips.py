@@ -49,6 +49,7 @@ TRIMS = {
     "under the roof": ([upright(75, 40)], (), ()),
     "over it and may be shorter": ([TALL, upright(90, 75)], (1,), ()),
     "over it however short": ([TALL, upright(90, 76)], (), (1,)),
+    "as wide as the floor": ([upright(70, across=100)], (), ()),
     "over it and too wide besides": ([upright(90, 60, across=101)], (), ()),
 }
 
@@ -59,6 +60,7 @@ def test_stems_are_trimmed_to_the_roof_where_they_may_be(
 ) -> None:
     told = load(buckets, ESTATE)
     assert (told.to_trim, told.too_tall) == (trim, tall)
+    assert told.too_wide == tuple(i for i, one in enumerate(buckets) if one.across_cm > 100)
 
 
 def test_whoever_loads_is_told_what_to_trim() -> None:
@@ -118,6 +120,11 @@ def test_a_note_says_whether_seats_are_down(note: str, seats: str | None) -> Non
             [TALL, upright(80)],
             ESTATE,
             "Your flowers come in 2 buckets, 1 of them too tall or too wide for an estate car.",
+        ),
+        (
+            [upright(80), upright(70, across=101)],
+            ESTATE,
+            "Your flowers come in 2 buckets, 2 of them too tall or too wide for an estate car.",
         ),
         ([], VAN, ""),
     ],
