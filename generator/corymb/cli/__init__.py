@@ -11,6 +11,7 @@ from corymb import __version__
 from corymb.cli.build import build
 from corymb.cli.check import check
 from corymb.cli.new import new
+from corymb.cli.repeat import repeat
 from corymb.cli.schema import schema
 from corymb.cli.season import season
 from corymb.cli.serve import serve
@@ -47,5 +48,5 @@ def main() -> None:
     """
 
 
-for command in (build, serve, check, show, season, new, schema):
+for command in (build, serve, check, show, season, repeat, new, schema):
     main.add_command(command)
