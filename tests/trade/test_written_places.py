@@ -54,3 +54,8 @@ def test_a_line_that_several_looks_go_by_is_one_place() -> None:
     assert by_place[Place("gate-jar", ("time",))].looks == ("gate-jar", "gate-jar--later")
     assert by_place[Place("urn", ("time",))].number == 40
     assert by_place[Place("urn", ("add", 0))].looks == ("urn",)
+
+
+def test_a_place_knows_the_look_whose_own_part_it_stands_in() -> None:
+    assert Place("gate-jar", ("stems", 0)).look == "gate-jar"
+    assert Place("gate-jar", (*LATER, "swap", 0)).look == "gate-jar--later"

@@ -26,6 +26,12 @@ class Place:
     recipe: str
     path: tuple[Step, ...]
 
+    @property
+    def look(self) -> str:
+        """The look whose own part of the file it stands in: a variant's, or the recipe's."""
+        is_variants = self.path[:1] == ("variants",)
+        return f"{self.recipe}--{self.path[1]}" if is_variants else self.recipe
+
     def within(self, *path: Step) -> Place:
         """A place further in."""
         return replace(self, path=(*self.path, *path))

@@ -94,15 +94,18 @@ def _time(made: MadeOrder, order: Order) -> Iterator[RealityRow]:
 
 def _proposals(catalogue: Catalogue, order_id: str) -> Iterator[ProposalView]:
     studio = catalogue.studio
-    for correction, _ in learnt(studio.orders.values(), studio.recipes):
+    for correction, place in learnt(studio.orders.values(), studio.recipes):
         for evidence in correction.evidence:
             if evidence.order == order_id:
-                yield _proposal(catalogue, correction, evidence)
+                look = place.look if place else correction.written.looks[0]
+                yield _proposal(catalogue, correction, evidence, look)
 
 
-def _proposal(catalogue: Catalogue, correction: Correction, evidence: Evidence) -> ProposalView:
+def _proposal(
+    catalogue: Catalogue, correction: Correction, evidence: Evidence, look: str
+) -> ProposalView:
+    """What to look at again in the look whose own part of the file says it."""
     studio = catalogue.studio
-    look = correction.written.looks[0]
     recipe, _, variant = look.partition("--")
     others = [look_words(studio, other) for other in evidence.shared_with]
     return ProposalView(
