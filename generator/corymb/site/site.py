@@ -15,9 +15,11 @@ from corymb.site.pages import Making, Page, all_pages
 from corymb.site.pictures import Pictures
 from corymb.site.render import render
 from corymb.site.settings import SiteSettings
+from corymb.site.tables import csv_file
 from corymb.studio.models import Photo
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.costs_table import costs_table
 from corymb.views.compose.orders.calendar import calendars
 from corymb.views.compose.site_frame import site_frame
 
@@ -60,6 +62,9 @@ def make_site(
     site.files["robots.txt"] = finding.robots(catalogue.audience, settings.site_url)
     if not catalogue.staff and settings.site_url:
         site.files["sitemap.xml"] = finding.sitemap(pages)
+    if catalogue.staff:
+        costs = costs_table(catalogue)
+        site.files[addresses.COSTS] = csv_file(costs, catalogue.studio.house.language)
     site.files["assets/theme/css/corymb.css"] = assets.stylesheet()
     site.files["assets/tints.css"] = assets.tint_rules(
         page.frame.tint for page in pages if page.frame.tint

@@ -66,14 +66,20 @@ def in_sizes(studio: Studio, look: Look) -> tuple[Reckoned, ...]:
     return tuple(reckoned(studio, piece) for piece in sorted(pieces, key=lambda p: p.scale))
 
 
+def can_be_bought(piece: Piece, studio: Studio) -> frozenset[str]:
+    """The stems of a piece that have a price to buy them at."""
+    return frozenset(
+        known_as for known_as in piece.counts if studio.stems[known_as].bought is not None
+    )
+
+
 def price_view(catalogue: Catalogue, look: Look) -> PriceView:
     """What staff see of a look's price."""
     studio, house = catalogue.studio, catalogue.studio.house
     sizes = in_sizes(studio, look)
     regular = next(each for each in sizes if each.piece.size == REGULAR)
-    stems = [studio.stems[known_as] for known_as in regular.piece.counts]
-    can = {stem.id for stem in stems if stem.bought is not None}
-    cannot = [stem.name for stem in stems if stem.id not in can]
+    can = can_be_bought(regular.piece, studio)
+    cannot = [studio.stems[each].name for each in regular.piece.counts if each not in can]
     dearer = reckoned(studio, regular.piece, can) if can else None
     return PriceView(
         sizes=tuple(_size(each, each.piece.size.replace("-", " "), house) for each in sizes),
