@@ -116,6 +116,22 @@ def test_a_variant_is_taken_and_written_where_it_can_be_made_as_pictured(
     assert "  - 2 kitchen-jug, late-summer   # one for the sill\n" in text
 
 
+def test_how_long_it_really_took_is_told_beside_what_the_recipes_reckon(
+    table: Path, run: Run
+) -> None:
+    change(table, "used:", "minutes: 50\nused:")
+    told = " ".join(run("repeat", "kitchen-table", "--on", "2026-07-12", "--dry").output.split())
+    # By hand: a jug takes 15 minutes, a second 0.95 times that: 29.25, and whole minutes.
+    assert "Making it took 50 min; the recipes reckon 30 for what it was, and 30 for" in told
+
+
+def test_another_guide_price_is_told(table: Path, run: Run) -> None:
+    recipe = table.parents[2] / "recipes/posy/kitchen-jug.yml"
+    change(recipe, "    name: Late summer\n", "    name: Late summer\n    price: from 60\n")
+    told = run("repeat", "kitchen-table", "--on", "2026-08-12", "--dry").output
+    assert "→ €120; guide price from €25 → from €60" in " ".join(told.split())
+
+
 def test_dry_tells_the_same_and_writes_nothing(table: Path, run: Run) -> None:
     before = files(table.parents[2])
     dry = run("repeat", "kitchen-table", "--on", "2026-07-12", "--dry")
@@ -246,9 +262,9 @@ def test_every_order_of_the_demo_can_be_repeated_and_reads_back_without_a_proble
     demo: Path, run: Run
 ) -> None:
     known = [Path(path) for path in files(demo)]
-    for file in known:
-        kind = ["--year", "2031"] if file.parent.name == "standing" else ["--on", "2031-05-20"]
-        result = run("repeat", file.stem, *kind, "--take-swaps")
+    for number, file in enumerate(known):
+        when = ["--year", "2031"] if file.parent.name == "standing" else ["--on", "2031-05-20"]
+        result = run("repeat", file.stem, *when, "--take-swaps", "--id", f"new-{number}")
         assert result.exit_code == 0, result.output
     assert len(files(demo)) == 2 * len(known)
     assert errors(demo) == []
@@ -264,7 +280,9 @@ def test_taken_swaps_stand_beside_their_line_as_a_variant_would_hold_them(
     asked = ["repeat", "lantern-house", "--on", str(visit.visit.day)]
     assert "The swaps are offered" in run(*asked, "--dry").output
     before = files(demo)
-    run(*asked, "--take-swaps")
+    assert run(*asked, "--take-swaps").output.endswith(
+        "\nThe swaps stand beside their lines, as comments.\n"
+    )
     _, text = new_in(demo, before)
     notes = [line for line in text.splitlines() if line.startswith("    # swap: ")]
     assert len(notes) == len(visit.best.answer.swaps)

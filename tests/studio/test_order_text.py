@@ -80,13 +80,12 @@ def test_every_line_of_a_standing_order_stays_but_its_days(file: Path) -> None:
 
 def decorated(text: str, draw: st.DataObject) -> tuple[str, list[str]]:
     """The text with comments and empty lines put in, and the comments that have to stay."""
-    lines, kept, in_used = [], [], False
+    lines, kept, inside = [], [], ""
     for number, line in enumerate(text.splitlines()):
         key = line[:1] not in (" ", "#", "")
-        item = line.startswith("  - ")
-        count = in_used and line.startswith("  ")
-        if key:
-            in_used = line.startswith("used:")
+        inside = line.partition(":")[0] if key else inside
+        item = inside == "lines" and line.startswith("  - ")
+        count = inside == "used" and line.startswith("  ")
         if key or item or count:
             for place in range(draw.draw(st.integers(0, 2))):
                 mark = f"# c{number}-{place}"

@@ -57,6 +57,7 @@ def order_file(studio: Studio, told: Repeated, known_as: str | None, take_swaps:
     new_id = _free(studio, known_as, _bare(old.id), endings)
     dropped = [key for key in ("used", "minutes") if getattr(old, key)]
     notes = [f"What was counted stays in the old file: {', '.join(dropped)}."] if dropped else []
+    notes += _of_swaps(told, take_swaps)
     if old.visit_of and not told.standing:
         notes.append(f"It is no visit of {old.visit_of} any more: that has none on this day.")
     old_key, kind = ("order", old.id), ("order", str(day.year))
@@ -79,7 +80,8 @@ def visit_file(studio: Studio, told: Repeated, known_as: str | None, take_swaps:
     )
     new_id = _free(studio, known_as, _bare(told.standing), (str(day),))
     old_key, kind = ("standing", told.standing), ("order", str(day.year))
-    return _new(studio, old_key, new_id, kind, lambda text: visit_as_order(text, again))
+    notes = _of_swaps(told, take_swaps)
+    return _new(studio, old_key, new_id, kind, lambda text: visit_as_order(text, again), notes)
 
 
 def standing_file(studio: Studio, old: StandingOrder, year: int, known_as: str | None) -> NewFile:
@@ -162,6 +164,11 @@ def _change(studio: Studio, line: LineAgain, take_swaps: bool) -> LineChange | N
         return None
     variant = line.piece.look.variant if line.taken else None
     return LineChange(line.number, variant, line.piece.size, remarks)
+
+
+def _of_swaps(told: Repeated, take_swaps: bool) -> list[str]:
+    swaps = any(line.best.answer.swaps for line in told.lines)
+    return ["The swaps stand beside their lines, as comments."] if swaps and take_swaps else []
 
 
 def _swaps(studio: Studio, line: LineAgain) -> list[str]:

@@ -19,7 +19,7 @@ from corymb.trade.orders.repriced import Sums
 from corymb.trade.season.makeable import Answer
 from corymb.views.compose.answers import look_name, names_of, swap_view
 from corymb.views.compose.catalogue import Catalogue
-from corymb.views.compose.wording import money, sentence, third_of
+from corymb.views.compose.wording import money, price_guide, sentence, third_of
 
 WIDE = 84
 
@@ -38,6 +38,18 @@ def repeat_sheet(studio: Studio, told: Repeated) -> Iterator[str]:
     if told.old.learnt:
         yield from ("", "Learnt last time" if isinstance(told.old, Order) else "Learnt so far")
         yield from wrapped(told.old.learnt, "  ", "  ")
+    yield from _took(told)
+
+
+def _took(told: Repeated) -> Iterator[str]:
+    """How long the making really took, where the old order says so."""
+    before = told.money.before
+    if isinstance(told.old, Order) and told.old.minutes and before:
+        yield ""
+        yield from wrapped(
+            f"Making it took {told.old.minutes} min; the recipes reckon {before.minutes} for what "
+            f"it was, and {told.money.now.minutes} for what it would be."
+        )
 
 
 def _beside(told: Repeated) -> Iterator[str]:
@@ -83,12 +95,18 @@ def _money(catalogue: Catalogue, told: Repeated) -> Iterator[str]:
     for place, line in enumerate(told.lines):
         stems = _change(catalogue, before, now, "stems", place)
         asked = _change(catalogue, before, now, "asked", place)
-        yield from wrapped(
-            f"{line.quantity:>4} {words_of(line.piece)}: {stems}; {asked}", "", " " * 5
-        )
+        told_line = f"{line.quantity:>4} {words_of(line.piece)}: {stems}; {asked}"
+        yield from wrapped(f"{told_line}{_guide(catalogue, line)}", "", " " * 5)
     cost = _two(catalogue, before.cost if before else None, now.cost)
     quote = _two(catalogue, before.quote if before else None, now.quote)
     yield f"     All of it: costs {cost}; quote {quote}"
+
+
+def _guide(catalogue: Catalogue, line: LineAgain) -> str:
+    """The guide price that clients read, where another variant has another."""
+    house = catalogue.studio.house
+    old, new = (price_guide(piece.guide, house) for piece in (line.old, line.piece))
+    return f"; guide price {old or 'none'} → {new or 'none'}" if old != new else ""
 
 
 def _change(catalogue: Catalogue, before: Sums | None, now: Sums, what: str, place: int) -> str:

@@ -18,7 +18,7 @@ from corymb.studio.studio import Studio
 from corymb.trade.money.costs import costs_of
 from corymb.trade.money.from_recipe import needs_of, rates_of
 from corymb.trade.orders.due import Due, DueLine
-from corymb.trade.orders.paid import Paid, paid
+from corymb.trade.orders.paid import paid, planned_minutes
 from corymb.trade.orders.pieces import Piece
 
 Several = Sequence[tuple[int, Piece]]
@@ -36,6 +36,8 @@ class Sums:
     """Of all of it, with sundries, labour and overhead."""
     quote: Decimal
     """What the client pays, tax and all."""
+    minutes: Decimal
+    """Of making, as the recipes reckon."""
 
 
 @dataclass(frozen=True)
@@ -57,7 +59,8 @@ def repriced(
 
 def _sums(order: Order | StandingOrder, day: date, several: Several, studio: Studio) -> Sums:
     lines = tuple(DueLine(number, *each) for number, each in enumerate(several, 1))
-    of_all: Paid = paid(Due(order.id, order, day, lines, Fraction(0)), studio)
+    due = Due(order.id, order, day, lines, Fraction(0))
+    of_all = paid(due, studio)
     rates = rates_of(studio.house.money)
     return Sums(
         tuple(
@@ -67,4 +70,5 @@ def _sums(order: Order | StandingOrder, day: date, several: Several, studio: Stu
         tuple(line.quoted.total for line in of_all.lines),
         of_all.written.cost,
         of_all.quote.to_pay,
+        planned_minutes(due, studio),
     )
