@@ -21,7 +21,7 @@ SHIFT = """new Promise((done) => {
 })"""
 
 
-@pytest.mark.parametrize("kind", kinds("home", "recipe"), ids=str)
+@pytest.mark.parametrize("kind", kinds("home", "recipe", "in-season", "your-date"), ids=str)
 def test_nothing_jumps_while_a_page_arrives(kind: Kind, visit: Visit) -> None:
     page = visit(kind)
     scroll_through(page)

@@ -116,6 +116,20 @@ def test_week_steps_move_the_day_by_seven(ask: Any) -> None:
     expect(page.get_by_label("The flowers are for")).to_have_value("2026-09-12")
 
 
+def test_what_cant_be_made_then_leads_to_the_nearest_day_it_can(ask: Any) -> None:
+    page = ask(f"?date={DAY}")
+    folded = page.locator("[data-date-not]").first
+    folded.locator("summary").click()
+    recipe = folded.locator("[data-weeks]").first
+    name = recipe.get_by_role("heading").inner_text()
+    recipe.get_by_role("button", name="The nearest is").click()
+    day = date.fromisoformat(date_in(page) or "")
+    assert day.weekday() == date.fromisoformat(DAY).weekday() and day.isoformat() != DAY
+    can = page.locator("[data-date-can] [data-weeks]", has_text=name)
+    expect(can).to_be_visible()
+    expect(page.get_by_label("The flowers are for")).to_be_focused()
+
+
 def test_back_and_forward_go_through_the_days(ask: Any) -> None:
     page = ask(f"?date={DAY}")
     page.get_by_role("button", name="A week later").click()

@@ -14,7 +14,7 @@ from corymb.trade.season.sureness import NOT, TOUCH
 from corymb.views.compose import addresses
 from corymb.views.compose.answers import answer_view
 from corymb.views.compose.catalogue import Catalogue
-from corymb.views.compose.wording import price_guide, third_of
+from corymb.views.compose.wording import price_guide
 from corymb.views.pieces import Link
 from corymb.views.season import (
     AnswerView,
@@ -61,10 +61,12 @@ def dated(catalogue: Catalogue, recipe: Recipe) -> DatedRecipe:
 
 
 def _same(best: Best) -> tuple[object, ...]:
-    """What makes one answer: weeks that are alike in this share it."""
+    """What makes one answer: weeks that are alike in this share it.
+
+    The nearest week isn't part of it: the page itself finds the day that is nearest to a day.
+    """
     answer = best.answer
-    near = third_of(answer.nearest) if answer.nearest else ""
-    return best.look.id, best.state, answer.swaps, answer.blocks, answer.too_much, near
+    return best.look.id, best.state, answer.swaps, answer.blocks, answer.too_much
 
 
 def _price(catalogue: Catalogue, best: Best) -> str:

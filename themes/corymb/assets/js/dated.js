@@ -1,11 +1,32 @@
 // Of every recipe's answers, which are all in the page, shows the one for a week: what can be made first,
 // in the order of ways; then, folded, what can't.
+import { CELLS, cellOf, daysOn, written } from "./week.js";
+
 const WAYS = { pictured: "as pictured", variant: "as a variant", swaps: "with swaps" };
 const ORDER = [...Object.keys(WAYS), "none"];
 
-// Shows a recipe's answer for a cell of the year, and gives its state.
-function answer(recipe, cell) {
-  const chosen = recipe.dataset.weeks.split(" ")[cell];
+// The nearest day, whole weeks away, on which a recipe can be made; of two alike the one to come.
+function nearestDay(day, places, answers) {
+  for (let weeks = 1; weeks <= CELLS; weeks += 1) {
+    const near = [weeks, -weeks].map((each) => daysOn(day, 7 * each));
+    const found = near.find((other) => answers[places[cellOf(other)]].dataset.answer !== "none");
+    if (found) return found;
+  }
+  return null;
+}
+
+function point(button, day, inWords) {
+  button.hidden = !day;
+  if (!day) return;
+  button.dataset.nearest = written(day);
+  button.textContent = `The nearest is ${inWords(day)}`;
+}
+
+// Shows a recipe's answer for the week of a day, and gives its state.
+function answer(recipe, day, inWords) {
+  const places = recipe.dataset.weeks.split(" ");
+  const cell = cellOf(day);
+  const chosen = places[cell];
   const answers = [...recipe.querySelectorAll("[data-answer]")];
   answers.forEach((each, place) => { each.hidden = String(place) !== chosen; });
   for (const image of recipe.querySelectorAll("[data-goes-with]")) {
@@ -14,14 +35,16 @@ function answer(recipe, cell) {
   const shown = answers[chosen];
   const sure = shown.querySelector("[data-sure-here]");
   if (sure) sure.textContent = recipe.dataset.sure.split("|")[cell];
+  const nearest = shown.querySelector("[data-nearest]");
+  if (nearest) point(nearest, nearestDay(day, places, answers), inWords);
   return shown.dataset.answer;
 }
 
-function answerStyle({ section, recipes }, cell) {
+function answerStyle({ section, recipes }, day, inWords) {
   const can = section.querySelector("[data-date-can]");
   const folded = section.querySelector("[data-date-not]");
   const not = folded.querySelector("ul");
-  const states = recipes.map((recipe) => answer(recipe, cell));
+  const states = recipes.map((recipe) => answer(recipe, day, inWords));
   for (const way of ORDER) {
     const those = recipes.filter((_, place) => states[place] === way);
     (way === "none" ? not : can).append(...those);
@@ -33,13 +56,12 @@ function answerStyle({ section, recipes }, cell) {
   return states;
 }
 
-// The styles of a page with their recipes in the order they were written, and how to answer for a cell
-// of the year: it gives the state of every recipe.
-export function answering(page) {
+// How to answer for a day; it gives the state of every recipe. `inWords` says another day.
+export function answering(page, inWords) {
   const styles = [...page.querySelectorAll("[data-date-style]")].map((section) => {
     return { section, recipes: [...section.querySelectorAll("[data-weeks]")] };
   });
-  return (cell) => styles.flatMap((style) => answerStyle(style, cell));
+  return (day) => styles.flatMap((style) => answerStyle(style, day, inWords));
 }
 
 // How many can be made, and how.

@@ -1,7 +1,7 @@
 // Days as the address writes them, and the week of a day by ISO 8601: Monday to Sunday, counted to the
 // year of its Thursday. A day here is midnight in UTC, so that no summer time can move it.
 const DAY = 86_400_000; // milliseconds
-const CELLS = 52; // of the year at a glance; a 53rd week is shown as the last
+export const CELLS = 52; // of the year at a glance; a 53rd week is shown as the last
 
 // A day of the calendar written 2026-09-19, or null.
 export function dayFrom(text) {

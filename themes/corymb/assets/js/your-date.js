@@ -1,7 +1,7 @@
 // Answers for a day. The day is kept in the address, so that it can be sent and gone back to; what can be
 // made in its week is said aloud.
 import { answering, inAll } from "./dated.js";
-import { cellOf, dayFrom, daysOn, mondayOf, today, weekOf, written } from "./week.js";
+import { dayFrom, daysOn, mondayOf, today, weekOf, written } from "./week.js";
 
 const ONE_STEP = 1000; // ms; what is changed faster, as with a held key, is one step back
 const LONG = { timeZone: "UTC", day: "numeric", month: "long", year: "numeric" };
@@ -10,11 +10,11 @@ const page = document.querySelector("[data-date]");
 const part = (name) => page.querySelector(`[data-date-${name}]`);
 const input = part("ask").querySelector("input");
 const mail = part("mail");
-const answerFor = answering(page);
 const title = document.title;
 const { lang } = document.documentElement;
 const withWeekday = new Intl.DateTimeFormat(lang, { ...LONG, weekday: "long" });
-const fromTo = new Intl.DateTimeFormat(lang, LONG);
+const inWords = new Intl.DateTimeFormat(lang, LONG);
+const answerFor = answering(page, (day) => inWords.format(day));
 let changed = -ONE_STEP;
 
 function say(day, count, gone = "") {
@@ -23,7 +23,7 @@ function say(day, count, gone = "") {
 
 function weekInWords(day) {
   const monday = mondayOf(day);
-  return `Week ${weekOf(day)}, ${fromTo.formatRange(monday, daysOn(monday, 6))}.`;
+  return `Week ${weekOf(day)}, ${inWords.formatRange(monday, daysOn(monday, 6))}.`;
 }
 
 function open(chosen) {
@@ -38,7 +38,7 @@ function none(why) {
 }
 
 function show(day) {
-  const states = answerFor(cellOf(day));
+  const states = answerFor(day);
   const gone = day < today() || day < dayFrom(page.dataset.today);
   const named = withWeekday.format(day);
   say(named, `${weekInWords(day)} ${inAll(states)}`, gone ? "That day has gone by; the same week of another year is much like it." : "");
@@ -83,8 +83,7 @@ function choose() {
   else none("");
 }
 
-function step(days) {
-  const to = written(daysOn(dayFrom(input.value), days));
+function go(to) {
   if (!answered(to)) return;
   input.value = to;
   choose();
@@ -93,8 +92,15 @@ function step(days) {
 input.addEventListener("input", choose);
 part("ask").addEventListener("submit", (event) => event.preventDefault());
 for (const each of page.querySelectorAll("[data-date-step]")) {
-  each.addEventListener("click", () => step(Number(each.dataset.dateStep)));
+  const days = Number(each.dataset.dateStep);
+  each.addEventListener("click", () => go(written(daysOn(dayFrom(input.value), days))));
 }
+page.addEventListener("click", ({ target }) => {
+  const nearest = target.closest("[data-nearest]");
+  if (!nearest) return;
+  go(nearest.dataset.nearest);
+  input.focus(); // the button has gone with its answer
+});
 addEventListener("popstate", () => {
   changed = -ONE_STEP;
   read();
