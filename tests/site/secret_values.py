@@ -14,7 +14,7 @@ from datetime import date, timedelta
 from pathlib import Path
 from typing import Any
 
-from corymb.studio.values import colour, dates, length, money, place, recurrence, share, text
+from corymb.studio.values import colour, dates, length, money, place, recurrence, share, text, work
 from corymb.studio.values import season_text as seasons
 from corymb.studio.values import time as times
 from corymb.studio.values import volume as volumes
@@ -109,6 +109,9 @@ HOLDS_NONE: dict[Callable[[str], Any], str] = {
     seasons.parse_season: "days of the year, like any other stem's",
     times.parse_day_range: "whole days, two years at most",
     times.parse_clock: "a time of day, like any other",
+    work.parse_people: "a dozen at most",
+    work.parse_hours_of_work: "hours of a day",
+    work.parse_days_before: "a few days",
     recurrence.parse_recurrence: "a rule of the calendar",
     colour.parse_hex: "six figures, like any other colour's",
     colour.parse_colour_part: "a colour",

@@ -5,7 +5,17 @@ from decimal import Decimal
 from typing import Annotated
 
 from corymb.studio import words
-from corymb.studio.values import colour, dates, length, money, number, place, recurrence, share
+from corymb.studio.values import (
+    colour,
+    dates,
+    length,
+    money,
+    number,
+    place,
+    recurrence,
+    share,
+    work,
+)
 from corymb.studio.values import season as seasons
 from corymb.studio.values import text as texts
 from corymb.studio.values import time as times
@@ -299,6 +309,41 @@ DecimalField = Annotated[
 EmailField = Annotated[
     str,
     Friendly(texts.parse_email, (str,), "An e-mail address.", ("flowers@garden.example",)),
+]
+PeopleField = Annotated[
+    int,
+    Friendly(
+        work.parse_people,
+        (int,),
+        "How many people work at it, yourself counted.",
+        ("2",),
+        ("integer",),
+        limits={"minimum": 1, "maximum": work.MOST_PEOPLE},
+    ),
+]
+HoursOfWorkField = Annotated[
+    float,
+    Friendly(
+        work.parse_hours_of_work,
+        (float, int, Decimal),
+        "Hours of work in a day.",
+        ("7", "7.5"),
+        ("number",),
+        write=number.plain,
+        limits={"minimum": work.SHORTEST_DAY, "maximum": work.LONGEST_DAY},
+        convert=float,
+    ),
+]
+DaysBeforeField = Annotated[
+    int,
+    Friendly(
+        work.parse_days_before,
+        (int,),
+        "How many days before handing over.",
+        ("1",),
+        ("integer",),
+        limits={"minimum": 0, "maximum": work.MOST_DAYS_BEFORE},
+    ),
 ]
 LatitudeField = Annotated[
     float,

@@ -15,6 +15,9 @@ from math import ceil, log2
 FORM = "unit form (Crawford)"
 """The reading that plans are made with."""
 
+LEARNT_BY = 1000
+"""Whoever has made so many of one day's pieces gets no faster. House value, no source."""
+
 PRACTISED_RATE = 0.95
 """Whoever has made it often learns little more. House value, no source."""
 
@@ -29,8 +32,17 @@ class Hand:
 
     def piece_minutes(self, recipe_minutes: float, number: int) -> float:
         """How long this hand's piece of that number takes; never less than the practised hand's."""
+        number = min(number, LEARNT_BY)
         own = unit(recipe_minutes * self.first, number, self.rate)
         return max(own, unit(recipe_minutes, number, PRACTISED_RATE))
+
+    def minutes_for(self, recipe_minutes: float, pieces: int, made: int = 0) -> float:
+        """How long this hand takes for so many pieces more, after those `made` already."""
+        learning = range(made + 1, min(made + pieces, LEARNT_BY) + 1)
+        learnt = pieces - len(learning)
+        return sum(self.piece_minutes(recipe_minutes, number) for number in learning) + (
+            learnt * self.piece_minutes(recipe_minutes, LEARNT_BY) if learnt else 0.0
+        )
 
 
 EXPERIENCED = Hand("experienced", 1.0, PRACTISED_RATE)
@@ -74,9 +86,7 @@ def average_total(first: float, pieces: int, rate: float) -> float:
 def making_minutes(recipe_minutes: float, pieces: int, hand: Hand = EXPERIENCED) -> int:
     """Whole minutes that one hand needs for all pieces, rounded up. Raises ValueError below 0."""
     _counted(pieces)
-    return whole_minutes(
-        sum(hand.piece_minutes(recipe_minutes, number) for number in range(1, pieces + 1))
-    )
+    return whole_minutes(hand.minutes_for(recipe_minutes, pieces))
 
 
 def whole_minutes(minutes: float) -> int:

@@ -8,13 +8,15 @@ Math. 17 (1969) 416-429, from memory), not a proof that it can't be done faster.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
+from functools import partial
 
+from corymb.studio.values.work import MOST_PEOPLE
 from corymb.trade.hours.learning import EXPERIENCED, HELPER, Hand, whole_minutes
 
-MOST_PEOPLE = 12
-"""More don't fit round the benches of a small studio. House value, no source."""
+MOST_TURNS = 500
+"""However many pieces there are, they are handed out in no more turns than this."""
 
 
 @dataclass(frozen=True)
@@ -41,14 +43,14 @@ class _Bench:
     minutes: float = 0.0
     made: dict[str, int] = field(default_factory=dict)
 
-    def after(self, job: Job) -> float:
-        """When this person would be done with one more of it."""
-        number = self.made.get(job.name, 0) + 1
-        return self.minutes + self.hand.piece_minutes(job.recipe_minutes, number)
+    def after(self, job: Job, pieces: int) -> float:
+        """When this person would be done with so many more of it."""
+        made = self.made.get(job.name, 0)
+        return self.minutes + self.hand.minutes_for(job.recipe_minutes, pieces, made)
 
-    def make(self, job: Job) -> None:
-        self.minutes = self.after(job)
-        self.made[job.name] = self.made.get(job.name, 0) + 1
+    def make(self, job: Job, pieces: int) -> None:
+        self.minutes = self.after(job, pieces)
+        self.made[job.name] = self.made.get(job.name, 0) + pieces
 
 
 def shared_out(jobs: Sequence[Job], crew: Sequence[Hand]) -> tuple[Share, ...]:
@@ -59,12 +61,19 @@ def shared_out(jobs: Sequence[Job], crew: Sequence[Hand]) -> tuple[Share, ...]:
         raise ValueError("pieces and minutes are 0 or more")
     benches = [_Bench(hand) for hand in crew]
     for job in sorted(jobs, key=lambda job: (-job.recipe_minutes, job.name)):
-        for _ in range(job.pieces):
-            min(benches, key=lambda bench: bench.after(job)).make(job)
+        for pieces in _handfuls(job.pieces):
+            min(benches, key=partial(_Bench.after, job=job, pieces=pieces)).make(job, pieces)
     return tuple(
         Share(bench.hand, tuple(bench.made.items()), whole_minutes(bench.minutes))
         for bench in benches
     )
+
+
+def _handfuls(pieces: int) -> Iterator[int]:
+    """One by one; of more than MOST_TURNS, so many at a time that it takes no more turns."""
+    at_once = -(-pieces // MOST_TURNS) or 1
+    for taken in range(0, pieces, at_once):
+        yield min(at_once, pieces - taken)
 
 
 def minutes_at_the_bench(jobs: Sequence[Job], crew: Sequence[Hand]) -> int:

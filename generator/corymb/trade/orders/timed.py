@@ -41,6 +41,10 @@ NO_HOURS = ClockSpan(time(10), time(18))
 """When flowers are looked at, where an order doesn't say. House value, no source."""
 
 
+MOST_DAYS = 14
+"""Flowers don't wait for work that takes longer. House value, no source."""
+
+
 @dataclass(frozen=True)
 class LineThen:
     """A line of an order as it can be made in the order's week."""
@@ -88,6 +92,8 @@ class Timed:
     """The fewest who are done with making in a day; none where more don't help."""
     keeps_until: datetime
     """When its flowers have done their work: the end of use, or the next visit's hour."""
+    too_much: bool
+    """Whether it is more than a fortnight's work; the steps then are a fortnight's."""
 
 
 def line_then(line: DueLine, day: date, makeable: Makeable) -> LineThen:
@@ -104,11 +110,12 @@ def timed(due: Due, studio: Studio, makeable: Makeable, today: date | None = Non
     shares = shared_out(jobs, crew)
     stems = _to_cut(lines, due.spare)
     cut_minutes = cutting_minutes(stems, habits)
-    doing = Work(
-        keeping(lines, studio),
-        ceil(cut_minutes / work.people),
-        max(share.minutes for share in shares),
+    cutting = ceil(cut_minutes / work.people)
+    making = max(share.minutes for share in shares)
+    most_cutting, most_making = (
+        int(60 * hours * MOST_DAYS) for hours in (work.cut_hours, work.hours_a_day)
     )
+    doing = Work(keeping(lines, studio), min(cutting, most_cutting), min(making, most_making))
     hours = due.order.hours or NO_HOURS
     use = _use(due, hours, studio)
     return Timed(
@@ -123,6 +130,7 @@ def timed(due: Due, studio: Studio, makeable: Makeable, today: date | None = Non
         shares=shares,
         people=people_needed(jobs, 60 * habits.make_hours),
         keeps_until=lasts_until(use),
+        too_much=cutting > most_cutting or making > most_making,
     )
 
 
@@ -133,7 +141,8 @@ def keeping(lines: Iterable[LineThen], studio: Studio) -> tuple[Keeping, ...]:
 
 
 def _keeping(stem: Stem) -> Keeping:
-    return Keeping(stem.id, stem.name, stem.conditioning.hours, stem.vase_life.fewest)
+    hours = min(stem.conditioning.hours, 24 * MOST_DAYS)
+    return Keeping(stem.id, stem.name, hours, stem.vase_life.fewest)
 
 
 def _use(due: Due, hours: ClockSpan, studio: Studio) -> Use:

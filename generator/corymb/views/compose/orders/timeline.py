@@ -17,6 +17,14 @@ from corymb.views.compose.orders.lines import line_words
 from corymb.views.compose.orders.when import clock_span, long_time, short_day, weekday_and_day
 from corymb.views.orders import StepView, TimelineView, WorkerView, WorkView
 
+STEPS = {
+    "cut": "Cut",
+    "condition": "Condition",
+    "make": "Make",
+    "hand over": "Hand over",
+    "use": "In use",
+}
+
 WIDE = 1000
 """The drawing's width in its own units."""
 
@@ -38,6 +46,8 @@ def timeline_view(catalogue: Catalogue, due: Due, of_due: Timed) -> TimelineView
 
 def flags_of(catalogue: Catalogue, of_due: Timed) -> Iterator[str]:
     """What won't do: too late, and stems that don't keep, those together that keep alike."""
+    if of_due.too_much:
+        yield "This is more than a fortnight's work for the people you have: nothing keeps so long."
     alike: dict[int, list[str]] = {}
     for flag in of_due.timeline.flags:
         if flag.kind == "too late":
@@ -71,7 +81,7 @@ def _days(first: date, last: date) -> list[date]:
 def _step(step: Step, days: list[date]) -> StepView:
     start, end = _place(step.start, days), _place(step.end, days)
     return StepView(
-        name=step.name.capitalize(),
+        name=STEPS[step.name],
         day=weekday_and_day(step.start.date()),
         hours=clock_span(step.start, step.end),
         note=step.note,
