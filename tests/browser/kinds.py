@@ -35,6 +35,11 @@ BOTH = {
     "lost": "arrangements/long/gone.html",
 }
 STAFF = {
+    "this-week": "weeks/2026-W38.html",
+    "orders": "orders.html",
+    "order": "orders/barn-supper.html",
+    "visit": "orders/lantern-house--2026-09-22.html",
+    "standing-order": "standing/lantern-house.html",
     "weeks-ahead": "weeks-ahead.html",
     "lessons": "lessons.html",
     "lesson": "lessons/conditioning.html",

@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from corymb.site.render import render
-from corymb.views import frame, pages, recipe, season, stem
+from corymb.views import frame, orders, pages, recipe, season, stem, week
 from corymb.views.pieces import Audience
 from tests.theme.filling import filled
 
@@ -25,6 +25,10 @@ VIEWS: tuple[tuple[str, Audience, Any], ...] = (
     ("made.html", "clients", pages.MadeView),
     ("made.html", "staff", pages.StaffMade),
     ("weeks_ahead.html", "staff", season.WeeksAheadView),
+    ("orders.html", "staff", orders.OrdersView),
+    ("order.html", "staff", orders.OrderView),
+    ("standing.html", "staff", orders.StandingView),
+    ("week.html", "staff", week.WeekView),
     ("lessons.html", "staff", pages.LessonsView),
     ("lesson.html", "staff", pages.LessonView),
     ("prose.html", "clients", pages.ProseView),

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from datetime import UTC
 
-from icalendar import Calendar, Event
+from icalendar import Calendar, Event, vText
 
 from corymb.views.week import CalendarView, EventView
 
@@ -26,7 +26,7 @@ def written(calendar: CalendarView) -> bytes:
     whole = Calendar()
     whole.add("prodid", MADE_BY)
     whole.add("version", "2.0")
-    whole.add("name", calendar.name)
+    whole.add("name", vText(calendar.name))  # the library knows RFC 5545, not 7986
     for each in calendar.events:
         whole.add_component(_event(calendar, each))
     text: bytes = whole.to_ical()

@@ -19,7 +19,7 @@ class TaskView:
 
 @dataclass(frozen=True)
 class DayView:
-    """A day of the week: what is cut, made, handed over, and looked at."""
+    """A day of the week: what is cut, made, handed over, and in use."""
 
     id: str  # '2026-09-17', an anchor
     name: str  # 'Thursday 17 September'

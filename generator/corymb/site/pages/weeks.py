@@ -10,7 +10,7 @@ from corymb.views.compose.orders.weeks import week_views
 from corymb.views.pieces import Link
 
 SECTION = "week"
-ABOUT = "What is cut, made, handed over and looked at, day by day."
+ABOUT = "What is cut, made, handed over and in use, day by day."
 
 
 def pages(making: Making) -> Iterator[Page]:

@@ -6,17 +6,37 @@ from collections.abc import Iterator
 
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.orders.shown import shown_dues
+from corymb.views.compose.orders.weeks import weeks_shown
 
 
 def pages_of(catalogue: Catalogue) -> frozenset[str]:
-    """The address of every page of the catalogue's audience."""
+    """The address of every page of the catalogue's audience that is there whatever the day.
+
+    A text may lead to these. Weeks and visits come and go (`pages_of_the_day`).
+    """
     return frozenset(_pages_of(catalogue))
+
+
+def pages_of_the_day(catalogue: Catalogue) -> frozenset[str]:
+    """The address of every page that is there only around the day of the build."""
+    visits = (due for due in shown_dues(catalogue) if due.id not in catalogue.studio.orders)
+    weeks = weeks_shown(catalogue) if catalogue.staff else ()
+    return frozenset(
+        (
+            *(addresses.of_due(due.id) for due in visits),
+            *(addresses.of_week(str(week)) for week in weeks),
+        )
+    )
 
 
 def _pages_of(catalogue: Catalogue) -> Iterator[str]:
     yield from (addresses.HOME, addresses.ARRANGEMENTS, addresses.FLOWERS)
     yield from (addresses.IN_SEASON, addresses.YOUR_DATE)
-    yield from [addresses.WEEKS_AHEAD] if catalogue.staff else []
+    if catalogue.staff:
+        yield from (addresses.WEEKS_AHEAD, addresses.ORDERS)
+        yield from map(addresses.of_due, catalogue.studio.orders)
+        yield from map(addresses.of_standing, catalogue.studio.standing_orders)
     yield from (addresses.SEARCH, addresses.NOT_FOUND)
     yield from {addresses.of_style(recipe.style) for recipe in catalogue.recipes()}
     for looks in catalogue.looks.values():

@@ -15,9 +15,8 @@ from corymb.studio.values.dates import IsoWeek
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.tasks import Task, by_week, tasks_of
+from corymb.views.compose.orders.timeline import STEPS
 from corymb.views.week import CalendarView, EventView
-
-WORDS = {"cut": "Cut", "make": "Make", "hand over": "Hand over", "use": "In use"}
 
 
 def calendars(catalogue: Catalogue) -> Iterator[CalendarView]:
@@ -42,7 +41,7 @@ def _event(studio: str, task: Task) -> EventView:
     known_as = f"{studio}/{task.due.id}/{task.step.name}/{task.number}"
     return EventView(
         uid=str(uuid5(NAMESPACE_URL, known_as)),
-        words=f"{WORDS[task.step.name]}: {task.due.name}",
+        words=f"{STEPS[task.step.name]}: {task.due.name}",
         start=task.step.start,
         end=task.step.end,
         note=task.step.note,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.orders.due import Due, DueLine
 from corymb.trade.orders.timed import LineThen
-from corymb.trade.season.best import Best, BestState
+from corymb.trade.season.best import Best
 from corymb.trade.season.weeks import week_on
 from corymb.views.compose import addresses
 from corymb.views.compose.answers import answer_view, look_name
@@ -38,10 +38,7 @@ def line_view(catalogue: Catalogue, due: Due, then: LineThen) -> OrderLineView:
 
 def best_then(then: LineThen) -> Best:
     """The answer of the line's own look, as a week's."""
-    look, answer = then.line.piece.look, then.answer
-    pictured = answer.state == "pictured"
-    state: BestState = "variant" if look.variant and pictured else answer.state
-    return Best(answer.week, look, answer, state)
+    return Best(then.answer.week, then.line.piece.look, then.answer, then.answer.state)
 
 
 def leaves_words(line: DueLine) -> str:

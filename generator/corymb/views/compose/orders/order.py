@@ -13,7 +13,7 @@ from corymb.views.compose.orders.cautions import cautions_for, hot_advice
 from corymb.views.compose.orders.lines import line_view
 from corymb.views.compose.orders.shown import timed_due
 from corymb.views.compose.orders.timeline import timeline_view, work_view
-from corymb.views.compose.orders.when import day_in_full, days_away, long_time
+from corymb.views.compose.orders.when import day_in_full, days_away, hours_words, long_time
 from corymb.views.compose.reality import reality_view
 from corymb.views.orders import OrderView
 from corymb.views.pieces import Fact, Link
@@ -62,7 +62,7 @@ def order_facts(order: OrderBase) -> tuple[Fact, ...]:
 
 def _facts(due: Due, of_due: Timed) -> tuple[Fact, ...]:
     facts = [
-        Fact(str(of_due.hours) if due.order.hours else "", "looked at"),
+        Fact(hours_words(of_due.hours) if due.order.hours else "", "in use"),
         Fact(f"{sum(line.quantity for line in due.lines)}", "pieces"),
         Fact(f"{of_due.stems}", "stems to cut"),
         Fact(long_time(of_due.minutes) if of_due.minutes else "", "to make, by one"),

@@ -9,7 +9,7 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.order import order_facts
 from corymb.views.compose.orders.shown import shown_dues
 from corymb.views.compose.orders.visits import months_of, sent_views
-from corymb.views.compose.orders.when import day_span
+from corymb.views.compose.orders.when import day_span, hours_words
 from corymb.views.orders import StandingView
 from corymb.views.pieces import Fact, Link
 
@@ -40,7 +40,7 @@ def coming_visits(catalogue: Catalogue, standing_id: str) -> list[Due]:
 def _facts(order: StandingOrder) -> tuple[Fact, ...]:
     facts = (
         Fact(day_span(order.from_, order.until), "Runs"),
-        Fact(f"{order.hours}" if order.hours else "", "Looked at"),
+        Fact(hours_words(order.hours) if order.hours else "", "In use"),
     )
     return tuple(fact for fact in facts if fact.value)
 

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from datetime import date
 from itertools import groupby
 
+from corymb.studio.models import Order
 from corymb.studio.saying import counted
 from corymb.studio.words import MONTHS
 from corymb.trade.looks import Look, look_by_id
@@ -17,6 +18,7 @@ from corymb.views.compose import addresses
 from corymb.views.compose.answers import answer_view, look_name
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.lines import best_then
+from corymb.views.compose.orders.shown import shown_dues
 from corymb.views.compose.orders.when import weekday_and_day
 from corymb.views.orders import SentView, VisitMonth, VisitView
 from corymb.views.pieces import Link
@@ -61,13 +63,13 @@ def best_of_visit(catalogue: Catalogue, due: Due) -> Best:
 def sent_views(catalogue: Catalogue, standing_id: str) -> Iterator[SentView]:
     """What was sent on the visits that are past, the latest first."""
     past = catalogue.dues.history(standing_id, catalogue.today)
+    shown = {due.day: due for due in shown_dues(catalogue) if due.standing == standing_id}
     for day, look_id in reversed(past.items()):
-        yield _sent(catalogue, standing_id, day, look_by_id(look_id, catalogue.studio.recipes))
+        look = look_by_id(look_id, catalogue.studio.recipes)
+        yield _sent(catalogue, day, look, shown.get(day))
 
 
-def _sent(catalogue: Catalogue, standing_id: str, day: date, look: Look) -> SentView:
-    orders = catalogue.studio.orders.values()
-    own = [o for o in orders if o.visit_of == standing_id and o.date == day]
+def _sent(catalogue: Catalogue, day: date, look: Look, due: Due | None) -> SentView:
     made = [
         Link(made.title, addresses.of_made(made.id))
         for made in catalogue.made()
@@ -76,9 +78,9 @@ def _sent(catalogue: Catalogue, standing_id: str, day: date, look: Look) -> Sent
     return SentView(
         when=f"{weekday_and_day(day)} {day.year}",
         look=Link(look_name(catalogue, look), addresses.of_look(look)),
-        order=Link(own[0].name, addresses.of_due(own[0].id)) if own else None,
+        order=Link(due.name, addresses.of_due(due.id)) if due else None,
         made=tuple(made),
-        learnt=own[0].learnt if own else "",
+        learnt=due.order.learnt if due and isinstance(due.order, Order) else "",
     )
 
 

@@ -1,6 +1,6 @@
 """Which weeks have pages, and what do they show?
 
-Every week in which something is cut, made, handed over or looked at, and the week of the build
+Every week in which something is cut, made, handed over or in use, and the week of the build
 with its neighbours in any case.
 """
 

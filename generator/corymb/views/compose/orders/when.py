@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date, datetime, timedelta
 
 from corymb.studio.saying import counted
-from corymb.studio.values.time import Duration
+from corymb.studio.values.time import ClockSpan, Duration
 from corymb.studio.words import MONTHS, WEEKDAYS
 
 
@@ -29,6 +29,11 @@ def clock_span(start: datetime, end: datetime) -> str:
     if start.date() == end.date():
         return f"{start:%H:%M} to {end:%H:%M}"
     return f"{start:%H:%M} to {WEEKDAYS[end.weekday()]} {end:%H:%M}"
+
+
+def hours_words(hours: ClockSpan) -> str:
+    """`17:30 to 23:00`."""
+    return f"{hours.start:%H:%M} to {hours.end:%H:%M}"
 
 
 def long_time(minutes: int) -> str:
