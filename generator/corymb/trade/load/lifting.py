@@ -84,9 +84,9 @@ def _for_twist(degrees: float) -> Decimal:
     return Decimal("0.9") if degrees <= 90 else Decimal("0.8")
 
 
-def lift_words(kg: float, reach: Reach = "close to the body") -> str:
+def lift_words(kg: float, reach: Reach = "close to the body", what: str = "A full bucket") -> str:
     """What to think of before a bucket so heavy goes from the floor into a vehicle."""
-    about = f"A full bucket weighs about {kg:.1f} kg."
+    about = f"{what} weighs about {kg:.1f} kg."
     men, women = (_into_a_vehicle(who, reach) for who in ("men", "women"))
     guide = f"the guideline filter from the floor up, {reach} (HSE INDG143: {women} kg for women"
     guide += f", {men} kg for men)"

@@ -1,4 +1,7 @@
-"""What is said of a load: how many buckets, what vehicle, are its seats down, what to trim?"""
+"""What is said of a load: how many buckets, what vehicle, are its seats down, what to trim?
+
+Where not all of it is buckets, `what` names what it is: `22 pieces and 3 buckets`.
+"""
 
 from __future__ import annotations
 
@@ -9,25 +12,27 @@ from corymb.trade.load.trips import Load, LoadSpace
 _IN_WORDS = {1: "one trip", 2: "two trips", 3: "three trips", 4: "four trips"}
 
 
-def delivery_words(load: Load) -> str:
+def delivery_words(load: Load, what: str = "") -> str:
     """`Your flowers come in 14 buckets: one trip with a small van.` Empty for no bucket."""
     buckets = _buckets(load)
     if not buckets:
         return ""
+    what = what or _counted(buckets)
     if not load.whole:
-        return f"Your flowers come in {_counted(buckets)}, {_not_all(load)}."
-    return f"Your flowers come in {_counted(buckets)}: {_trips(load)} with {_a(load.space)}."
+        return f"Your flowers come in {what}, {_not_all(load)}."
+    return f"Your flowers come in {what}: {_trips(load)} with {_a(load.space)}."
 
 
-def collection_words(load: Load) -> str:
+def collection_words(load: Load, what: str = "") -> str:
     """What a client who collects must bring, with seats and measures. Empty for no bucket."""
     buckets = _buckets(load)
     if not buckets:
         return ""
+    what = what or _counted(buckets)
     if not load.whole:
-        return f"Your flowers stand in {_counted(buckets)}, {_not_all(load)}: ask us how to come."
+        return f"Your flowers stand in {what}, {_not_all(load)}: ask us how to come."
     return (
-        f"Your flowers stand in {_counted(buckets)} and have to stay upright. "
+        f"Your flowers stand in {what} and have to stay upright. "
         f"Bring {_a(load.space)}{_seats(load.space)}, or as much room: a flat floor of "
         f"{plain(load.space.long_cm)} x {plain(load.space.wide_cm)} cm, "
         f"{plain(load.space.high_cm)} cm high inside. That is {_trips(load)}."
