@@ -16,7 +16,7 @@ from corymb.trade.colour.likeness import Palette, mean_lab, palette_of
 A_DOUBLING = 6.0
 """Heads twice or half the size count as much as this distance of colours."""
 
-ANOTHER_FORM = 4.0
+ANOTHER_FORM = 6.0
 A_KIN_FORM = 2.0
 A_DAY_LESS = 1.5
 """So do another form, one that is of its kin, and each day that it keeps less."""
