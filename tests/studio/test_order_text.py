@@ -271,3 +271,23 @@ def test_an_editor_finds_the_schema_from_the_new_file(line: str, new: str | None
     text = f"# mine\n{MODELINE}{line}\nname: N\n"
     done = with_modeline(text, Path("c/orders/a.yml"), Path("c/orders/standing/b.yml"), "standing")
     assert done == f"# mine\n{MODELINE}{new or line}\nname: N\n"
+
+
+def test_an_order_in_braces_gets_its_new_day_all_the_same() -> None:
+    text = '# mine\n{name: N, date: 2026-09-19, hours: 12:30-01:00, lines: ["2 jar, later"]}\n'
+    done = order_again(text, Again(DAY, lines=[LineChange(1, "late")]))
+    assert done == (
+        '# mine\nname: N\ndate: 2027-09-18\nhours: 12:30-01:00\nlines: ["2 jar, late"]\n'
+    )
+
+
+def test_a_look_joins_a_list_in_brackets() -> None:
+    text = STOOD.replace("lines:\n    - 2 posy   # for the desk\n", "lines: [2 posy]  # desk\n")
+    done = visit_as_order(text, Again(DAY, visit_of="hall", added=["1 summer, ember"]))
+    assert 'lines: [2 posy, "1 summer, ember"]  # desk\n' in done
+
+
+def test_a_comment_on_a_line_in_brackets_stands_above_the_list() -> None:
+    text = f"{HEAD}# mine\nlines: [2 jar]\n"
+    done = order_again(text, Again(DAY, lines=[LineChange(1, remarks=["a swap"])]))
+    assert done.endswith("# mine\n# Line 1: a swap\nlines: [2 jar]\n")
