@@ -104,7 +104,8 @@ def settings_rows() -> Iterator[str]:
     for name, option in own_options().items():
         choices = getattr(option, "choices", ())
         among = f" One of: {', '.join(f'`{c}`' for c in choices)}." if choices else ""
-        yield f"| `{name}` | `{option.default}` | {texts[name]}{among} |"
+        left_out = f"`{option.default}`" if option.default else "nothing"
+        yield f"| `{name}` | {left_out} | {texts[name]}{among} |"
 
 
 def test_every_setting_is_told_as_it_is_declared() -> None:

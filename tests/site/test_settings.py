@@ -36,11 +36,24 @@ def test_folders_are_named_from_the_folder_of_the_file(tmp_path: Path) -> None:
     assert settings.base_path("staff") == "/"
 
 
+@pytest.mark.parametrize(
+    ("address", "whole"),
+    [("https://bench.example", "https://bench.example/"), ("http://10.0.0.2/", "http://10.0.0.2/")],
+)
+def test_where_the_staffs_site_is_opened_may_be_told(
+    tmp_path: Path, address: str, whole: str
+) -> None:
+    told = GOOD.replace("cache: kept", f"cache: kept, staff_url: '{address}'")
+    assert read_settings(written(tmp_path, told)).staff_url == whole
+    assert read_settings(written(tmp_path, GOOD)).staff_url == ""
+
+
 WRONG = {
     "no plugin": ("  - corymb: {studio: my-content, cache: kept}", "  []", "The plugin is missing"),
     "a misspelt option": ("studio: my", "studo: my", "‘studo’ is not an option of the plugin. Did"),
     "an audience there isn't": ("cache: kept", "audience: guests", "audience"),
     "a folder there isn't": ("docs_dir: pages", "docs_dir: paegs", "docs_dir"),
+    "an address that isn't whole": ("cache: kept", "staff_url: bench", "‘bench’ is no whole addr"),
     "not YAML": ("site_name: Any", "site_name: [", "mkdocs.yml"),
 }
 

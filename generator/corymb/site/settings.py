@@ -37,6 +37,9 @@ class CorymbSettings(Config):  # type: ignore[no-untyped-call]
     cache = options.Type(str, default=".cache/corymb")
     """Where finished photos and pictures are kept between builds."""
 
+    staff_url = options.Type(str, default="")
+    """Where your people open the staff's site, for the codes on bucket labels to lead there."""
+
 
 class SettingsError(Exception):
     """mkdocs.yml can't be used; the text says why."""
@@ -50,6 +53,7 @@ class SiteSettings:
     studio_folder: Path
     cache_folder: Path
     site_url: str = ""
+    staff_url: str = ""
     markdown_extensions: tuple[str, ...] = ()
     markdown_configs: dict[str, Any] = field(default_factory=dict)
 
@@ -98,6 +102,7 @@ def settings_of(config: MkDocsConfig) -> SiteSettings:
         studio_folder=(here / own.studio).resolve(),
         cache_folder=(here / own.cache).resolve(),
         site_url=str(config.site_url or ""),
+        staff_url=_whole_address(own.staff_url, config_file),
         markdown_extensions=tuple(config.markdown_extensions),
         markdown_configs=dict(config.mdx_configs),
     )
@@ -121,6 +126,16 @@ def _no_strangers(own: CorymbSettings, config_file: Path) -> None:
                 f"{config_file}: ‘{option}’ is not an option of the plugin."
                 f"{did_you_mean(option, known)} It has {and_list(known)}."
             )
+
+
+def _whole_address(address: str, config_file: Path) -> str:
+    """The address with a slash at its end; empty where there is none. Raises SettingsError."""
+    if address and not address.startswith(("https://", "http://")):
+        raise SettingsError(
+            f"{config_file}: ‘{address}’ is no whole address for `staff_url`. "
+            "Write it as in https://bench.example/."
+        )
+    return address if not address or address.endswith("/") else f"{address}/"
 
 
 def _plain(error: Exception) -> str:
