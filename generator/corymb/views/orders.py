@@ -149,7 +149,8 @@ class ThinView:
 
     when: str  # '3 to 24 November 2026'
     why: str
-    helps: tuple[Link, ...]  # looks that stand in all of these weeks
+    surer: tuple[Link, ...]  # others of the rotation
+    helps: tuple[Link, ...]  # looks of other recipes that stand in all of these weeks
     nearest: Link | None  # otherwise, what comes nearest
     lacks: tuple[LackView, ...]  # and what it lacks
 

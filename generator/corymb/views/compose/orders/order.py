@@ -53,7 +53,9 @@ def order_facts(order: OrderBase) -> tuple[Fact, ...]:
         Fact(order.where.place, "Where"),
         Fact(f"{order.where.setting}, {_light(order)}", "Setting and light"),
         Fact(_handover(order), "Handing over"),
-        Fact("; ".join(filter(None, [client.name, client.email, client.phone])), "Client"),
+        Fact(client.name, "Client"),
+        Fact(client.email or "", "Write to"),
+        Fact(client.phone, "Call"),
         Fact(order.notes, "Notes"),
         Fact(order.learnt, "Learnt last time"),
     )
@@ -61,9 +63,10 @@ def order_facts(order: OrderBase) -> tuple[Fact, ...]:
 
 
 def _facts(due: Due, of_due: Timed) -> tuple[Fact, ...]:
+    pieces = sum(line.quantity for line in due.lines)
     facts = [
         Fact(hours_words(of_due.hours) if due.order.hours else "", "in use"),
-        Fact(f"{sum(line.quantity for line in due.lines)}", "pieces"),
+        Fact(f"{pieces}", "piece" if pieces == 1 else "pieces"),
         Fact(f"{of_due.stems}", "stems to cut"),
         Fact(long_time(of_due.minutes) if of_due.minutes else "", "to make, by one"),
     ]

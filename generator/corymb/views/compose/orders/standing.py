@@ -8,6 +8,7 @@ from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.order import order_facts
 from corymb.views.compose.orders.shown import shown_dues
+from corymb.views.compose.orders.thin import thin_views
 from corymb.views.compose.orders.visits import months_of, sent_views
 from corymb.views.compose.orders.when import day_span, hours_words
 from corymb.views.orders import StandingView
@@ -25,7 +26,7 @@ def standing_view(catalogue: Catalogue, standing_id: str) -> StandingView:
         told=order_facts(order),
         rotation=tuple(_recipe(catalogue, recipe_id) for recipe_id in order.rotation),
         visits=len(ahead),
-        thin=(),
+        thin=tuple(thin_views(catalogue, standing_id, ahead)),
         months=tuple(months_of(catalogue, ahead)),
         sent=tuple(sent_views(catalogue, standing_id)),
     )

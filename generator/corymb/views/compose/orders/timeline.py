@@ -45,23 +45,18 @@ def timeline_view(catalogue: Catalogue, due: Due, of_due: Timed) -> TimelineView
 
 
 def flags_of(catalogue: Catalogue, of_due: Timed) -> Iterator[str]:
-    """What won't do: too late, and stems that don't keep, those together that keep alike."""
+    """What won't do: too late, too much, and the stems that don't surely keep, told together."""
+    flags = of_due.timeline.flags
+    yield from (flag.words for flag in flags if flag.kind == "too late")
     if of_due.too_much:
         yield "This is more than a fortnight's work for the people you have: nothing keeps so long."
-    alike: dict[int, list[str]] = {}
-    for flag in of_due.timeline.flags:
-        if flag.kind == "too late":
-            yield flag.words
-        else:
-            stem = catalogue.stem(flag.stem)
-            alike.setdefault(stem.vase_life.fewest, []).append(stem.name)
-    for days, names in sorted(alike.items()):
-        many = len(names) > 1
-        keep = counted(days, "day", "days")
+    short = [catalogue.stem(flag.stem) for flag in flags if flag.kind == "vase life"]
+    if short:
+        short.sort(key=lambda stem: (stem.vase_life.fewest, stem.name))
+        keep = "; ".join(f"{stem.name}, {stem.vase_life}" for stem in short)
         yield (
-            f"{'; '.join(names)}: {'keep' if many else 'keeps'} {keep} at least, and "
-            f"{'are' if many else 'is'} wanted for {_wanted(of_due)}. Change "
-            f"{'them' if many else 'it'} in between, or take what keeps longer."
+            f"Wanted for {_wanted(of_due)}, and may not keep so long: {keep}. "
+            f"Change {'them' if len(short) > 1 else 'it'} in between, or take what keeps longer."
         )
 
 
@@ -128,7 +123,7 @@ def _work_words(catalogue: Catalogue, of_due: Timed) -> Iterator[str]:
     else:
         needed = "one person is" if of_due.people == 1 else f"{of_due.people} people are"
         yield f"To be done in a day, {needed} enough."
-    if people > 1:
+    if sum(bool(share.pieces) for share in of_due.shares) > 1:
         longest = max(share.minutes for share in of_due.shares)
         yield f"The {people} of you are done after {long_time(longest)} at the bench."
 

@@ -25,8 +25,8 @@ from corymb.views.pieces import Link
 
 THIN = {
     "": "",
-    "nothing": "nothing of the rotation can be made that week",
-    "one": "only one look can be made that week",
+    "nothing": "nothing of the rotation stands",
+    "one": "no other to choose from",
     "touch and go": "touch and go",
 }
 
