@@ -13,14 +13,13 @@ Path = tuple[str | int, ...]
 LATER = ("variants", "later")
 
 FOUND: dict[str, tuple[dict[str, Any], str, list[tuple[Path | None, int]]]] = {
-    "a line of the recipe": ({"scale": "200 %"}, "rose", [(("stems", 0), 6)]),
+    "a line of the recipe": ({"drop": ["mint"]}, "rose", [(("stems", 0), 6)]),
+    "a line that is scaled": ({"scale": "200 %"}, "rose", [(None, 12)]),
     "a swap of all for as many": ({"swap": ["rose -> lily"]}, "lily", [((*LATER, "swap", 0), 6)]),
     "a swap with its own count": ({"swap": ["rose -> 4 lily"]}, "lily", [((*LATER, "swap", 0), 4)]),
     "what is left of a swap": ({"swap": ["2 rose -> lily"]}, "rose", [(None, 4)]),
     "a swap for a stem that is there": ({"swap": ["poppy -> mint"]}, "mint", [(None, 6)]),
-    "an added stem": (
-        {"add": ["3 lily, accent"], "scale": "50 %"}, "lily", [((*LATER, "add", 0), 3)]
-    ),
+    "an added stem": ({"add": ["3 lily, accent"]}, "lily", [((*LATER, "add", 0), 3)]),
     "more of a stem": ({"add": ["1 rose, accent"]}, "rose", [(None, 7)]),
     "fewer of a stem": ({"drop": ["2 rose"]}, "rose", [(None, 4)]),
     "a stem that is left out": ({"drop": ["rose"]}, "rose", []),

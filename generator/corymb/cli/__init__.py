@@ -10,6 +10,7 @@ import click
 from corymb import __version__
 from corymb.cli.build import build
 from corymb.cli.check import check
+from corymb.cli.learn import learn
 from corymb.cli.new import new
 from corymb.cli.repeat import repeat
 from corymb.cli.schema import schema
@@ -48,5 +49,5 @@ def main() -> None:
     """
 
 
-for command in (build, serve, check, show, season, repeat, new, schema):
+for command in (build, serve, check, show, season, repeat, learn, new, schema):
     main.add_command(command)

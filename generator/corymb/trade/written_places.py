@@ -1,8 +1,9 @@
 """Where in the recipes' files does each count and each time of a look stand?
 
 A look's count of a stem mostly comes of one line: of its recipe's `stems`, of its base's, or of a
-variant's `swap` or `add`. A line that several looks go by is one place for all of them. Where two
-lines make up a count (some of a stem dropped, or more of it added) there is no one place.
+variant's `swap` or `add`. A line that several looks go by is one place for all of them. Where no
+line says a count by itself (some of a stem dropped, more of it added, or all of it scaled) there
+is no one place.
 """
 
 from __future__ import annotations
@@ -39,7 +40,7 @@ class Place:
 
 @dataclass(frozen=True)
 class Entry:
-    """A count or a time, and where it stands; None where several lines make it up."""
+    """A count or a time, and where it stands; None where no line says it by itself."""
 
     written: Written
     place: Place | None
@@ -74,13 +75,10 @@ def _counts(look: str, stages: tuple[Stage, ...]) -> Iterator[Entry]:
         if isinstance(stage.of, Variant) or stage.of.based_on:
             origins.change(stage, before, _place(stages, at))
     for stem in dict.fromkeys(line.stem for line in stages[-1].lines):
+        count = _count(stages[-1].lines, stem)
         places = origins.places[stem]
-        if len(places) == 1:
-            ((place, number),) = places.items()
-            yield Entry(Written((look,), stem, number), place)
-        else:
-            number = sum(line.count for line in stages[-1].lines if line.stem == stem)
-            yield Entry(Written((look,), stem, number), None)
+        said = [place for place, number in places.items() if len(places) == 1 and number == count]
+        yield Entry(Written((look,), stem, count), said[0] if said else None)
 
 
 @dataclass

@@ -31,10 +31,10 @@ def reality_view(catalogue: Catalogue, due: Due) -> RealityView | None:
 
 
 def look_words(studio: Studio, look_id: str) -> str:
-    """A look by its names: `Hedgerow jar, Later in the year`."""
+    """A look by its names, to stand in a list: `Hedgerow jar (Later in the year)`."""
     recipe_id, _, variant_id = look_id.partition("--")
     recipe = studio.recipes[recipe_id]
-    return f"{recipe.name}, {recipe.variants[variant_id].name}" if variant_id else recipe.name
+    return f"{recipe.name} ({recipe.variants[variant_id].name})" if variant_id else recipe.name
 
 
 def correction_words(studio: Studio, correction: Correction) -> str:
