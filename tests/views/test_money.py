@@ -84,7 +84,7 @@ def test_tax_on_top_is_told_beside_the_price_and_not_in_it() -> None:
 def test_every_size_has_its_price_and_the_guide_price_is_told_apart() -> None:
     price = price_view(STAFF, JAR)
     assert [size.name for size in price.sizes] == ["small", "regular", "large"]
-    assert (price.guide, price.beside) == ("from €28", "€4 under the guide price")
+    assert (price.guide, price.beside) == ("from €28", "€24, €4 under the guide price")
     assert amount(price.sizes[0].worked_out) < amount(price.sizes[2].worked_out)
 
 

@@ -44,7 +44,7 @@ class MoneyLine:
     cost: str
     worked_out: str
     asked: str
-    beside_guide: str  # 'as its guide price', '€4 over its guide price', or ''
+    beside_guide: str  # 'as the guide price', '€4 over the guide price', or ''
 
 
 @dataclass(frozen=True)
@@ -104,5 +104,5 @@ class PriceView:
     bought: SizePrice | None  # the regular size, with every stem bought in that can be
     not_bought: str  # 'Sweet pea, plum can't be bought in.'
     guide: str  # 'from €28', or '' without a guide price
-    beside: str  # '€4 over the guide price'
+    beside: str  # '€32, €4 over the guide price'
     steps: tuple[PriceStep, ...]

@@ -86,7 +86,9 @@ def price_view(catalogue: Catalogue, look: Look) -> PriceView:
         bought=_size(dearer, "regular, bought in", house) if dearer else None,
         not_bought=f"{and_list(cannot)} can’t be bought in." if can and cannot else "",
         guide=price_guide(regular.piece.guide, house),
-        beside=beside_words(regular.beside, house),
+        beside=", ".join(
+            filter(None, (money(regular.price.shown, house), beside_words(regular.beside, house)))
+        ),
         steps=_steps(regular, minutes_of(regular.piece, studio.recipes), house),
     )
 
