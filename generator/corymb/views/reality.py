@@ -15,7 +15,7 @@ class RealityRow:
     href: str  # the stem's page; '' for the time
     asked: str
     took: str
-    difference: str  # '4 more', 'as asked', 'stood in', 'not counted'
+    difference: str  # '4 more', 'as asked', 'stood in'
 
 
 @dataclass(frozen=True)
@@ -33,4 +33,5 @@ class RealityView:
     """An order's recipes against reality."""
 
     rows: tuple[RealityRow, ...]
+    not_counted: str  # 'Ninebark, plum; Geum, ember', or ''
     proposals: tuple[ProposalView, ...]

@@ -108,7 +108,14 @@ def _told(reckoned: Paid, house: StudioFile) -> Iterator[str]:
         yield _did("The swaps", reckoned.change.by_swaps, house)
         yield _did("Spare and round bunches", reckoned.change.by_spare, house)
     if reckoned.made:
-        yield _did("The making", reckoned.made.left - reckoned.written.left, house)
+        yield _took(reckoned.written.left - reckoned.made.left, house)
+
+
+def _took(more: Decimal, house: StudioFile) -> str:
+    if not more:
+        return "It took just what was written."
+    amount = to_the_cent(abs(more), house)
+    return f"It took {amount} {'more' if more > 0 else 'less'} than was written."
 
 
 def _did(what: str, left: Decimal, house: StudioFile) -> str:

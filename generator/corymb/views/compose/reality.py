@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from corymb.studio.models import Order
 from corymb.studio.saying import and_list
@@ -24,8 +24,11 @@ def reality_view(catalogue: Catalogue, due: Due) -> RealityView | None:
     made = made_orders([due.order], catalogue.studio.recipes)
     if not made:
         return None
+    asked = _asked(made[0])
+    uncounted = [stem for stem in asked if made[0].used and stem not in made[0].used]
     return RealityView(
-        (*_stems(catalogue, made[0]), *_time(made[0], due.order)),
+        (*_stems(catalogue, made[0], asked), *_time(made[0], due.order)),
+        "; ".join(catalogue.stem(stem).name for stem in uncounted),
         tuple(_proposals(catalogue, due.order.id)),
     )
 
@@ -53,25 +56,30 @@ def evidence_words(evidence: Evidence, stem: str | None) -> str:
     return f"{evidence.used} went in where {evidence.asked} {were} asked"
 
 
-def _stems(catalogue: Catalogue, made: MadeOrder) -> Iterator[RealityRow]:
+def _asked(made: MadeOrder) -> dict[str, int]:
+    """What all its recipes asked for, by stem."""
     asked: dict[str, int] = {}
     for line in made.lines:
         for stem, count in line.stems.items():
             asked[stem] = asked.get(stem, 0) + count
-    for stem in dict.fromkeys([*asked, *made.used]) if made.used else ():
-        took = made.used.get(stem)
-        yield RealityRow(
-            catalogue.stem(stem).name,
-            addresses.of_stem(stem),
-            str(asked.get(stem, 0)),
-            "" if took is None else str(took),
-            _difference(asked.get(stem, 0), took),
-        )
+    return asked
 
 
-def _difference(asked: int, took: int | None) -> str:
-    if took is None:
-        return "not counted"
+def _stems(catalogue: Catalogue, made: MadeOrder, asked: Mapping[str, int]) -> Iterator[RealityRow]:
+    """The stems that were counted, those that stood in after those that were asked for."""
+    for stem in dict.fromkeys([*asked, *made.used]):
+        if stem in made.used:
+            before, took = asked.get(stem, 0), made.used[stem]
+            yield RealityRow(
+                catalogue.stem(stem).name,
+                addresses.of_stem(stem),
+                str(before),
+                str(took),
+                _difference(before, took),
+            )
+
+
+def _difference(asked: int, took: int) -> str:
     if not asked:
         return "stood in"
     if took == asked:
