@@ -13,7 +13,7 @@ from dataclasses import dataclass, field
 from functools import partial
 
 from corymb.studio.values.work import MOST_PEOPLE
-from corymb.trade.hours.learning import EXPERIENCED, HELPER, Hand, whole_minutes
+from corymb.trade.hours.learning import EXPERIENCED, HELPER, LEARNT_BY, Hand, whole_minutes
 
 MOST_TURNS = 500
 """However many pieces there are, they are handed out in no more turns than this."""
@@ -91,8 +91,17 @@ def people_needed(
 
     Nothing when more people don't help: a single piece takes longer, or it is over MOST_PEOPLE.
     """
+    least = _least_minutes(jobs, (first, others))
     for people in range(1, MOST_PEOPLE + 1):
         crew = [first, *[others] * (people - 1)]
-        if minutes_at_the_bench(jobs, crew) <= minutes_each:
+        if least <= people * minutes_each and minutes_at_the_bench(jobs, crew) <= minutes_each:
             return people
     return None
+
+
+def _least_minutes(jobs: Sequence[Job], hands: Sequence[Hand]) -> float:
+    """The work of all together, if every piece took as little as it ever does."""
+    return sum(
+        job.pieces * min(hand.piece_minutes(job.recipe_minutes, LEARNT_BY) for hand in hands)
+        for job in jobs
+    )
