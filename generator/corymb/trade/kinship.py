@@ -13,7 +13,7 @@ from heapq import nsmallest
 from math import dist
 
 from corymb.studio.models import Stem
-from corymb.trade.areas import colour_areas, line_shares
+from corymb.trade.colour.areas import colour_areas, line_shares
 from corymb.trade.colour.ciede2000 import Lab
 from corymb.trade.colour.likeness import Palette, apart, mean_lab, palette
 from corymb.trade.looks import Look

@@ -1,1 +1,1 @@
-"""How alike are two colours, two stems' colours, two palettes?"""
+"""What do the colours of stems and arrangements do: how alike, how much, how light?"""

@@ -16,7 +16,7 @@ from typing import Literal
 
 from corymb.studio.models import Stem, Style
 from corymb.studio.studio import Studio
-from corymb.trade.areas import line_shares
+from corymb.trade.colour.areas import line_shares
 from corymb.trade.looks import Look
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.weeks import WEEKS, thursday

@@ -10,7 +10,7 @@ from typing import NamedTuple
 
 from corymb.studio.models import Stem
 from corymb.studio.words import LONG_FORMS
-from corymb.trade.areas import visible_area
+from corymb.trade.colour.areas import visible_area
 from corymb.trade.colour.likeness import Palette, mean_lab, palette_of
 
 A_DOUBLING = 6.0

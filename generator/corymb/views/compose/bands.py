@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections import defaultdict
 
 from corymb.studio.words import ROLES
-from corymb.trade.areas import ColourArea, colour_areas
-from corymb.trade.colour_words import WORDS, colour_word
+from corymb.trade.colour.areas import ColourArea, colour_areas
+from corymb.trade.colour.words import WORDS, colour_word
 from corymb.trade.looks import Look
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.pieces import Patch, RoleShare

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from corymb.studio.models import Style
 from corymb.studio.words import MONTHS
-from corymb.trade.colour_words import WORDS
+from corymb.trade.colour.words import WORDS
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.made import made_cards

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from corymb.studio.models import Recipe, Stem
-from corymb.trade.areas import line_shares
+from corymb.trade.colour.areas import line_shares
 from corymb.trade.differences import Difference, differences
 from corymb.trade.looks import Look, sized
 from corymb.trade.order_lines import REGULAR

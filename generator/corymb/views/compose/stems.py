@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from corymb.studio.models import Stem
 from corymb.studio.saying import counted
-from corymb.trade.colour_words import WORDS, colour_word
+from corymb.trade.colour.words import WORDS, colour_word
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.dates import dates_words
