@@ -1,74 +1,110 @@
-"""Weeks of an invented garden: busy ones to time, small ones to try every plan of."""
+"""Busy weeks of an invented garden, as like a real one as can be without naming a flower.
+
+Stems of four uses have a colour and a size. Recipes take some of each use, orders take recipes,
+and stems of the same use and of nearly the same colour stand in for each other, fewer of them
+where their heads are larger.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from decimal import Decimal
+from math import dist
 from random import Random
 
 from corymb.trade.cut import CutProblem, Standing, StandInOption, Wanted
 
-RATIOS = [(1, 1), (1, 1), (1, 1), (1, 2), (2, 1), (3, 5), (2, 3)]
+ROLES = {"focal": (1, 5), "line": (2, 5), "filler": (3, 9), "foliage": (3, 12)}
+FARTHEST = 20.0
 
 
-def price(random: Random, least: int, most: int) -> Decimal:
-    """An amount in whole cents."""
-    return Decimal(random.randint(least, most)) / 100
+@dataclass(frozen=True)
+class Stem:
+    """A stem that grows in the invented garden."""
+
+    name: str
+    use: str
+    colour: tuple[float, float, float]
+    area: float
+
+
+@dataclass(frozen=True)
+class Line:
+    """So many pieces of a recipe, which is so many of each stem."""
+
+    order: str
+    quantity: int
+    recipe: tuple[tuple[Stem, int], ...]
 
 
 def busy_week(
     seed: int, lines: int = 60, stems: int = 150, covered: str = "0.67", buyable: float = 0.6
 ) -> CutProblem:
-    """Lines of about six stems each; the walk covers a share of what they want."""
+    """Order lines from some twenty recipes; the walk covers a share of what they want."""
     random = Random(seed)
-    names = [f"stem-{number:03}" for number in range(stems)]
-    popular = random.sample(names, stems * 2 // 3)
-    wanted = [
-        each for line in range(lines) for each in _line(random, f"order-{line:02}", line, popular)
+    garden = [_stem(random, number) for number in range(stems)]
+    recipes = [_recipe(random, garden) for _ in range(lines // 3)]
+    taken = [
+        Line(f"order-{number // 3:02}/{number}", _quantity(random), random.choice(recipes))
+        for number in range(lines)
     ]
-    standing = [_standing(random, name, wanted, Decimal(covered), buyable) for name in names]
-    return CutProblem(standing, wanted, _options(random, names, wanted))
+    wanted = [each for line in taken for each in _wanted(line)]
+    options = [each for line in taken for each in _options(line, garden)]
+    asked = Counter[str]()
+    for each in wanted:
+        asked[each.stem] += each.count + each.spare
+    walk = [_walked(random, stem.name, asked[stem.name], covered, buyable) for stem in garden]
+    return CutProblem(walk, wanted, options)
 
 
-def _line(random: Random, order: str, line: int, names: Sequence[str]) -> list[Wanted]:
-    quantity = random.choice([1, 1, 2, 6, 8, 12, 20])
-    wanted = []
-    for stem in random.sample(names, random.randint(4, 9)):
-        count = quantity * random.randint(1, 7)
-        key, essential = f"{order}/{line}/{stem}", random.random() < 0.2
-        wanted.append(Wanted(key, order, stem, count, -(-count // 10), essential))
-    return wanted
+def _stem(random: Random, number: int) -> Stem:
+    use = list(ROLES)[number % len(ROLES)]
+    green = use == "foliage"
+    spread = 12 if green else 35
+    colour = (random.gauss(55, 18), random.gauss(0, spread), random.gauss(20, spread))
+    return Stem(f"{use}-{number:03}", use, colour, random.lognormvariate(0, 0.35))
 
 
-def _standing(
-    random: Random, stem: str, wanted: Sequence[Wanted], covered: Decimal, buyable: float
-) -> Standing:
-    asked = sum(each.count + each.spare for each in wanted if each.stem == stem)
+def _quantity(random: Random) -> int:
+    return random.choice([1, 1, 1, 2, 4, 6, 8, 12, 12, 20])
+
+
+def _recipe(random: Random, garden: Sequence[Stem]) -> tuple[tuple[Stem, int], ...]:
+    chosen: list[tuple[Stem, int]] = []
+    for use, (least, most) in ROLES.items():
+        of_use = [stem for stem in garden if stem.use == use]
+        some = random.sample(of_use, random.randint(1, 2))
+        chosen += [(stem, random.randint(least, most)) for stem in some]
+    return tuple(chosen)
+
+
+def _wanted(line: Line) -> Iterator[Wanted]:
+    for stem, each in line.recipe:
+        count = each * line.quantity
+        key = f"{line.order}/{stem.name}"
+        essential = stem.use == "focal"
+        yield Wanted(key, line.order, stem.name, count, -(-count // 10), essential)
+
+
+def _options(line: Line, garden: Sequence[Stem]) -> Iterator[StandInOption]:
+    for out, each in line.recipe:
+        for stem in garden:
+            drift = 0.7 * dist(out.colour, stem.colour)
+            if stem.use == out.use and stem != out and drift <= FARTHEST:
+                in_ = max(1, round(each * out.area / stem.area))
+                yield StandInOption(f"{line.order}/{out.name}", stem.name, each, in_, drift)
+
+
+def _walked(random: Random, stem: str, asked: int, covered: str, buyable: float) -> Standing:
+    may_cut = (asked or 30) * float(covered) * random.uniform(0.3, 1.7)
     return Standing(
         stem=stem,
-        standing=round((asked or 40) * covered * Decimal(random.uniform(0.5, 1.9))),
-        step=random.choice([50, 50, 25, 25, 10, 5, 1]),
+        standing=round(may_cut / 0.75),
+        step=random.choice([50, 25, 25, 10, 10, 5, 1]),
         keep=Decimal("0.25"),
-        grown=price(random, 5, 60),
-        bought=price(random, 30, 220) if random.random() < buyable else None,
-        may_break_step=random.random() < 0.2,
+        grown=Decimal(random.randint(5, 60)) / 100,
+        bought=Decimal(random.randint(30, 220)) / 100 if random.random() < buyable else None,
+        may_break_step=random.random() < 0.3,
     )
-
-
-def _options(
-    random: Random, names: Sequence[str], wanted: Sequence[Wanted]
-) -> list[StandInOption]:
-    likely = {stem: _likely(random, stem, names) for stem in names}
-    return [
-        StandInOption(each.key, stem, out, in_, drift, ("nearly the same colour",))
-        for each in wanted
-        for stem, (out, in_), drift in likely[each.stem]
-        if random.random() < 0.85  # one style or another leaves it out
-    ]
-
-
-def _likely(
-    random: Random, stem: str, names: Sequence[str]
-) -> list[tuple[str, tuple[int, int], float]]:
-    others = [name for name in random.sample(names, 6) if name != stem]
-    return [(name, random.choice(RATIOS), random.uniform(1, 30)) for name in others]

@@ -6,9 +6,10 @@ from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from decimal import Decimal
 
-from corymb.trade.cut.demand import MONEY_PARTS, drift_of, in_parts
+from corymb.trade.cut.demand import MONEY_PARTS, drift_of
 from corymb.trade.cut.plan import Cut, Fill, Filled, Parts
 from corymb.trade.cut.problem import Standing, Weights
+from corymb.trade.cut.programme import Answer
 
 
 def needed(filled: Iterable[Filled]) -> Counter[str]:
@@ -54,10 +55,10 @@ def parts(
     cuts: Sequence[Cut],
     filled: Sequence[Filled],
     weights: Weights,
+    weighed: Answer,
 ) -> Parts:
     """What the plan is judged by."""
     fills = [fill for each in filled for fill in (*each.fills, *each.spare)]
-    waste = sum(each.left for each in cuts)
     bought = [(each.bought, stands[each.stem].bought or Decimal(0)) for each in cuts]
     return Parts(
         short=sum(each.short for each in filled),
@@ -65,22 +66,11 @@ def parts(
         spare_missed=sum(each.spare_missed for each in filled),
         bought_cost=sum((count * price for count, price in bought), Decimal(0)),
         drift=sum((fill.of * drift_of(fill.drift) for fill in fills), Decimal(0)),
-        waste=waste,
-        weighed=Decimal(_weighed(fills, bought, waste, weights)) / MONEY_PARTS,
+        waste=sum(each.left for each in cuts),
+        weighed=Decimal(int(weighed.objective)) / MONEY_PARTS,
         grown_cost=sum((each.cut * stands[each.stem].grown for each in cuts), Decimal(0)),
     )
 
 
 def _weight(filled: Filled, weights: Weights) -> int:
     return weights.essential if filled.essential else 1
-
-
-def _weighed(
-    fills: Iterable[Fill],
-    bought: Iterable[tuple[int, Decimal]],
-    waste: int,
-    weights: Weights,
-) -> int:
-    drift = sum(fill.of * in_parts(weights.drift * drift_of(fill.drift)) for fill in fills)
-    money = sum(count * in_parts(weights.money * price) for count, price in bought)
-    return drift + money + waste * in_parts(weights.waste)

@@ -22,14 +22,14 @@ def plan_cut(problem: CutProblem, settings: Settings = HOUSE) -> CutPlan:
     model = CutModel(problem, settings)
     answers = model.solve()
     decision = model.decision(answers[-1])
-    given = shared(problem, decision.demands)
+    given = shared(problem, decision.met)
     cut = _cut(model, decision.steps, needed(given))
     filled = bought_in(given, cut)
     cuts = accounts(model.stands, cut, filled)
     return CutPlan(
         cuts=cuts,
         filled=filled,
-        parts=parts(model.stands, cuts, filled, settings.weights),
+        parts=parts(model.stands, cuts, filled, settings.weights, answers[-1]),
         proven=all(answer.proven for answer in answers),
         gap=max(answer.gap for answer in answers),
         seconds=sum(answer.seconds for answer in answers),

@@ -10,7 +10,8 @@ from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
-from math import gcd
+from fractions import Fraction
+from math import ceil, gcd
 
 from corymb.trade.cut.problem import CutProblem, Settings, Standing, StandInOption, Wanted, Weights
 
@@ -20,16 +21,30 @@ MONEY_PARTS = 1000
 
 @dataclass(frozen=True)
 class Route:
-    """One way to meet a wanted stem: `in_` of `stem` for `out`, at a cost in drift."""
+    """One way to meet wanted stems: `in_` of `stem` for a block of `out`, or `each` for one.
+
+    The cost in drift is for each of the wanted.
+    """
 
     stem: str
     out: int = 1
     in_: int = 1
     cost: int = 0
 
-    def stems_for(self, count: int) -> int:
-        """Whole stems that do for `count` of the wanted; a part of a stem is a stem."""
-        return -(-count * self.in_ // self.out)
+    @property
+    def each(self) -> int:
+        """Stems for one of the wanted: its share of a block, and up to a whole stem."""
+        return -(-self.in_ // self.out)
+
+    @property
+    def in_blocks(self) -> bool:
+        """Whether a block is less than so many single ones."""
+        return self.in_ < self.each * self.out
+
+    def part_cost(self, waste: Decimal) -> int:
+        """What one met singly costs for the part of a stem it takes beyond its share."""
+        beyond = self.each - Fraction(self.in_, self.out)
+        return ceil(MONEY_PARTS * Fraction(waste) * beyond)
 
 
 @dataclass(frozen=True)
@@ -50,6 +65,15 @@ class Demand:
     @property
     def spare(self) -> int:
         return sum(each.spare for each in self.members)
+
+    def room(self, member: Wanted) -> int:
+        """How many of a member's stems blocks may do for: alike ones have blocks of one size."""
+        size = self.block if len(self.members) > 1 else 1
+        return member.count // size * size
+
+    @property
+    def block(self) -> int:
+        return max((route.out for route in self.routes if route.in_blocks), default=1)
 
 
 def in_parts(money: Decimal) -> int:
@@ -98,8 +122,9 @@ def _route(option: StandInOption, weights: Weights) -> Route:
 
 
 def _alone(wanted: Wanted, routes: Sequence[Route]) -> str:
-    """Its own key where parts of a stem would be lost if it were added up with others."""
-    return wanted.key if any(route.out > 1 for route in routes) else ""
+    """Its own key where blocks differ in size: they may not fit once it is added to others."""
+    sizes = {route.out for route in routes if route.in_blocks}
+    return wanted.key if len(sizes) > 1 else ""
 
 
 def reach(all_demands: Sequence[Demand]) -> Mapping[str, int]:
@@ -107,5 +132,5 @@ def reach(all_demands: Sequence[Demand]) -> Mapping[str, int]:
     most: dict[str, int] = defaultdict(int)
     for demand in all_demands:
         for route in demand.routes:
-            most[route.stem] += route.stems_for(demand.count + demand.spare)
+            most[route.stem] += route.each * (demand.count + demand.spare)
     return most

@@ -1,9 +1,8 @@
 """The cut as an integer programme.
 
-For each demand: the wanted stems met by each route, the short, and the spare that is missed,
-which add up to those wanted. For each stem: steps cut and stems bought, of which no more is used
-than there is. Where stand-ins do for several at once (5 for 3), the stems used are the whole
-number next above, held between two rows, so that no stem is hidden in a rounding.
+For each demand: the wanted stems met by each route, in blocks and singly, the short, and the
+spare that is missed, which add up to those wanted. For each stem: steps cut and stems bought,
+which are those used and those left over.
 
 Three sums are made least one after the other, each held for those after it:
 
@@ -31,13 +30,11 @@ Sum = dict[int, int]
 
 @dataclass(frozen=True)
 class _Met:
-    """The variables of one route: the wanted stems it meets, and the stems that takes."""
+    """The variables of one route: wanted stems met singly, and blocks of them (None: none)."""
 
     route: Route
-    wanted: int
-    stems: int
-    times: int
-    """Stems used are `times` the variable `stems`."""
+    single: int
+    blocks: int | None
 
 
 @dataclass(frozen=True)
@@ -49,10 +46,19 @@ class _Demanded:
 
 
 @dataclass(frozen=True)
-class Decision:
-    """The programme's answer: steps cut of each stem, and wanted stems met by each route."""
+class Met:
+    """How many blocks, and how many wanted stems singly, a route does for."""
 
-    demands: tuple[tuple[Demand, tuple[int, ...]], ...]
+    route: Route
+    blocks: int
+    single: int
+
+
+@dataclass(frozen=True)
+class Decision:
+    """The programme's answer: steps cut of each stem, and what each route does for."""
+
+    met: tuple[tuple[Demand, tuple[Met, ...]], ...]
     steps: dict[str, int]
 
 
@@ -65,41 +71,45 @@ class CutModel:
         self.stands = problem.stands()
         self._steps: dict[str, int] = {}
         self._bought: dict[str, int] = {}
-        self._waste: dict[str, Sum] = defaultdict(dict)
+        self._left: dict[str, int] = {}
+        self._used: dict[str, Sum] = defaultdict(dict)
         self._demanded = [self._demand(each) for each in demands(problem, settings)]
         for stem, most in sorted(reach([each.demand for each in self._demanded]).items()):
             self._supply(stem, most)
 
     def _demand(self, demand: Demand) -> _Demanded:
-        met = tuple(self._route(route, demand.count + demand.spare) for route in demand.routes)
+        met = tuple(self._route(route, demand) for route in demand.routes)
         short = self.programme.whole(demand.count)
         missed = self.programme.whole(demand.spare)
-        all_wanted = demand.count + demand.spare
-        parts = dict.fromkeys([*(each.wanted for each in met), short, missed], 1)
-        self.programme.row(parts, least=all_wanted, most=all_wanted)
+        blocks = {each.blocks: each.route.out for each in met if each.blocks is not None}
+        everything = dict.fromkeys([*(each.single for each in met), short, missed], 1) | blocks
+        wanted = demand.count + demand.spare
+        self.programme.row(everything, least=wanted, most=wanted)
+        if blocks:
+            room = sum(demand.room(member) for member in demand.members)
+            self.programme.row(blocks, most=room)
         return _Demanded(demand, met, short, missed)
 
-    def _route(self, route: Route, most: int) -> _Met:
-        wanted = self.programme.whole(most)
-        if route.out == 1:
-            met = _Met(route, wanted, wanted, route.in_)
-        else:
-            stems = self.programme.whole(route.stems_for(most))
-            rounding = {stems: route.out, wanted: -route.in_}
-            self.programme.row(rounding, least=0, most=route.out - 1)
-            met = _Met(route, wanted, stems, 1)
-        self._waste[route.stem][met.stems] = -met.times
-        return met
+    def _route(self, route: Route, demand: Demand) -> _Met:
+        single = self.programme.whole(demand.count + demand.spare)
+        self._used[route.stem][single] = route.each
+        if not route.in_blocks:
+            return _Met(route, single, None)
+        blocks = self.programme.whole(demand.count // route.out)
+        self._used[route.stem][blocks] = route.in_
+        return _Met(route, single, blocks)
 
     def _supply(self, stem: str, most: int) -> None:
         standing = self.stands[stem]
         steps = min(standing.most_steps, -(-most // standing.by))
         self._steps[stem] = self.programme.whole(steps)
-        self._waste[stem][self._steps[stem]] = standing.by
+        self._left[stem] = self.programme.whole(standing.by - 1)
+        account = {self._steps[stem]: standing.by, self._left[stem]: -1}
         if self.settings.buy_in and standing.bought is not None:
             self._bought[stem] = self.programme.whole(most)
-            self._waste[stem][self._bought[stem]] = 1
-        self.programme.row(self._waste[stem], least=0)
+            account[self._bought[stem]] = 1
+        used = {variable: -times for variable, times in self._used[stem].items()}
+        self.programme.row(account | used, least=0, most=0)
 
     def solve(self) -> list[Answer]:
         """The answers to the three sums, the last of which is the decision."""
@@ -132,21 +142,22 @@ class CutModel:
 
     def _weighed(self) -> Sum:
         weights = self.settings.weights
-        costs: Sum = defaultdict(int)
-        for each in self._demanded:
-            for met in each.met:
-                costs[met.wanted] += met.route.cost
+        costs = {left: in_parts(weights.waste) for left in self._left.values()}
         for stem, bought in self._bought.items():
-            costs[bought] += in_parts(weights.money * (self.stands[stem].bought or 0))
-        for terms in self._waste.values():
-            for variable, times in terms.items():
-                costs[variable] += in_parts(weights.waste) * times
+            costs[bought] = in_parts(weights.money * (self.stands[stem].bought or 0))
+        for met in (met for each in self._demanded for met in each.met):
+            costs[met.single] = met.route.cost + met.route.part_cost(weights.waste)
+            if met.blocks is not None:
+                costs[met.blocks] = met.route.cost * met.route.out
         return costs
 
     def decision(self, answer: Answer) -> Decision:
         """What the values mean."""
         values = answer.values
-        met = tuple(
-            (each.demand, tuple(values[met.wanted] for met in each.met)) for each in self._demanded
-        )
+
+        def told(met: _Met) -> Met:
+            blocks = 0 if met.blocks is None else values[met.blocks]
+            return Met(met.route, blocks, values[met.single])
+
+        met = tuple((each.demand, tuple(told(met) for met in each.met)) for each in self._demanded)
         return Decision(met, {stem: values[steps] for stem, steps in self._steps.items()})

@@ -76,7 +76,11 @@ class Wanted:
 
 @dataclass(frozen=True)
 class StandInOption:
-    """A stem that may stand in for one that is wanted: `in_` of it do for `out` of the wanted."""
+    """A stem that may stand in for one that is wanted: `in_` of it do for `out` of the wanted.
+
+    It goes in by such blocks. Where a part of a block is wanted, or spare, each stem of the
+    wanted takes the whole number next above its share: at 5 for 3, 2 do for 1.
+    """
 
     wanted: str
     """The key of what is wanted."""
@@ -92,10 +96,6 @@ class StandInOption:
             raise ValueError(f"{self.wanted}: {self.in_} {self.stem} can't do for {self.out}")
         if not isfinite(self.drift) or self.drift < 0:
             raise ValueError(f"{self.wanted}: no colour is {self.drift} away from {self.stem}")
-
-    def stems_for(self, count: int) -> int:
-        """Whole stems of it that do for `count` of the wanted: a part of a stem is a stem."""
-        return -(-count * self.in_ // self.out)
 
 
 @dataclass(frozen=True)

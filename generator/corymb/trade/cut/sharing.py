@@ -9,44 +9,61 @@ bought.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass, field, replace
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from dataclasses import replace
 
 from corymb.trade.cut.demand import Demand
+from corymb.trade.cut.model import Met
 from corymb.trade.cut.plan import Fill, Filled
 from corymb.trade.cut.problem import CutProblem, StandInOption, Wanted
 
+Options = Mapping[tuple[str, str], StandInOption]
+"""What may stand in, by the key of what is wanted and the stem."""
 
-@dataclass
+
 class _Pool:
-    """What a demand's routes still have to give, in wanted stems."""
+    """What a demand's routes still have to give."""
 
-    demand: Demand
-    left: list[int]
-    given: list[int] = field(init=False)
+    def __init__(self, demand: Demand, met: Sequence[Met]) -> None:
+        self.demand = demand
+        self.blocks = {each.route: each.blocks for each in met}
+        self.single = {each.route: each.single for each in met}
 
-    def __post_init__(self) -> None:
-        self.given = [0] * len(self.left)
+    def filled(self, options: Options) -> Iterator[Filled]:
+        """Every member served: blocks first, from the last member on, so that none is torn."""
+        of_blocks = {member.key: self._blocks(member) for member in reversed(self.demand.members)}
+        fills = {}
+        for member in self.demand.members:
+            blocks = of_blocks[member.key]
+            fills[member.key] = blocks + self._singly(member.count - _of(blocks))
+        for member in self.demand.members:
+            spare = _told(member, self._singly(member.spare), options)
+            yield _filled(member, _told(member, fills[member.key], options), spare)
 
-    def take(self, count: int) -> Iterator[Fill]:
-        """Up to `count` wanted stems, from the routes in their order."""
-        for i, route in enumerate(self.demand.routes):
-            of = min(count, self.left[i])
-            if of == 0:
-                continue
-            before = route.stems_for(self.given[i])
-            self.given[i] += of
-            self.left[i] -= of
+    def _blocks(self, member: Wanted) -> list[Fill]:
+        room, fills = self.demand.room(member), []
+        for route, there in self.blocks.items():
+            blocks = min(there, room // route.out)
+            self.blocks[route] -= blocks
+            room -= blocks * route.out
+            fills.append(Fill(route.stem, blocks * route.in_, blocks * route.out))
+        return fills
+
+    def _singly(self, count: int) -> list[Fill]:
+        fills = []
+        for route, there in self.single.items():
+            of = min(there, count)
+            self.single[route] -= of
             count -= of
-            yield Fill(route.stem, route.stems_for(self.given[i]) - before, of)
+            fills.append(Fill(route.stem, of * route.each, of))
+        return fills
 
 
-def shared(
-    problem: CutProblem, met: Iterable[tuple[Demand, tuple[int, ...]]]
-) -> tuple[Filled, ...]:
+def shared(problem: CutProblem, met: Iterable[tuple[Demand, Sequence[Met]]]) -> tuple[Filled, ...]:
     """How each wanted stem is met, sorted by key."""
     options = {(option.wanted, option.stem): option for option in problem.options}
-    return tuple(sorted(_filled(met, options), key=lambda each: each.key))
+    filled = [one for demand, each in met for one in _Pool(demand, each).filled(options)]
+    return tuple(sorted(filled, key=lambda one: one.key))
 
 
 def bought_in(filled: Iterable[Filled], cut: Mapping[str, int]) -> tuple[Filled, ...]:
@@ -61,19 +78,11 @@ def bought_in(filled: Iterable[Filled], cut: Mapping[str, int]) -> tuple[Filled,
     )
 
 
-def _filled(
-    met: Iterable[tuple[Demand, tuple[int, ...]]],
-    options: dict[tuple[str, str], StandInOption],
-) -> Iterator[Filled]:
-    for demand, counts in met:
-        pool = _Pool(demand, list(counts))
-        fills = {each.key: tuple(pool.take(each.count)) for each in demand.members}
-        for each in demand.members:
-            spare = tuple(_told(each, pool.take(each.spare), options))
-            yield _one(each, tuple(_told(each, fills[each.key], options)), spare)
+def _of(fills: Iterable[Fill]) -> int:
+    return sum(fill.of for fill in fills)
 
 
-def _one(wanted: Wanted, fills: tuple[Fill, ...], spare: tuple[Fill, ...]) -> Filled:
+def _filled(wanted: Wanted, fills: tuple[Fill, ...], spare: tuple[Fill, ...]) -> Filled:
     return Filled(
         key=wanted.key,
         order=wanted.order,
@@ -81,18 +90,24 @@ def _one(wanted: Wanted, fills: tuple[Fill, ...], spare: tuple[Fill, ...]) -> Fi
         count=wanted.count,
         essential=wanted.essential,
         fills=fills,
-        short=wanted.count - sum(fill.of for fill in fills),
+        short=wanted.count - _of(fills),
         spare=spare,
-        spare_missed=wanted.spare - sum(fill.of for fill in spare),
+        spare_missed=wanted.spare - _of(spare),
     )
 
 
-def _told(
-    wanted: Wanted, fills: Iterable[Fill], options: dict[tuple[str, str], StandInOption]
-) -> Iterator[Fill]:
+def _told(wanted: Wanted, fills: Iterable[Fill], options: Options) -> tuple[Fill, ...]:
+    """One fill a stem, in the order of the routes, with what is said of the stand-in."""
+    told: dict[str, Fill] = {}
     for fill in fills:
-        option = options.get((wanted.key, fill.stem))
-        yield replace(fill, drift=option.drift, why=option.why) if option else fill
+        before = told.get(fill.stem, Fill(fill.stem, 0, 0))
+        told[fill.stem] = Fill(fill.stem, before.count + fill.count, before.of + fill.of)
+    given = (fill for fill in told.values() if fill.of)
+    return tuple(_with_reasons(fill, options.get((wanted.key, fill.stem))) for fill in given)
+
+
+def _with_reasons(fill: Fill, option: StandInOption | None) -> Fill:
+    return replace(fill, drift=option.drift, why=option.why) if option else fill
 
 
 def _bought(fills: Iterable[Fill], garden: Counter[str]) -> Iterator[Fill]:
