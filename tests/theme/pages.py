@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from corymb.site.render import render
-from corymb.views import frame, orders, pages, recipe, season, stem, week
+from corymb.views import cut, frame, orders, pages, recipe, season, stem, week
 from corymb.views.pieces import Audience
 from tests.theme.filling import filled
 
@@ -27,6 +27,7 @@ VIEWS: tuple[tuple[str, Audience, Any], ...] = (
     ("weeks_ahead.html", "staff", season.WeeksAheadView),
     ("orders.html", "staff", orders.OrdersView),
     ("order.html", "staff", orders.OrderView),
+    ("cut.html", "staff", cut.CutListView),
     ("standing.html", "staff", orders.StandingView),
     ("week.html", "staff", week.WeekView),
     ("lessons.html", "staff", pages.LessonsView),

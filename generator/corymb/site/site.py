@@ -21,6 +21,7 @@ from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.costs_table import costs_table
 from corymb.views.compose.orders.calendar import calendars
+from corymb.views.compose.orders.cut_table import cut_table
 from corymb.views.compose.site_frame import site_frame
 
 
@@ -65,6 +66,7 @@ def make_site(
     if catalogue.staff:
         costs = costs_table(catalogue)
         site.files[addresses.COSTS] = csv_file(costs, catalogue.studio.house.language)
+        site.files.update(_cut_tables(catalogue))
     site.files["assets/theme/css/corymb.css"] = assets.stylesheet()
     site.files["assets/tints.css"] = assets.tint_rules(
         page.frame.tint for page in pages if page.frame.tint
@@ -74,6 +76,15 @@ def make_site(
     site.copies.update(assets.theme_files())
     site.copies.update(_photo_files(catalogue, photos))
     return site
+
+
+def _cut_tables(catalogue: Catalogue) -> dict[str, bytes]:
+    """The cut lists for spreadsheets, a file a cutting day."""
+    language = catalogue.studio.house.language
+    return {
+        addresses.of_cut_table(day.day): csv_file(cut_table(catalogue, [day]), language)
+        for day in catalogue.cut_days
+    }
 
 
 def _one_each(pages: list[Page]) -> None:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from corymb.views.cut import CutShareView
 from corymb.views.money import MoneyView
 from corymb.views.pieces import Fact, ImagePair, Link
 from corymb.views.reality import RealityView
@@ -118,6 +119,7 @@ class OrderView:
     cautions: tuple[str, ...]
     hot: tuple[str, ...]  # what to do where the day turns hot; nothing outside the warm half-year
     papers: tuple[Link, ...]
+    cut: CutShareView | None  # none where no cut is planned yet
     money: MoneyView | None
     reality: RealityView | None
 

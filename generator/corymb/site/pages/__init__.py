@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 
 from corymb.site.pages import (
     arrangements,
+    cut,
     flowers,
     home,
     in_season,
@@ -31,6 +32,7 @@ KINDS: tuple[Callable[[Making], Iterator[Page]], ...] = (
     weeks.pages,
     orders.pages,
     standing.pages,
+    cut.pages,
     weeks_ahead.pages,
     lessons.pages,
     prose.pages,

@@ -7,6 +7,8 @@ doesn't agree is found when the finished pages are checked.
 
 from __future__ import annotations
 
+from datetime import date
+
 from corymb.trade.looks import Look
 
 HOME = "index.html"
@@ -68,6 +70,26 @@ def of_due(due_id: str) -> str:
     return f"orders/{due_id}.html"
 
 
+def of_bench(due_id: str, line: int | None = None) -> str:
+    """The bench sheets of an order, or the sheet of one of its lines."""
+    return f"orders/{due_id}-bench.html{f'#line-{line}' if line else ''}"
+
+
+def of_labels(due_id: str) -> str:
+    """The labels of an order's buckets."""
+    return f"orders/{due_id}-labels.html"
+
+
+def of_load(due_id: str) -> str:
+    """The load sheet of an order."""
+    return f"orders/{due_id}-load.html"
+
+
+def of_collection(due_id: str) -> str:
+    """The client's own sheet of an order."""
+    return f"orders/{due_id}-collection.html"
+
+
 def of_standing(standing_id: str) -> str:
     """The page of a standing order."""
     return f"standing/{standing_id}.html"
@@ -81,6 +103,16 @@ def of_week(week: str) -> str:
 def of_week_calendar(week: str) -> str:
     """The same for a calendar program."""
     return f"weeks/{week}.ics"
+
+
+def of_cut(day: date) -> str:
+    """The cut list of a day."""
+    return f"cut/{day}.html"
+
+
+def of_cut_table(day: date) -> str:
+    """The same for a spreadsheet."""
+    return f"cut/{day}.csv"
 
 
 def of_lesson(technique_id: str) -> str:

@@ -15,6 +15,8 @@ from corymb.studio.models import MadeWork, Page, Photo, Recipe, Stem, Style, Tec
 from corymb.studio.studio import Studio
 from corymb.trade.kinship import Kin, goes_with
 from corymb.trade.looks import Look, looks_of
+from corymb.trade.orders.cut_days import CutDay
+from corymb.trade.orders.cutting_ahead import CuttingAhead
 from corymb.trade.orders.due import Dues
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.best import Best, best_of
@@ -79,6 +81,13 @@ class Catalogue:
     def dues(self) -> Dues:
         """What is due on which day; for staff alone."""
         return Dues(self.studio, self.makeable)
+
+    @cached_property
+    def cut_days(self) -> tuple[CutDay, ...]:
+        """The cutting days that are looked at, each decided once a build; for staff alone."""
+        if not self.staff:
+            return ()
+        return CuttingAhead(self.dues, self.studio, self.makeable).on(self.today)
 
     @property
     def beds(self) -> Beds:

@@ -26,6 +26,7 @@ def pages_of_the_day(catalogue: Catalogue) -> frozenset[str]:
         (
             *(addresses.of_due(due.id) for due in visits),
             *(addresses.of_week(str(week)) for week in weeks),
+            *(addresses.of_cut(day.day) for day in catalogue.cut_days),
         )
     )
 

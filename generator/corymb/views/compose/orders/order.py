@@ -10,6 +10,7 @@ from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.money import money_view
 from corymb.views.compose.orders.cautions import cautions_for, hot_advice
+from corymb.views.compose.orders.cutting import cut_share_view
 from corymb.views.compose.orders.lines import line_view
 from corymb.views.compose.orders.shown import timed_due
 from corymb.views.compose.orders.timeline import timeline_view, work_view
@@ -36,6 +37,7 @@ def order_view(catalogue: Catalogue, due: Due) -> OrderView:
         cautions=cautions_for(catalogue, due, of_due),
         hot=hot_advice(catalogue, due, of_due),
         papers=(),
+        cut=cut_share_view(catalogue, due),
         money=money_view(catalogue, due),
         reality=reality_view(catalogue, due),
     )

@@ -1,0 +1,27 @@
+"""For staff: the cut list of each cutting day that is looked at."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from corymb.site.pages.page import Making, Page
+from corymb.views.compose import addresses
+from corymb.views.compose.orders.cutting import cut_list_view
+from corymb.views.pieces import Link
+
+SECTION = "orders"
+
+
+def pages(making: Making) -> Iterator[Page]:
+    """Every cutting day that is looked at, on the staff's site alone."""
+    for day in making.catalogue.cut_days:
+        view = cut_list_view(making.catalogue, day)
+        frame = making.frame(
+            addresses.of_cut(day.day),
+            "cut.html",
+            SECTION,
+            f"Cut list, {view.when}",
+            "; ".join(share.name for share in view.shares),
+            crumbs=[Link("Orders", addresses.ORDERS)],
+        )
+        yield Page(frame, view, "Cut list", "cut list beds buckets swaps to buy missing")

@@ -1,0 +1,88 @@
+"""What is missing from an order, what would mend it, and what do its pieces from the mix get?"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from corymb.studio.saying import counted
+from corymb.trade.cut import Cut, Filled
+from corymb.trade.orders.cut_days import CutDay
+from corymb.trade.orders.due import Due, DueLine
+from corymb.trade.orders.from_mix import Mixed
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.orders.lines import line_words
+from corymb.views.cut import GapView, MixView
+
+
+def gap_views(catalogue: Catalogue, day: CutDay, due: Due) -> tuple[GapView, ...]:
+    """What its pieces lack, and what would mend it; nothing for those from the mix."""
+    return tuple(_gap(catalogue, due, each) for each in day.of(due) if each.short)
+
+
+def mix_views(catalogue: Catalogue, day: CutDay, due: Due) -> tuple[MixView, ...]:
+    """What each line from the mix gets of what is left over and of spare, and what it lacks."""
+    lines = {line.number: line for line in due.lines}
+    return tuple(
+        _mix(catalogue, day, due, lines[each.line], each)
+        for each in day.mixed
+        if each.order == due.id
+    )
+
+
+def _gap(catalogue: Catalogue, due: Due, each: Filled) -> GapView:
+    number = int(each.key.removeprefix(f"{each.order}/").split("/")[0])
+    line = next(line for line in due.lines if line.number == number)
+    words = f"{each.short} {catalogue.stem(each.stem).name}, for {line_words(catalogue, line)}"
+    return GapView(words, ())
+
+
+def _mix(catalogue: Catalogue, day: CutDay, due: Due, line: DueLine, mix: Mixed) -> MixView:
+    wanted, got = sum(mix.wanted.values()), sum(mix.wanted.values()) - sum(mix.missing.values())
+    over, spare = sum(mix.left_over.values()), sum(mix.spare.values())
+    sources = [
+        f"{over} left over of the cut" if over else "",
+        f"{spare} of the spare" if spare else "",
+    ]
+    of = "; ".join(filter(None, sources))
+    gaps = [
+        GapView(
+            f"{count} {catalogue.stem(stem).name} short",
+            _mends(catalogue, day, due, stem, count),
+        )
+        for stem, count in mix.missing.items()
+    ]
+    return MixView(
+        piece=line_words(catalogue, line),
+        gets=f"Gets {got} of its {counted(wanted, 'stem', 'stems')}{f': {of}' if of else ''}.",
+        gaps=tuple(gaps),
+    )
+
+
+def _mends(catalogue: Catalogue, day: CutDay, due: Due, stem: str, count: int) -> tuple[str, ...]:
+    """Cut them too, if there are so many; or let other pieces be a stem lighter."""
+    ways = [_cut_too(day, stem, count), _lighter(catalogue, due, stem, count)]
+    return tuple(filter(None, ways))
+
+
+def _cut_too(day: CutDay, stem: str, count: int) -> str:
+    standing = {each.stem: each for each in day.problem.standing}.get(stem)
+    cuts: Mapping[str, Cut] = {each.stem: each for each in day.plan.cuts}
+    if standing is None:
+        return ""
+    cut = cuts[stem].cut if stem in cuts else 0
+    more = -(-count // standing.by) * standing.by
+    if cut + more > standing.most_steps * standing.by:
+        return ""
+    return "Cut them too." if more == count else f"Cut {more} more: they are cut by {standing.by}."
+
+
+def _lighter(catalogue: Catalogue, due: Due, stem: str, count: int) -> str:
+    """The other line that has the most pieces with that stem."""
+    lines = [line for line in due.lines if line.wanted.get(stem)]
+    most = max(lines, key=lambda line: line.quantity, default=None)
+    if most is None or most.quantity < count:
+        return ""
+    name = catalogue.studio.recipes[most.piece.look.recipe].name
+    if most.quantity == 1:
+        return f"Make the {name} a stem lighter."
+    return f"Make {count} of the {most.quantity} {name} a stem lighter."

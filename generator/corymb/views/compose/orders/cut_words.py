@@ -1,0 +1,74 @@
+"""How is it told what a cut goes by, and how sure its plan is?"""
+
+from __future__ import annotations
+
+from corymb.studio.saying import counted
+from corymb.studio.values.dates import IsoWeek
+from corymb.trade.cut import Cut, CutPlan
+from corymb.trade.orders.cut_days import CutDay
+from corymb.views.compose.week_words import week_words
+
+UNCOUNTED = (
+    "Nothing is counted for this day, so the list says only what is wanted: a stem in season is "
+    "taken to stand in any number."
+)
+PROVEN = (
+    "No other plan leaves less missing, or costs less in stems bought, colour and waste: "
+    "that is proven."
+)
+IN_HAZARDS = {
+    "burns in sun": "gloves and sleeves: the sap burns in sunlight",
+    "irritant sap": "gloves: irritant sap",
+    "heart poison": "gloves: poison to the heart",
+    "irritant hairs": "gloves: irritant hairs",
+    "skin allergy": "gloves: skin allergy",
+    "thorns": "gloves: thorns",
+    "eye irritant": "keep sap from your eyes",
+    "irritant dust": "don't breathe the dust",
+    "poisonous if eaten": "poisonous: wash hands",
+    "deadly to cats": "deadly to cats",
+}
+"""A few words on the list; the whole sentences stand below it. Common practice, no source."""
+
+
+def walk_words(day: CutDay) -> str:
+    """The walk it goes by, and how old that is on the day."""
+    week = day.week
+    if week is None:
+        return UNCOUNTED
+    weeks = (IsoWeek.of(day.day).monday() - week.monday()).days // 7
+    age = "counted the same week" if not weeks else f"{counted(weeks, 'week', 'weeks')} old"
+    less = ", less what is cut before this day" if _was_cut_before(day) else ""
+    look = " Look at the beds again before you go by it." if weeks else ""
+    return f"By the walk of {week_words(week)}, {age}{less}.{look}"
+
+
+def proof_words(plan: CutPlan) -> str:
+    """Whether the plan is the best there is, or how far from it it may be."""
+    if plan.proven:
+        return PROVEN
+    return (
+        "The best plan that was found in the time; another may be better, by at most "
+        f"{plan.gap:.1%} of what is missing, bought, off colour and wasted.".replace("%", " %")
+    )
+
+
+def steps_words(cut: Cut) -> str:
+    """`3 × 25`; for what is cut by ones, that."""
+    if cut.step == 1:
+        return "one by one" if cut.cut > 1 else ""
+    return f"{cut.steps} × {cut.step}"
+
+
+def careful_words(hazards: list[str]) -> tuple[str, ...]:
+    """A few words each on how a stem can hurt whoever cuts it, the gravest first."""
+    if "burns in sun" in hazards:
+        hazards = [hazard for hazard in hazards if hazard != "irritant sap"]
+    return tuple(words for hazard, words in IN_HAZARDS.items() if hazard in hazards)
+
+
+def _was_cut_before(day: CutDay) -> bool:
+    counts = day.walked.counts
+    return any(
+        each.standing < counts[each.stem] for each in day.problem.standing if each.stem in counts
+    )
