@@ -11,6 +11,7 @@ from corymb.trade.orders.due import Due, DueLine
 from corymb.trade.orders.from_mix import Mixed
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.lines import line_words
+from corymb.views.compose.wording import money
 from corymb.views.cut import GapView, MixView
 
 
@@ -59,8 +60,12 @@ def _mix(catalogue: Catalogue, day: CutDay, due: Due, line: DueLine, mix: Mixed)
 
 
 def _mends(catalogue: Catalogue, day: CutDay, due: Due, stem: str, count: int) -> tuple[str, ...]:
-    """Cut them too, if there are so many; or let other pieces be a stem lighter."""
-    ways = [_cut_too(day, stem, count), _lighter(catalogue, due, stem, count)]
+    """Cut them too, if so many stand; let other pieces be a stem lighter; or buy in."""
+    ways = [
+        _cut_too(day, stem, count),
+        _lighter(catalogue, due, stem, count),
+        _buy(catalogue, stem, count),
+    ]
     return tuple(filter(None, ways))
 
 
@@ -74,6 +79,11 @@ def _cut_too(day: CutDay, stem: str, count: int) -> str:
     if cut + more > standing.most_steps * standing.by:
         return ""
     return "Cut them too." if more == count else f"Cut {more} more: they are cut by {standing.by}."
+
+
+def _buy(catalogue: Catalogue, stem: str, count: int) -> str:
+    price = catalogue.stem(stem).bought
+    return f"Buy {count} in, {money(count * price, catalogue.studio.house)}." if price else ""
 
 
 def _lighter(catalogue: Catalogue, due: Due, stem: str, count: int) -> str:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from corymb.studio.saying import counted
+from collections.abc import Iterable
+
+from corymb.studio.saying import and_list, counted
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.cut import Cut, CutPlan
 from corymb.trade.orders.cut_days import CutDay
@@ -16,19 +18,21 @@ PROVEN = (
     "No other plan leaves less missing, or costs less in stems bought, colour and waste: "
     "that is proven."
 )
-IN_HAZARDS = {
-    "burns in sun": "gloves and sleeves: the sap burns in sunlight",
-    "irritant sap": "gloves: irritant sap",
-    "heart poison": "gloves: poison to the heart",
-    "irritant hairs": "gloves: irritant hairs",
-    "skin allergy": "gloves: skin allergy",
-    "thorns": "gloves: thorns",
-    "eye irritant": "keep sap from your eyes",
-    "irritant dust": "don't breathe the dust",
-    "poisonous if eaten": "poisonous: wash hands",
-    "deadly to cats": "deadly to cats",
+GLOVES = {
+    "burns in sun": "its sap burns in sunlight",
+    "irritant sap": "irritant sap",
+    "heart poison": "poison to the heart",
+    "irritant hairs": "irritant hairs",
+    "skin allergy": "skin allergy",
+    "thorns": "thorns",
 }
-"""A few words on the list; the whole sentences stand below it. Common practice, no source."""
+OTHERS = {
+    "eye irritant": "keep its sap from your eyes",
+    "irritant dust": "don't breathe its dust",
+    "poisonous if eaten": "poisonous: wash hands",
+}
+"""A few words for whoever cuts; the whole sentences stand below the list. Common practice, no
+source."""
 
 
 def walk_words(day: CutDay) -> str:
@@ -60,11 +64,12 @@ def steps_words(cut: Cut) -> str:
     return f"{cut.steps} × {cut.step}"
 
 
-def careful_words(hazards: list[str]) -> tuple[str, ...]:
-    """A few words each on how a stem can hurt whoever cuts it, the gravest first."""
-    if "burns in sun" in hazards:
-        hazards = [hazard for hazard in hazards if hazard != "irritant sap"]
-    return tuple(words for hazard, words in IN_HAZARDS.items() if hazard in hazards)
+def careful_words(hazards: Iterable[str]) -> tuple[str, ...]:
+    """A few words each on how a stem can hurt whoever cuts it: what to wear for, then the rest."""
+    hands = [words for hazard, words in GLOVES.items() if hazard in hazards]
+    gloves = "gloves and sleeves" if "burns in sun" in hazards else "gloves"
+    rest = [words for hazard, words in OTHERS.items() if hazard in hazards]
+    return (*([f"{gloves}: {and_list(hands)}"] if hands else []), *rest)
 
 
 def _was_cut_before(day: CutDay) -> bool:

@@ -12,6 +12,7 @@ from datetime import date, timedelta
 from corymb.studio.values.dates import IsoWeek
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.orders.cutting import cut_link
 from corymb.views.compose.orders.tasks import Task, by_week, tasks_of
 from corymb.views.compose.orders.when import clock_span, weekday_and_day
 from corymb.views.compose.week_words import week_span
@@ -73,7 +74,7 @@ def _day(catalogue: Catalogue, day: date, tasks: Sequence[Task]) -> DayView:
         make=_named(tasks, "make"),
         go=_named(tasks, "hand over"),
         due=_named(tasks, "use"),
-        papers=(),
+        papers=tuple(cut_link(each) for each in catalogue.cut_days if each.day == day),
     )
 
 
