@@ -120,7 +120,7 @@ def test_swaps_and_spare_move_the_margin_and_never_the_price(
 
 
 def test_an_order_that_has_been_made_goes_by_what_it_took() -> None:
-    made = paid(due("1 gate-jar", used={**WRITTEN, "rose": 9}, minutes="30"), STUDIO)
+    made = paid(due("1 gate-jar", used={"rose": 9}, minutes="30"), STUDIO)
     # 1.20 of roses more, 1.50 with the waste; ten minutes more, 3.00; a fifth on both, 0.90
     assert made.made
     assert made.written.cost == Decimal("16.20")
@@ -133,3 +133,8 @@ def test_minutes_alone_leave_the_stems_as_written() -> None:
     made = paid(due("1 gate-jar", minutes="30"), STUDIO)
     assert made.costs.stems == Decimal("6.00")
     assert made.costs.labour == Decimal("9.00")
+
+
+def test_a_stem_that_another_stood_in_for_is_not_paid_for() -> None:
+    made = paid(due("1 gate-jar", used={"rose": 0, "lily": 6}), STUDIO)
+    assert made.costs.grown == Decimal("7.80")  # 5.40 + 1.20 + 1.20

@@ -6,7 +6,8 @@ stages, each nearer to what happened than the one before:
     as written   the recipes' stems, with the share of waste the studio reckons with
     with swaps   the stems that stand in, with the same share         } where the cut
     as cut       all that is cut and bought in for it, without one    } is known
-    as made      the stems and minutes that the order says were used, where it says so
+    as made      the stems and minutes that the order says were used, where it says so;
+                 what wasn't counted went in as written
 
 Labour is the time of each recipe for so many pieces, each going a little faster than the one
 before (`hours.learning`); what leaves in buckets isn't made up. As made it is the order's own
@@ -30,6 +31,7 @@ from corymb.trade.money.margin import MarginChange, Standing, margin_change
 from corymb.trade.money.prices import Price
 from corymb.trade.money.quote import Quote, QuoteLine
 from corymb.trade.orders.due import Due, DueLine
+from corymb.trade.orders.pieces import counts_of
 
 
 @dataclass(frozen=True)
@@ -143,14 +145,11 @@ def _really(due: Due, written: Needs, gathered: Gathered | None, studio: Studio)
     order = due.order
     if not isinstance(order, Order) or not (order.used or order.minutes):
         return None
+    went_in = {**counts_of([(line.quantity, line.piece) for line in due.lines]), **order.used}
     bought = gathered.bought if gathered else {}
-    used = stems_of(
-        order.used,
-        studio.stems,
-        {stem: min(count, bought.get(stem, 0)) for stem, count in order.used.items()},
-    )
+    few = {stem: min(count, bought.get(stem, 0)) for stem, count in went_in.items()}
     return replace(
         written,
-        stems=used or written.stems,
+        stems=stems_of(went_in, studio.stems, few),
         minutes=written.minutes if order.minutes is None else Decimal(order.minutes),
     )
