@@ -145,6 +145,14 @@ def test_with_the_cut_the_swaps_and_the_spare_are_told() -> None:
     assert swaps.startswith("The swaps ") and spare.startswith("Spare and round bunches ")
 
 
+def test_an_order_whose_cut_is_planned_tells_what_it_does_to_the_margin() -> None:
+    view = money_view(STAFF, SUPPER)
+    assert [words for words, _ in told(view)] == ["As written", "With swaps", "As cut"]
+    costs = {words: amount(cost) for words, cost in told(view)}
+    spare = costs["As cut"] - costs["With swaps"]
+    assert view.told[1] == f"Spare and round bunches cost €{spare}."
+
+
 def test_what_was_used_is_told_beside_what_was_written() -> None:
     view = money_view(STAFF, LUNCH)
     assert [words for words, _ in told(view)] == ["As written", "As made"]

@@ -10,6 +10,7 @@ from corymb.trade.money.costs import Costs
 from corymb.trade.money.margin import Standing
 from corymb.trade.money.quote import Quote
 from corymb.trade.orders.due import Due
+from corymb.trade.orders.gathered import gathered
 from corymb.trade.orders.paid import Gathered, Paid, PaidLine, paid
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.price import beside_words, labour_words, margin_words
@@ -29,10 +30,10 @@ def quote_view(catalogue: Catalogue, due: Due) -> QuoteView:
     return _quote(paid(due, catalogue.studio).quote, catalogue.studio.house)
 
 
-def money_view(catalogue: Catalogue, due: Due, gathered: Gathered | None = None) -> MoneyView:
-    """An order's costs, price and margin; with the cut, what swaps and spare did to it."""
+def money_view(catalogue: Catalogue, due: Due, cut: Gathered | None = None) -> MoneyView:
+    """An order's costs, price and margin; where its cut is planned, what swaps and spare did."""
     house = catalogue.studio.house
-    reckoned = paid(due, catalogue.studio, gathered)
+    reckoned = paid(due, catalogue.studio, cut or _planned(catalogue, due))
     standing = reckoned.standing
     return MoneyView(
         quote=_quote(reckoned.quote, house),
@@ -45,6 +46,14 @@ def money_view(catalogue: Catalogue, due: Due, gathered: Gathered | None = None)
         stages=tuple(_stages(reckoned, house)),
         told=tuple(_told(reckoned, house)),
     )
+
+
+def _planned(catalogue: Catalogue, due: Due) -> Gathered | None:
+    """What the planned cut brings for an order that is still to come."""
+    if due.day < catalogue.today:
+        return None
+    days = (day for day in catalogue.cut_days if any(each.id == due.id for each in day.dues))
+    return next((gathered(day, due) for day in days), None)
 
 
 def cost_rows(costs: Costs, minutes: Decimal, house: StudioFile) -> tuple[MoneyRow, ...]:
