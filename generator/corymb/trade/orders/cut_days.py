@@ -9,7 +9,7 @@ what is left over of the cut (`from_mix`).
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from functools import cached_property
@@ -74,18 +74,24 @@ def cut_days(
     dues: Iterable[Due], studio: Studio, makeable: Makeable, settings: Settings | None = None
 ) -> tuple[CutDay, ...]:
     """The cutting days of some orders in turn; what is cut on one no longer stands on the next."""
+    return tuple(each_cut_day(dues, studio, makeable, settings))
+
+
+def each_cut_day(
+    dues: Iterable[Due], studio: Studio, makeable: Makeable, settings: Settings | None = None
+) -> Iterator[CutDay]:
+    """The same, each as soon as it is decided."""
     by_day: dict[date, list[Due]] = {}
     for due in dues:
         by_day.setdefault(cutting_day(due, studio, makeable), []).append(due)
     walks: dict[IsoWeek | None, Walked] = {}
-    days = []
     for day, together in sorted(by_day.items()):
         week = walk_on(studio, day)
         walked = walks.setdefault(week, Walked(studio, makeable.beds, week))
-        days.append(cut_day(day, together, walked, makeable, settings))
-        for cut in days[-1].plan.cuts:
+        planned = cut_day(day, together, walked, makeable, settings)
+        for cut in planned.plan.cuts:
             walked.cut[cut.stem] += cut.cut
-    return tuple(days)
+        yield planned
 
 
 def cutting_day(due: Due, studio: Studio, makeable: Makeable) -> date:

@@ -8,11 +8,11 @@ what one order took no longer stands for the next.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from datetime import date, timedelta
 
 from corymb.studio.studio import Studio
-from corymb.trade.orders.cut_days import CutDay, cut_days, cutting_day
+from corymb.trade.orders.cut_days import CutDay, cutting_day, each_cut_day
 from corymb.trade.orders.due import Due, Dues
 from corymb.trade.orders.walked import walk_on
 from corymb.trade.season.makeable import Makeable
@@ -23,6 +23,8 @@ AHEAD = timedelta(weeks=8)
 LONGEST = timedelta(days=45)
 """No order is cut longer before its day: cutting, conditioning and making take a fortnight each
 at most (`timed`), and a day or two lie between them."""
+
+Told = Callable[[int, int], None]
 
 
 class CuttingAhead:
@@ -47,11 +49,19 @@ class CuttingAhead:
         ]
         return self.of([*single, *near])
 
-    def of(self, chosen: Iterable[Due]) -> tuple[CutDay, ...]:
-        """Those of some orders, whatever else is cut on them included."""
+    def of(self, chosen: Iterable[Due], told: Told | None = None) -> tuple[CutDay, ...]:
+        """Those of some orders, whatever else is cut on them included.
+
+        `told` hears of each that is decided: how many are, and how many there will be.
+        """
         days = {self._day(due) for due in chosen}
         together = {due.id: due for day in sorted(days) for due in self._cut_by(day)}
-        planned = cut_days(together.values(), self._studio, self._makeable)
+        every = len({self._day(due) for due in together.values()})
+        planned = []
+        for each in each_cut_day(together.values(), self._studio, self._makeable):
+            planned.append(each)
+            if told:
+                told(len(planned), every)
         return tuple(each for each in planned if each.day in days)
 
     def _cut_by(self, day: date) -> Iterator[Due]:
