@@ -108,6 +108,7 @@ HOLDS_NONE: dict[Callable[[str], Any], str] = {
     text.parse_yes_no: "one of two words",
     seasons.parse_season: "days of the year, like any other stem's",
     times.parse_day_range: "whole days, two years at most",
+    share.parse_mark_up: "a few times the cost",
     times.parse_clock: "a time of day, like any other",
     work.parse_people: "a dozen at most",
     work.parse_hours_of_work: "hours of a day",

@@ -4,17 +4,17 @@ from __future__ import annotations
 
 from datetime import time
 from decimal import Decimal
+from typing import Self
 
-from pydantic import Field, field_validator
+from pydantic import Field, field_validator, model_validator
 
-from corymb.studio.models.base import FileModel, NamedModel
+from corymb.studio.models.base import FileModel, KeysDisagree, NamedModel
 from corymb.studio.values.fields import (
     ClockField,
     CountField,
     CurrencyField,
     DayRangeField,
     DaysBeforeField,
-    DecimalField,
     DurationField,
     EmailField,
     FloorField,
@@ -27,6 +27,7 @@ from corymb.studio.values.fields import (
     LengthField,
     LengthRangeField,
     LongitudeField,
+    MarkUpField,
     MoneyField,
     NumberField,
     PeopleField,
@@ -40,7 +41,7 @@ from corymb.studio.values.fields import (
     YesNoField,
 )
 from corymb.studio.values.number import plain
-from corymb.studio.values.share import MOST_TIMES, Share
+from corymb.studio.values.share import Share
 from corymb.studio.values.time import Duration
 
 
@@ -78,22 +79,12 @@ class Contact(FileModel):
 class MarkUp(FileModel):
     """What the costs are multiplied by to make a price."""
 
-    grown: DecimalField = Decimal(1)
+    grown: MarkUpField = Decimal(1)
     """Of stems of your own."""
-    bought: DecimalField = Decimal(1)
+    bought: MarkUpField = Decimal(1)
     """Of bought stems."""
-    sundries: DecimalField = Decimal(1)
+    sundries: MarkUpField = Decimal(1)
     """Of everything beside stems."""
-
-    @field_validator("grown", "bought", "sundries")
-    @classmethod
-    def _is_times(cls, times: Decimal) -> Decimal:
-        if not 0 <= times <= MOST_TIMES:
-            raise ValueError(
-                f"‘{times}’ is not a mark-up: 1 asks what it cost, 2 twice that; it lies between "
-                f"0 and {MOST_TIMES}."
-            )
-        return times
 
 
 class Money(FileModel):
@@ -222,9 +213,10 @@ class Style(NamedModel):
 
 
 class ColourThresholds(FileModel):
-    """When a mix is called flat, sombre or washed out (CIELAB lightness, 0 to 100).
+    """From where on something is said about a mix of colours.
 
-    The defaults are house defaults: common practice, no source.
+    Lightness is CIELAB's, from 0 (black) to 100 (white). The defaults are house defaults: common
+    practice, no source.
     """
 
     flat_below: NumberField = 12.0
@@ -233,6 +225,48 @@ class ColourThresholds(FileModel):
     """Dark altogether."""
     washed_out_above: NumberField = 78.0
     """Pale altogether."""
+    cold_above: ShareField = Share(Decimal("0.6"))
+    """Cool colours take more than this of what is seen."""
+    alike_below: NumberField = 18.0
+    """Hues lie within so many degrees of each other, as a rule: everything matches."""
+    lost_within: NumberField = 15.0
+    """Nearer than this to the cloth or wall behind (CIEDE2000), a colour isn't seen against it."""
+    lost_above: ShareField = Share(Decimal("0.5"))
+    """More than this of what is seen is lost so against the cloth or wall."""
+    accent_above: ShareField = Share(Decimal("0.25"))
+    """A stem that takes more than this is no accent any more."""
+
+    @field_validator("flat_below", "sombre_below", "washed_out_above")
+    @classmethod
+    def _is_a_lightness(cls, lightness: float) -> float:
+        return _within(lightness, 100, "lightness", "0, for black, to 100, for white")
+
+    @field_validator("alike_below")
+    @classmethod
+    def _is_an_angle(cls, degrees: float) -> float:
+        return _within(degrees, 180, "spread of hues", "0 degrees, for one hue, to 180")
+
+    @field_validator("lost_within")
+    @classmethod
+    def _is_a_distance(cls, within: float) -> float:
+        return _within(within, 100, "distance of colours", "0, for the same colour, to 100")
+
+    @model_validator(mode="after")
+    def _leaves_a_middle(self) -> Self:
+        if self.sombre_below >= self.washed_out_above:
+            raise KeysDisagree(
+                "`sombre below` isn't below `washed out above`, so every mix would be one or the "
+                "other: 38 and 78 are usual.",
+                "sombre below",
+                "washed out above",
+            )
+        return self
+
+
+def _within(value: float, most: float, noun: str, ends: str) -> float:
+    if not 0 <= value <= most:
+        raise ValueError(f"‘{plain(value)}’ is not a {noun}: it goes from {ends}.")
+    return value
 
 
 class Swapping(FileModel):
@@ -287,6 +321,6 @@ class StudioFile(FileModel):
     styles: dict[IdField, Style]
     """Families of arrangement, by id; each id is also a folder in recipes/."""
     colour: ColourThresholds = ColourThresholds()
-    """From where a mix counts as flat, sombre or washed out, in lightness 0 (black) to 100."""
+    """From where on a mix counts as flat, sombre, washed out, cold, all alike or lost."""
     swaps: Swapping = Swapping()
     """How far stems that stand in for others may go."""

@@ -181,6 +181,19 @@ ScaleField = Annotated[
         ("string", "number"),
     ),
 ]
+MarkUpField = Annotated[
+    Decimal,
+    Friendly(
+        share.parse_mark_up,
+        (Decimal, int),
+        "What a cost is multiplied by to make a price.",
+        ("2.6",),
+        ("number",),
+        write=number.plain,
+        limits={"minimum": 0, "maximum": share.MOST_TIMES},
+        convert=Decimal,
+    ),
+]
 MoneyField = Annotated[
     Decimal,
     Friendly(

@@ -42,6 +42,17 @@ def parse_share(text: str) -> Share:
     return Share(fraction)
 
 
+def parse_mark_up(text: str) -> Decimal:
+    """Reads what a cost is multiplied by to make a price, `2.6`. Raises ValueError."""
+    times = read_decimal(text, "a number", "2.6")
+    if not 0 <= times <= MOST_TIMES:
+        raise ValueError(
+            f"{quoted(text.strip())} is not a mark-up: 1 asks what it cost, 2 twice that; it lies "
+            f"between 0 and {MOST_TIMES}."
+        )
+    return times
+
+
 def parse_scale(text: str) -> Scale:
     """Reads `120 %`, `1.2`, `2`. Raises ValueError."""
     factor = _fraction(text, "a scale", "120 %")
