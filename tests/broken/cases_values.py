@@ -358,6 +358,27 @@ CASES = [
         at(45, 26, "`most of a piece`: ‘150 %’ is not a share: it lies between 0 % and 100 %."),
     ),
     case(
+        "a mix that is flat at any lightness",
+        HOUSE,
+        "    heaviest stem: 120 g",
+        "    heaviest stem: 120 g\ncolour:\n  flat below: 120",
+        at(46, 15, "‘120’ is not a lightness: it goes from 0, for black, to 100, for white."),
+    ),
+    case(
+        "hues further apart than round the circle",
+        HOUSE,
+        "    heaviest stem: 120 g",
+        "    heaviest stem: 120 g\ncolour:\n  alike below: 200",
+        at(46, 16, "‘200’ is not a spread of hues: it goes from 0 degrees, for one hue, to 180."),
+    ),
+    case(
+        "a mix that is sombre or washed out whatever it is",
+        HOUSE,
+        "    heaviest stem: 120 g",
+        "    heaviest stem: 120 g\ncolour:\n  sombre below: 80\n  washed out above: 70",
+        at(46, 17, "`sombre below` isn't below `washed out above`, so every mix would be one or"),
+    ),
+    case(
         "a colour nearer than the same",
         HOUSE,
         "    heaviest stem: 120 g",

@@ -106,7 +106,16 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "excludes": "[thorns]",
         "known object": "a half-litre jug, 16 cm high",
     },
-    "ColourThresholds": {"flat below": "12", "sombre below": "38", "washed out above": "78"},
+    "ColourThresholds": {
+        "flat below": "12",
+        "sombre below": "38",
+        "washed out above": "78",
+        "cold above": "60 %",
+        "alike below": "18",
+        "lost within": "15",
+        "lost above": "50 %",
+        "accent above": "25 %",
+    },
     "Swapping": {"colour within": "20", "most of a piece": "50 %"},
     "StemFile": {"group": "Dahlias", "stems": "{dahlia-shell: {}}"},
     "Stem": {

@@ -8,10 +8,11 @@ from corymb.studio.models.photo import Photo
 from corymb.studio.models.prose import Page, Technique
 from corymb.studio.models.recipe import Drop, Recipe, RecipeLine, Sundry, Swap, Variant, Vessel
 from corymb.studio.models.stem import Conditioning, Stem, StemFile
-from corymb.studio.models.studio_file import StudioFile, Style
+from corymb.studio.models.studio_file import ColourThresholds, StudioFile, Style
 from corymb.studio.models.walk import Walk
 
 __all__ = [
+    "ColourThresholds",
     "Conditioning",
     "CutLog",
     "Drop",
