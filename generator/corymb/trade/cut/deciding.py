@@ -7,11 +7,13 @@ unless the time runs out.
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Sequence
 
 from corymb.trade.cut.accounts import accounts, needed, parts
 from corymb.trade.cut.model import CutModel
 from corymb.trade.cut.plan import CutPlan
 from corymb.trade.cut.problem import CutProblem, Settings
+from corymb.trade.cut.programme import Answer
 from corymb.trade.cut.sharing import bought_in, shared
 
 HOUSE = Settings()
@@ -30,10 +32,15 @@ def plan_cut(problem: CutProblem, settings: Settings = HOUSE) -> CutPlan:
         cuts=cuts,
         filled=filled,
         parts=parts(model.stands, cuts, filled, settings.weights, answers[-1]),
-        proven=all(answer.proven for answer in answers),
+        proven=_proven(answers, settings),
         gap=max(answer.gap for answer in answers),
         seconds=sum(answer.seconds for answer in answers),
     )
+
+
+def _proven(answers: Sequence[Answer], settings: Settings) -> bool:
+    *counts, weighed = answers
+    return all(answer.proven for answer in counts) and weighed.gap <= settings.close
 
 
 def _cut(model: CutModel, steps: dict[str, int], need: Counter[str]) -> Counter[str]:

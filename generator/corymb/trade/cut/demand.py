@@ -10,8 +10,7 @@ from collections import defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
-from fractions import Fraction
-from math import ceil, gcd
+from math import gcd
 
 from corymb.trade.cut.problem import CutProblem, Settings, Standing, StandInOption, Wanted, Weights
 
@@ -41,11 +40,6 @@ class Route:
         """Whether a block is less than so many single ones."""
         return self.in_ < self.each * self.out
 
-    def part_cost(self, waste: Decimal) -> int:
-        """What one met singly costs for the part of a stem it takes beyond its share."""
-        beyond = self.each - Fraction(self.in_, self.out)
-        return ceil(MONEY_PARTS * Fraction(waste) * beyond)
-
 
 @dataclass(frozen=True)
 class Demand:
@@ -70,6 +64,13 @@ class Demand:
         """How many of a member's stems blocks may do for: alike ones have blocks of one size."""
         size = self.block if len(self.members) > 1 else 1
         return member.count // size * size
+
+    def most_single(self, route: Route) -> int:
+        """No member needs as many singly as make a block, but for its spare."""
+        everything = self.count + self.spare
+        if not route.in_blocks:
+            return everything
+        return min(everything, len(self.members) * (route.out - 1) + self.spare)
 
     @property
     def block(self) -> int:

@@ -91,7 +91,7 @@ class CutModel:
         return _Demanded(demand, met, short, missed)
 
     def _route(self, route: Route, demand: Demand) -> _Met:
-        single = self.programme.whole(demand.count + demand.spare)
+        single = self.programme.whole(demand.most_single(route))
         self._used[route.stem][single] = route.each
         if not route.in_blocks:
             return _Met(route, single, None)
@@ -114,16 +114,25 @@ class CutModel:
     def solve(self) -> list[Answer]:
         """The answers to the three sums, the last of which is the decision."""
         answers: list[Answer] = []
-        values: Sequence[int] = self._nothing()
-        for terms in (self._short(), self._spare_missed(), self._weighed()):
-            spent = sum(answer.seconds for answer in answers)
-            left = max(0.0, self.settings.seconds - spent)
-            seed = self.settings.seed
-            answer = self.programme.minimise(terms, seconds=left, seed=seed, start=values)
-            self.programme.row(terms, most=int(answer.objective))
-            answers.append(answer)
-            values = answer.values
+        close = float(self.settings.close)
+        for terms, enough in (
+            (self._short(), 0.0),
+            (self._spare_missed(), 0.0),
+            (self._weighed(), close),
+        ):
+            answers.append(self._least(terms, enough, answers))
+            self.programme.row(terms, most=int(answers[-1].objective))
         return answers
+
+    def _least(self, terms: Sum, close: float, before: Sequence[Answer]) -> Answer:
+        spent = sum(answer.seconds for answer in before)
+        return self.programme.minimise(
+            terms,
+            seconds=max(0.0, self.settings.seconds - spent),
+            seed=self.settings.seed,
+            close=close,
+            start=before[-1].values if before else self._nothing(),
+        )
 
     def _nothing(self) -> list[int]:
         """The plan that is always there: nothing is cut, everything is short."""
@@ -146,8 +155,9 @@ class CutModel:
         for stem, bought in self._bought.items():
             costs[bought] = in_parts(weights.money * (self.stands[stem].bought or 0))
         for met in (met for each in self._demanded for met in each.met):
-            costs[met.single] = met.route.cost + met.route.part_cost(weights.waste)
+            costs[met.single] = met.route.cost
             if met.blocks is not None:
+                costs[met.single] += in_parts(weights.waste)
                 costs[met.blocks] = met.route.cost * met.route.out
         return costs
 

@@ -93,9 +93,11 @@ class CutPlan:
     filled: tuple[Filled, ...]
     parts: Parts
     proven: bool
-    """That no other plan is better."""
+    """That no plan is short of less, or misses less spare, and that none of those is better by
+    more than the settings call close. It is the very best where the gap is 0.
+    """
     gap: float
-    """If not proven: how much better another might be at most, as a share of what is judged."""
+    """How much better another might be at most, as a share of what is judged."""
     seconds: float = field(default=0.0, compare=False)
 
     @property

@@ -126,6 +126,10 @@ class Settings:
     weights: Weights = field(default_factory=Weights)
     buy_in: bool = True
     """Whether stems may be bought; if not, the gaps still tell their price."""
+    close: Decimal = Decimal("0.001")
+    """Plans that differ by this share of the weighed sum are taken as equally good. It never
+    lets a stem be short, nor a spare one be missed, that needn't be. 0 asks for the very best.
+    """
     seconds: float = 20.0
     """When the time is up the best plan found so far is given, with its gap."""
     seed: int = 0

@@ -33,6 +33,10 @@ Terms = Mapping[int, int | Fraction]
 """A sum: how often each variable (by its number) is counted."""
 
 
+Options = Mapping[str, bool | int | float]
+"""HiGHS' own options, by its names."""
+
+
 class UnsolvableError(Exception):
     """No whole numbers meet every condition, or none were found in the time given."""
 
@@ -103,6 +107,7 @@ class Programme:
         *,
         seconds: float = 60.0,
         seed: int = 0,
+        close: float = 0.0,
         start: Sequence[int] | None = None,
     ) -> Answer:
         """The values that make the sum least. `start` is an answer known already, to fall back on.
@@ -110,12 +115,14 @@ class Programme:
         HiGHS isn't begun from it: HiGHS 1.16 takes such a start for optimal where its presolve
         has fixed every cost away, and gives the start back.
 
+        The search may stop at a gap of `close`.
+
         Raises UnsolvableError when nothing meets every row, or no answer was found in time.
         """
         if not self._bounds:
             return Answer((), Fraction(0), Fraction(0))
         costs, unit = _whole_costs(terms)
-        solver = self._solver(costs, seconds, seed)
+        solver = self._solver(costs, _options(seconds, seed, close))
         solver.run()
         known = [self._values(solver, start), *([tuple(start)] if start is not None else [])]
         values = min(known, key=lambda each: _sum(costs, each))
@@ -129,9 +136,9 @@ class Programme:
         least = self.minimise(negative, seconds=seconds, seed=seed)
         return Answer(least.values, -least.objective, -least.bound, least.seconds)
 
-    def _solver(self, costs: Mapping[int, int], seconds: float, seed: int) -> highspy.Highs:
+    def _solver(self, costs: Mapping[int, int], options: Options) -> highspy.Highs:
         solver = _Silent()
-        for option, value in _options(seconds, seed).items():
+        for option, value in options.items():
             solver.setOptionValue(option, value)
         solver.passModel(self._model(costs))
         return solver
@@ -181,13 +188,13 @@ def _sum(costs: Mapping[int, int], values: Sequence[int]) -> int:
     return sum(cost * values[i] for i, cost in costs.items())
 
 
-def _options(seconds: float, seed: int) -> dict[str, bool | int | float | str]:
+def _options(seconds: float, seed: int, close: float) -> Options:
     return {
         "output_flag": False,
         "threads": 1,
         "random_seed": seed,
         "time_limit": seconds,
-        "mip_rel_gap": 0.0,
+        "mip_rel_gap": close,
         "mip_abs_gap": CLOSE,
     }
 
