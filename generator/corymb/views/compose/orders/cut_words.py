@@ -67,6 +67,8 @@ def steps_words(cut: Cut) -> str:
 def careful_words(hazards: Iterable[str]) -> tuple[str, ...]:
     """A few words each on how a stem can hurt whoever cuts it: what to wear for, then the rest."""
     hands = [words for hazard, words in GLOVES.items() if hazard in hazards]
+    if "burns in sun" in hazards and "irritant sap" in hazards:
+        hands.remove(GLOVES["irritant sap"])  # said already
     gloves = "gloves and sleeves" if "burns in sun" in hazards else "gloves"
     rest = [words for hazard, words in OTHERS.items() if hazard in hazards]
     return (*([f"{gloves}: {and_list(hands)}"] if hands else []), *rest)

@@ -1,0 +1,245 @@
+"""What the cut list shows: the beds as they are walked, where each stem goes, what is missing."""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import replace
+from datetime import date
+from functools import cache
+
+import pytest
+
+from corymb.trade.cut import Cut
+from corymb.trade.orders.cut_days import CutDay
+from corymb.trade.orders.gets import given, left_over
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.orders.cut_table import HEAD, NO_ORDER, cut_table
+from corymb.views.compose.orders.cut_words import (
+    PROVEN,
+    UNCOUNTED,
+    careful_words,
+    proof_words,
+    steps_words,
+    walk_words,
+)
+from corymb.views.compose.orders.cutting import (
+    NO_BED,
+    cut_list_view,
+    cut_share_view,
+    walking_order,
+)
+from corymb.views.cut import CutListView
+from tests.views.making import catalogue_of, demo
+
+TODAY = date(2026, 9, 16)
+STAFF = catalogue_of(demo(), "staff", TODAY)
+SUPPER, VISIT = "2026-09-17", "2026-09-20"
+DAYS = {str(day.day): day for day in STAFF.cut_days}
+EACH_DAY = pytest.mark.parametrize("day", DAYS)
+
+
+@cache
+def cut_list(day: str) -> CutListView:
+    return cut_list_view(STAFF, DAYS[day])
+
+
+def test_beds_are_walked_by_name_with_their_numbers_by_value_and_the_unnamed_last() -> None:
+    beds = ["", "long bed 10", "Rose walk 1", "long bed 2", "herb square 3", "bed 7 north", "long"]
+    assert sorted(beds, key=walking_order) == [
+        "bed 7 north",
+        "herb square 3",
+        "long",
+        "long bed 2",
+        "long bed 10",
+        "Rose walk 1",
+        "",
+    ]
+
+
+@EACH_DAY
+def test_the_list_holds_each_stem_that_is_cut_once_and_all_of_it(day: str) -> None:
+    rows = [row for bed in cut_list(day).beds for row in bed.rows]
+    cuts = {cut.stem: cut.cut for cut in DAYS[day].plan.cuts if cut.cut}
+    assert {row.stem.href: row.count for row in rows} == {
+        f"flowers/{stem}.html": count for stem, count in cuts.items()
+    }
+    assert len(rows) == len(cuts)
+
+
+@EACH_DAY
+def test_what_is_cut_of_a_stem_goes_to_orders_or_is_left_over(day: str) -> None:
+    for bed in cut_list(day).beds:
+        for row in bed.rows:
+            assert sum(home.stems for home in row.homes) + row.over == row.count
+
+
+@EACH_DAY
+def test_an_order_s_buckets_hold_all_that_it_gets(day: str) -> None:
+    for due, share in zip(DAYS[day].dues, cut_list(day).shares, strict=True):
+        held: Counter[str] = Counter()
+        for bucket in share.buckets:
+            for words in bucket.holds:
+                count, _, name = words.partition(" ")
+                held[name] += int(count)
+        assert held == {demo().stems[s].name: n for s, n in given(DAYS[day], due.id).items()}
+        assert [bucket.number for bucket in share.buckets] == [*range(1, len(share.buckets) + 1)]
+        assert sum(row.pieces + row.spare for row in share.rows) == share.stems
+
+
+@EACH_DAY
+def test_the_buckets_named_beside_a_stem_are_those_that_hold_it(day: str) -> None:
+    view = cut_list(day)
+    holding = {
+        share.name: {f"{bucket.number}": " ".join(bucket.holds) for bucket in share.buckets}
+        for share in view.shares
+    }
+    for bed in view.beds:
+        for row in bed.rows:
+            for home in row.homes:
+                numbers = home.buckets.replace(";", ",").replace(",", " ").split()
+                of_stem = [number for number in numbers if number.isdigit()]
+                assert of_stem
+                assert all(row.stem.label in holding[home.order][n] for n in of_stem)
+
+
+def test_a_stem_without_a_bed_stands_at_the_end_of_the_list() -> None:
+    roses = demo().stems["rose-hips"].model_copy(update={"bed": ""})
+    lost = replace(demo(), stems={**demo().stems, "rose-hips": roses})
+    last = cut_list_view(catalogue_of(lost, "staff", TODAY), DAYS[SUPPER]).beds[-1]
+    assert last.name == NO_BED
+    assert [row.stem.label for row in last.rows] == [roses.name]
+
+
+CUTS = {
+    "3 × 25": (75, 25),
+    "1 × 50": (50, 50),
+    "one by one": (8, 1),
+    "": (1, 1),
+}
+
+
+@pytest.mark.parametrize(("words", "cut"), CUTS.items())
+def test_a_count_says_in_which_steps_it_is_cut(words: str, cut: tuple[int, int]) -> None:
+    count, step = cut
+    assert steps_words(Cut("rose", count, step, 0, count, 0, 0, 0)) == words
+
+
+CAREFUL = {
+    "sap": (["irritant sap"], ("gloves: irritant sap",)),
+    "sap that burns": (
+        ["burns in sun", "irritant sap"],
+        ("gloves and sleeves: its sap burns in sunlight",),
+    ),
+    "two for gloves": (["thorns", "irritant hairs"], ("gloves: irritant hairs and thorns",)),
+    "no gloves": (["poisonous if eaten"], ("poisonous: wash hands",)),
+    "nothing at the cut": (["heavy pollen"], ()),
+}
+
+
+@pytest.mark.parametrize(("hazards", "words"), CAREFUL.values(), ids=CAREFUL)
+def test_a_stem_that_can_hurt_says_what_to_wear(hazards: list[str], words: tuple[str, ...]) -> None:
+    assert careful_words(hazards) == words
+
+
+def test_the_walk_is_told_with_its_age_and_what_was_cut_since() -> None:
+    assert walk_words(DAYS[SUPPER]).endswith("14 to 20 September 2026, counted the same week.")
+    assert "counted the same week, less what is cut before this day." in walk_words(DAYS[VISIT])
+    old = walk_words(DAYS["2026-09-27"])
+    assert "1 week old" in old and old.endswith("Look at the beds again before you go by it.")
+
+
+def test_without_a_walk_the_list_says_that_it_is_only_what_is_wanted() -> None:
+    uncounted = [day for day in DAYS.values() if day.week is None]
+    assert uncounted
+    for day in uncounted:
+        assert walk_words(day) == UNCOUNTED
+        rows = [row for bed in cut_list(str(day.day)).beds for row in bed.rows]
+        assert rows and all(row.stays is None for row in rows)
+
+
+def test_a_plan_says_whether_it_is_proven_or_how_far_off_it_may_be() -> None:
+    plan = DAYS[SUPPER].plan
+    assert proof_words(plan) == PROVEN
+    assert "by at most 3.4 % of" in proof_words(replace(plan, proven=False, gap=0.0341))
+
+
+def test_a_swap_says_why_and_what_to_be_careful_of() -> None:
+    swaps = [swap for day in DAYS for share in cut_list(day).shares for swap in share.swaps]
+    assert swaps and all(swap.reasons for swap in swaps)
+    hips = next(swap for swap in swaps if "Rose hips" in swap.words.partition(" for ")[0])
+    assert any("Gloves" in words for words in hips.careful)
+
+
+def test_what_is_bought_is_told_by_whom_it_is_for_and_adds_up() -> None:
+    view = cut_list(SUPPER)
+    assert view.cost == "€61.70"
+    assert next((row.stem.label, row.count, row.each, row.together) for row in view.buys) == (
+        "Dahlia, shell", 41, "€1.40", "€57.40",
+    )  # fmt: skip
+    assert all(row.whose == f"{row.count} for Barn supper" for row in view.buys)
+
+
+def test_a_hand_tie_from_the_mix_says_what_it_gets_and_what_would_mend_what_it_lacks() -> None:
+    (mix,) = cut_list(SUPPER).shares[0].mixes
+    assert mix.piece.endswith("from the mix")
+    assert mix.gets == "Gets 39 of its 53 stems: 32 left over of the cut; 7 of the spare."
+    assert {gap.words: gap.mends for gap in mix.gaps} == {
+        "7 Ninebark, plum short": ("Cut 50 more: they are cut by 50.", "Buy 7 in, €8.40."),
+        "2 Dahlia, shell short": (
+            "Make 2 of the 12 Gleaner's trough a stem lighter.",
+            "Buy 2 in, €2.80.",
+        ),
+        "5 Snapdragon, shell short": ("Buy 5 in, €3.75.",),
+    }
+    assert cut_list(SUPPER).short == 14
+
+
+def test_what_pieces_lack_is_told_with_the_piece_that_lacks_it() -> None:
+    share = cut_list("2026-11-19").shares[0]
+    assert [gap.words for gap in share.gaps] == ["2 Winter camellia, blush, for 2 Snow-light bowl"]
+    assert "3 Winter camellia, blush" in share.spare_missed
+
+
+def test_an_order_s_page_shows_its_share_and_leads_to_the_list() -> None:
+    due = next(due for due in DAYS[SUPPER].dues)
+    share = cut_share_view(STAFF, due)
+    assert share
+    assert share.list.href == "cut/2026-09-17.html"
+    assert share.share == cut_list(SUPPER).shares[0]
+
+
+def test_an_order_far_ahead_has_no_share_yet() -> None:
+    later = STAFF.dues.between(date(2026, 12, 20), date(2026, 12, 31))
+    assert later and all(cut_share_view(STAFF, due) is None for due in later)
+
+
+def test_clients_have_no_cut() -> None:
+    assert catalogue_of(demo(), "clients", TODAY).cut_days == ()
+
+
+def table_of(*days: CutDay, catalogue: Catalogue = STAFF) -> list[dict[str, object]]:
+    return [dict(zip(HEAD, row, strict=True)) for row in cut_table(catalogue, days).rows]
+
+
+@EACH_DAY
+def test_the_rows_of_a_table_add_up_to_what_is_cut_and_bought(day: str) -> None:
+    cut: Counter[object] = Counter()
+    bought: Counter[object] = Counter()
+    for row in table_of(DAYS[day]):
+        assert row["stems"] == row["cut"] + row["bought in"]  # type: ignore[operator]
+        cut[row["stem"]] += row["cut"]  # type: ignore[operator]
+        bought[row["stem"]] += row["bought in"]  # type: ignore[operator]
+    names = {cut.stem: demo().stems[cut.stem].name for cut in DAYS[day].plan.cuts}
+    assert +cut == +Counter({names[each.stem]: each.cut for each in DAYS[day].plan.cuts})
+    assert +bought == +Counter({names[each.stem]: each.bought for each in DAYS[day].plan.cuts})
+
+
+def test_a_table_has_a_row_a_stem_and_order_in_the_order_of_the_beds() -> None:
+    rows = table_of(DAYS[SUPPER])
+    keys = [(row["stem"], row["order"]) for row in rows]
+    assert len(keys) == len(set(keys))
+    beds = [str(row["bed"]) for row in rows]
+    assert beds == sorted(beds, key=walking_order)
+    over = {row["stem"]: row["stems"] for row in rows if row["order"] == NO_ORDER}
+    names = {demo().stems[stem].name: count for stem, count in left_over(DAYS[SUPPER]).items()}
+    assert over == names
