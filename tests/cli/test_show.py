@@ -17,7 +17,7 @@ from tests.cli.conftest import Run, change
 # week 26 (28 June) to 30 (26 July); then to 27 August those of week 31 to 34 (23 August).
 JUG = """\
 Kitchen jug
-Posy · easy · 15 min to make · from €25
+Posy · easy · 15 min to make · from €20
 A loose handful of blue, lilac and lime, as if just carried in from the garden.
 22 cm across, 28 cm high; half-litre jug
 
@@ -145,7 +145,7 @@ def test_a_terminal_that_knows_only_ascii_gets_only_ascii(studio: Path) -> None:
     lines = list(for_terminal(asked, plain=True))
     assert all(line.isascii() for line in lines)
     assert lines[0] == "Kitchen jug  (3 x small)"
-    assert lines[1] == "Posy . easy . 15 min to make . from EUR 25"
+    assert lines[1] == "Posy . easy . 15 min to make . from EUR 20"
     assert "." * 25 + "#" * 5 + "+" * 4 + "." * 18 in lines
 
 
