@@ -109,6 +109,16 @@ def test_a_day_well_within_a_season_is_certain(day: int, least: float, most: flo
     assert least <= beds("1 June - 30 September").chance("rose", day) <= most
 
 
+@pytest.mark.parametrize(
+    ("week", "sure"), [(2, "touch and go"), (25, "sure"), (45, "not then")], ids=str
+)
+def test_a_week_that_the_windows_hold_is_never_called_not_then(week: int, sure: str) -> None:
+    # Ten days in January that came in half the years, their edges six days either way.
+    found = beds("June", *["June, 5 January - 14 January"] * 2)
+    assert found.chance("rose", 11) < 0.35
+    assert found.sure("rose", week) == sure
+
+
 def test_years_of_log_are_those_that_speak_of_the_stem() -> None:
     found = Beds(
         {"rose": stem(in_season="May"), "mint": stem("mint", in_season="May")},

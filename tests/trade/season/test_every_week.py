@@ -15,13 +15,13 @@ from pathlib import Path
 
 import pytest
 from coloraide import Color
-from corymb.trade.colour.areas import FILLED
 
 from corymb.studio.load import read_studio
 from corymb.studio.models import Stem, Style
 from corymb.studio.studio import Studio
 from corymb.studio.values.season import Season, Window
 from corymb.trade.changes import LookLine
+from corymb.trade.colour.areas import FILLED
 from corymb.trade.looks import Look, looks_of
 from corymb.trade.season.best import best_of
 from corymb.trade.season.makeable import Answer, Makeable

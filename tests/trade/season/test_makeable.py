@@ -10,8 +10,7 @@ from corymb.studio.models import Stem, Style
 from corymb.trade.changes import LookLine
 from corymb.trade.looks import Look
 from corymb.trade.season.beds import Beds
-from corymb.trade.season.best import best_of
-from corymb.trade.season.makeable import Answer, Makeable, nearest
+from corymb.trade.season.makeable import Answer, Makeable, State, nearest
 from corymb.trade.swaps.standing_in import SwapLimits
 from tests.trade.making import stem
 
@@ -144,17 +143,17 @@ def test_not_then_points_to_the_nearest_week() -> None:
     assert on(garden(ROSE, MINT), look(("rose", 3), ("mint", 9)), JULY).nearest == 26
 
 
-def test_the_best_look_is_the_recipe_then_a_variant_then_swaps() -> None:
-    made = garden(ROSE, MINT, PINK, COSMOS)
-    looks = {
-        "": look(("rose", 3), ("mint", 9)),
-        "later": look(("cosmos", 7), ("mint", 9), variant="later"),
-    }
-    best = best_of(looks, made)
-    states = {week: (best[week - 1].state, best[week - 1].look.variant) for week in (24, 29, 33, 2)}
-    assert states == {
-        24: ("pictured", ""),
-        29: ("variant", "later"),
-        33: ("variant", "later"),
-        2: ("none", ""),
-    }
+@pytest.mark.parametrize(
+    ("state", "chance", "sure"),
+    [
+        ("pictured", 0.95, "sure"),
+        ("pictured", 0.2, "touch and go"),
+        ("swaps", 0.0, "touch and go"),
+        ("none", 0.0, "not then"),
+    ],
+    ids=["sure", "pictured, doubted by the log", "swaps, doubted by the log", "not then"],
+)
+def test_it_is_called_not_then_exactly_where_it_cant_be_made(
+    state: State, chance: float, sure: str
+) -> None:
+    assert Answer(JULY, state, chance).sure == sure

@@ -5,10 +5,10 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
-from corymb.trade.colour.areas import visible_area
 
 from corymb.studio.models import Stem
 from corymb.trade.changes import LookLine
+from corymb.trade.colour.areas import visible_area
 from corymb.trade.swaps.beside import (
     A_DAY_LESS,
     A_DOUBLING,

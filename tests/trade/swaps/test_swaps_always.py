@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from math import isclose
 
-from corymb.trade.colour.areas import visible_area
 from hypothesis import given
 from hypothesis import strategies as st
 
 from corymb.studio.models import Stem
 from corymb.studio.words import FORMS, HAZARDS, LONG_FORMS, ROLES, USES
 from corymb.trade.changes import LookLine
+from corymb.trade.colour.areas import visible_area
 from corymb.trade.colour.likeness import stems_apart
 from corymb.trade.swaps.reasons import reasons
 from corymb.trade.swaps.standing_in import StandIn, StandIns, SwapLimits

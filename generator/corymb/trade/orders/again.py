@@ -17,7 +17,7 @@ from corymb.trade.orders.laid_out import sendable
 from corymb.trade.orders.pieces import Piece
 from corymb.trade.season.best import Best, best_of
 from corymb.trade.season.makeable import Makeable
-from corymb.trade.season.sureness import NOT, TOUCH, WORDS, sureness
+from corymb.trade.season.sureness import NOT, TOUCH, WORDS
 from corymb.trade.season.watch import cell_of
 from corymb.trade.swaps.made import with_swaps
 
@@ -88,6 +88,5 @@ def _pictured(
         if recipe.style != style or recipe.id in but or not looks:
             continue
         best = best_of(looks, makeable)[cell_of(week) - 1]
-        sure = sureness(best.answer.chance)
-        if best.answer.state == "pictured" and sure not in (TOUCH, NOT):
-            yield WORDS.index(sure), recipe.id, best.look
+        if best.answer.state == "pictured" and best.sure not in (TOUCH, NOT):
+            yield WORDS.index(best.sure), recipe.id, best.look

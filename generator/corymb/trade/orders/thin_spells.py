@@ -17,7 +17,7 @@ from corymb.trade.looks import Look
 from corymb.trade.orders.again import FEW, stand_ins
 from corymb.trade.orders.laid_out import LaidOut, Thin, sendable
 from corymb.trade.season.makeable import Makeable
-from corymb.trade.season.sureness import NOT, TOUCH, sureness
+from corymb.trade.season.sureness import NOT, TOUCH
 from corymb.trade.season.uncovered import Spell, uncovered
 from corymb.trade.season.weeks import week_on
 
@@ -95,8 +95,7 @@ def _surer(
 
 
 def _is_sure(makeable: Makeable, look: Look, week: int) -> bool:
-    answer = makeable.answers(look)[week - 1]
-    return answer.state != "none" and sureness(answer.chance) not in (TOUCH, NOT)
+    return makeable.answers(look)[week - 1].sure not in (TOUCH, NOT)
 
 
 def _nearest(

@@ -14,7 +14,8 @@ from corymb.studio.values.season import Season
 from corymb.trade.season.flush import Flush
 from corymb.trade.season.hopkins import Shift, shift_between
 from corymb.trade.season.standing import Standing
-from corymb.trade.season.weeks import weeks_of
+from corymb.trade.season.sureness import sureness
+from corymb.trade.season.weeks import thursday, weeks_of
 
 __all__ = ["Beds", "Flush"]
 
@@ -60,6 +61,11 @@ class Beds:
     def chance(self, stem_id: str, day: int) -> float:
         """That it stands on a day of a plain year (1 to 365), 0 to 1."""
         return self._of(stem_id).chance(day)
+
+    def sure(self, stem_id: str, week: int) -> str:
+        """How sure it is that it stands in a week (1 to 52), in a word."""
+        chance = self.chance(stem_id, thursday(week))
+        return sureness(chance, held=week in self.weeks(stem_id))
 
     def weeks(self, stem_id: str) -> frozenset[int]:
         """The weeks (1 to 52) in which it can be cut."""

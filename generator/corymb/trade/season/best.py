@@ -13,7 +13,7 @@ from typing import Literal
 
 from corymb.trade.looks import Look
 from corymb.trade.season.makeable import Answer, Makeable, nearest
-from corymb.trade.season.sureness import WORDS, sureness
+from corymb.trade.season.sureness import WORDS
 from corymb.trade.season.weeks import WEEKS
 
 BestState = Literal["pictured", "variant", "swaps", "none"]
@@ -34,7 +34,7 @@ class Best:
     @property
     def sure(self) -> str:
         """How sure it is, in a word."""
-        return sureness(self.answer.chance)
+        return self.answer.sure
 
 
 def best_of(looks: Mapping[str, Look], makeable: Makeable) -> tuple[Best, ...]:
@@ -62,4 +62,4 @@ def _rank(variant: str, answer: Answer) -> tuple[int, ...]:
     own = not variant
     first = {"pictured": 0 if own else 1, "swaps": 2 if own else 3, "none": 4 if own else 5}
     changes = sum(swap.in_count for swap in answer.swaps)
-    return first[answer.state], changes, WORDS.index(sureness(answer.chance))
+    return first[answer.state], changes, WORDS.index(answer.sure)

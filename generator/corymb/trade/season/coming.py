@@ -12,9 +12,9 @@ from dataclasses import dataclass
 
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.season.beds import Beds
-from corymb.trade.season.sureness import NOT, sureness
+from corymb.trade.season.sureness import NOT
 from corymb.trade.season.watch import cell_of
-from corymb.trade.season.weeks import thursday, weeks_of
+from corymb.trade.season.weeks import weeks_of
 
 
 @dataclass(frozen=True)
@@ -61,10 +61,9 @@ def is_at_best(beds: Beds, stem: str, week: IsoWeek) -> bool:
 
 def standing(beds: Beds, stems: Iterable[str], week: IsoWeek) -> Mapping[str, tuple[str, ...]]:
     """The stems that may stand in a week, by how sure that is; those that don't are left out."""
-    day = thursday(cell_of(week))
     found: dict[str, list[str]] = {}
     for stem in stems:
-        word = sureness(beds.chance(stem, day))
+        word = beds.sure(stem, cell_of(week))
         if word != NOT:
             found.setdefault(word, []).append(stem)
     return {word: tuple(ids) for word, ids in found.items()}

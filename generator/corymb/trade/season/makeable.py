@@ -19,6 +19,7 @@ from corymb.studio.studio import Studio
 from corymb.trade.colour.areas import line_shares
 from corymb.trade.looks import Look
 from corymb.trade.season.beds import Beds
+from corymb.trade.season.sureness import sureness
 from corymb.trade.season.weeks import WEEKS, thursday
 from corymb.trade.swaps.matching import matched
 from corymb.trade.swaps.standing_in import StandIn, StandIns, SwapLimits
@@ -40,7 +41,15 @@ class Answer:
     too_much: bool = False
     """Whether each of them has a stand-in, and only together they would change too much."""
     nearest: int | None = None
-    """For `none`: the nearest week, round the year, in which it can be made; ties go forward."""
+    """For `none`: the nearest week, round the year, in which it can be made; ties go forward.
+
+    It knows of no today: it may lie before the week asked about, and so be over already.
+    """
+
+    @property
+    def sure(self) -> str:
+        """How sure it is, in a word: `not then` exactly where it can't be made."""
+        return sureness(self.chance, held=self.state != "none")
 
 
 class Makeable:

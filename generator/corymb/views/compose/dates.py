@@ -14,7 +14,6 @@ from corymb.trade.season.hopkins import (
     Shift,
 )
 from corymb.trade.season.logged import weight
-from corymb.trade.season.sureness import sureness
 from corymb.trade.season.weeks import thursday
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.wording import window_words
@@ -28,13 +27,16 @@ def dates_words(catalogue: Catalogue, stem: Stem) -> str:
     """From the book's dates to those here, and how sure it is in the week of the build."""
     here, week = window_words(catalogue.beds.season(stem.id)), catalogue.week
     book = window_words(stem.in_season)
-    chance = catalogue.beds.chance(stem.id, thursday(week))
+    sure, chance = (
+        catalogue.beds.sure(stem.id, week),
+        catalogue.beds.chance(stem.id, thursday(week)),
+    )
     return " ".join(
         (
             f"The book says {book}.",
             *_moved(catalogue, stem),
             *([f"So here it is {here}."] if here != book else []),
-            f"In week {week}: {sureness(chance)} ({round(100 * chance)} %).",
+            f"In week {week}: {sure} ({round(100 * chance)} %).",
         )
     )
 

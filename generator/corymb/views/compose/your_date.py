@@ -10,7 +10,6 @@ from collections.abc import Sequence
 from corymb.studio.models import Recipe
 from corymb.studio.words import MONTHS
 from corymb.trade.season.best import Best
-from corymb.trade.season.sureness import NOT, TOUCH
 from corymb.views.compose import addresses
 from corymb.views.compose.answers import answer_view
 from corymb.views.compose.catalogue import Catalogue
@@ -56,7 +55,7 @@ def dated(catalogue: Catalogue, recipe: Recipe) -> DatedRecipe:
         answers=answers,
         prices=tuple(_price(catalogue, best) for best in firsts),
         weeks=tuple(places[_same(best)] for best in bests),
-        sure=tuple(_sure(best) for best in bests),
+        sure=tuple(best.sure for best in bests),
     )
 
 
@@ -75,11 +74,6 @@ def _price(catalogue: Catalogue, best: Best) -> str:
     variant = recipe.variants.get(best.look.variant)
     guide = (variant.price if variant else None) or recipe.price
     return price_guide(guide, catalogue.studio.house)
-
-
-def _sure(best: Best) -> str:
-    """How sure a week is. Where the windows hold it, the log may doubt it and can't forbid it."""
-    return TOUCH if best.state != "none" and best.sure == NOT else best.sure
 
 
 def _images(answers: Sequence[AnswerView]) -> tuple[DatedImage, ...]:
