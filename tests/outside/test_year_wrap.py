@@ -8,11 +8,13 @@ import pytest
 
 from corymb.studio.values.season import DAYS_IN_YEAR, day_of_year
 from corymb.studio.values.season_text import parse_season
+from corymb.trade.season.beds import Beds
 from corymb.trade.season.circle import Span, gap
 from corymb.trade.season.flush import Flush
 from corymb.trade.season.hopkins import Shift, moved_season
 from corymb.trade.season.logged import blended
 from corymb.trade.season.weeks import week_on, weeks_of
+from tests.trade.making import stem
 
 
 def test_days_of_the_year_are_counted_from_one() -> None:
@@ -63,6 +65,22 @@ def test_a_flush_over_new_year_is_as_likely_on_either_side_of_it() -> None:
     assert over.chance(365) == pytest.approx(over.chance(1))
     assert over.chance(365) > 0.8
     assert over.chance(182) < 1e-9
+
+
+@pytest.mark.parametrize(
+    "written",
+    [
+        "October - December, January - March",
+        "January - March, October - December",
+        "January - February, October - November, March, December",
+    ],
+)
+def test_a_season_cut_at_new_year_is_as_sure_there_as_one_that_isnt(written: str) -> None:
+    parts, whole = (Beds({"rose": stem(in_season=text)}) for text in (written, "October - March"))
+    days = range(1, DAYS_IN_YEAR + 1)
+    likely = [whole.chance("rose", day) for day in days]
+    assert [parts.chance("rose", day) for day in days] == pytest.approx(likely)
+    assert parts.chance("rose", 365) == parts.chance("rose", 1) == pytest.approx(1)
 
 
 @pytest.mark.parametrize("shift", [Shift(20), Shift(-20)], ids=["north", "south"])

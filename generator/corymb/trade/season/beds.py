@@ -1,6 +1,6 @@
 """What stands in the studio's beds, and when?
 
-How one stem's answers come about is told in `standing`.
+How one stem's answers come about is told in `stem_season`.
 """
 
 from __future__ import annotations
@@ -13,11 +13,9 @@ from corymb.studio.studio import Studio
 from corymb.studio.values.season import Season
 from corymb.trade.season.flush import Flush
 from corymb.trade.season.hopkins import Shift, shift_between
-from corymb.trade.season.standing import Standing
+from corymb.trade.season.stem_season import StemSeason
 from corymb.trade.season.sureness import sureness
 from corymb.trade.season.weeks import thursday, weeks_of
-
-__all__ = ["Beds", "Flush"]
 
 NO_LOGS: Mapping[str, CutLog] = MappingProxyType({})
 
@@ -34,7 +32,7 @@ class Beds:
         self.shift = shift or Shift()
         self._stems = stems
         self._logs = logs
-        self._standing: dict[str, Standing] = {}
+        self._found: dict[str, StemSeason] = {}
 
     @classmethod
     def of(cls, studio: Studio) -> Beds:
@@ -71,12 +69,12 @@ class Beds:
         """The weeks (1 to 52) in which it can be cut."""
         return weeks_of(self.season(stem_id))
 
-    def _of(self, stem_id: str) -> Standing:
-        if stem_id not in self._standing:
+    def _of(self, stem_id: str) -> StemSeason:
+        if stem_id not in self._found:
             log = {
                 year: each.cuts[stem_id]
                 for year, each in self._logs.items()
                 if stem_id in each.cuts
             }
-            self._standing[stem_id] = Standing(self._stems[stem_id], log, self.shift)
-        return self._standing[stem_id]
+            self._found[stem_id] = StemSeason(self._stems[stem_id], log, self.shift)
+        return self._found[stem_id]

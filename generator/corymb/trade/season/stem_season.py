@@ -8,7 +8,7 @@ when it is first asked for.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import cached_property
 from math import prod
 
@@ -18,13 +18,11 @@ from corymb.trade.season.circle import Span, ahead, on_circle
 from corymb.trade.season.flush import Flush
 from corymb.trade.season.hopkins import Shift, is_all_year, moved_season, moved_span
 from corymb.trade.season.logged import blended
-
-JOINED = 1.5
-"""Days from the last of a flush to the first of the next, where nothing lies between."""
+from corymb.trade.season.unbroken import unbroken
 
 
 @dataclass(frozen=True)
-class Standing:
+class StemSeason:
     """One stem: the book's season, what the log says of it, and where the studio lies."""
 
     stem: Stem
@@ -77,7 +75,7 @@ class Standing:
     def chance(self, day: int) -> float:
         """That it stands on a day of a plain year, 0 to 1."""
         if day not in self._chances:
-            misses = prod(1 - flush.chance(day) for flush in self._unbroken)
+            misses = prod(1 - flush.chance(day) for flush in self._runs)
             self._chances[day] = 1 - misses if self.flushes else 1.0
         return self._chances[day]
 
@@ -86,15 +84,8 @@ class Standing:
         return {}
 
     @cached_property
-    def _unbroken(self) -> tuple[Flush, ...]:
-        """Flushes that follow each other without a day between are one: the join is no end."""
-        joined: list[Flush] = []
-        for flush in self.flushes:
-            if joined and ahead(joined[-1].last, flush.first) <= JOINED:
-                last = joined.pop()
-                flush = replace(last, last=flush.last, last_spread=flush.last_spread)
-            joined.append(flush)
-        return tuple(joined)
+    def _runs(self) -> tuple[Flush, ...]:
+        return unbroken(self.flushes)
 
 
 def _carried_along(best: Span, before: Span, after: Span) -> Span:
