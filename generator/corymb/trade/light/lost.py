@@ -1,0 +1,153 @@
+"""What gets lost of a mix in a light, and which end of it to strengthen?
+
+Two colours that are told apart by day may run into one; dark ones may sink where there is little
+light, pale ones run together where there is much. Thresholds are house values: common practice,
+no source. Indicative.
+"""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from itertools import combinations
+
+from corymb.studio.saying import and_list
+from corymb.trade.colour.areas import ColourArea
+from corymb.trade.colour.ciede2000 import difference, lab_of
+from corymb.trade.light.lights import Light
+from corymb.trade.light.seen import seen
+
+NOTICED = 0.03
+"""A colour with a smaller share isn't missed."""
+
+TOLD_APART = 10.0
+"""Colours at least so far apart by day (CIEDE2000) are two to the eye."""
+
+RUN_TOGETHER = 7.0
+"""Nearer than this in the light, they are one."""
+
+SINKS_BELOW = 32.0
+"""Below this lightness (L*) a colour sinks where the light is dim."""
+
+PALE_ABOVE = 80.0
+"""Above this a colour is pale."""
+
+MOSTLY = 0.5
+"""A mix of which more than this is pale looks bleached under a high sun."""
+
+
+@dataclass(frozen=True)
+class Pair:
+    """Two colours that run together."""
+
+    one: str
+    other: str
+    """Their names."""
+    by_day: float
+    in_light: float
+    """CIEDE2000."""
+
+
+@dataclass(frozen=True)
+class Lost:
+    """What a light takes from a mix."""
+
+    light: Light
+    pairs: tuple[Pair, ...]
+    """The largest colours first."""
+    sunk: tuple[str, ...]
+    """Dark colours that sink, by name, largest first."""
+    sunk_share: float
+    """How much of what is seen they take, 0 to 1."""
+    strengthen: str
+    """`light`, `depth`, or nothing."""
+    words: str
+    """A few short sentences; never empty."""
+
+
+@dataclass(frozen=True)
+class _Colour:
+    name: str
+    hex: str
+    share: float
+    in_light: str
+
+    @property
+    def lightness(self) -> float:
+        return lab_of(self.in_light)[0]
+
+
+def lost_in(areas: Iterable[ColourArea], light: Light) -> Lost:
+    """Of a mix's colours in a light."""
+    colours = _noticed(areas, light)
+    pairs = tuple(_pairs(colours))
+    sunk = [c for c in colours if light.dim and c.lightness < SINKS_BELOW]
+    share = sum(colour.share for colour in sunk)
+    end = _end(light, pairs, colours, bool(sunk))
+    return Lost(
+        light,
+        pairs,
+        tuple(colour.name for colour in sunk),
+        share,
+        end,
+        _words(light, pairs, [colour.name for colour in sunk], end),
+    )
+
+
+def _noticed(areas: Iterable[ColourArea], light: Light) -> list[_Colour]:
+    """Each colour once, largest first."""
+    shares: dict[str, float] = defaultdict(float)
+    names: dict[str, str] = {}
+    for area in areas:
+        shares[area.hex] += area.share
+        names.setdefault(area.hex, area.name or area.hex)
+    large = sorted(shares.items(), key=lambda item: (-item[1], item[0]))
+    return [
+        _Colour(names[hex_], hex_, share, seen(hex_, light))
+        for hex_, share in large
+        if share >= NOTICED
+    ]
+
+
+def _pairs(colours: Sequence[_Colour]) -> Iterable[Pair]:
+    for one, other in combinations(colours, 2):
+        by_day, in_light = difference(one.hex, other.hex), difference(one.in_light, other.in_light)
+        if by_day >= TOLD_APART and in_light < RUN_TOGETHER:
+            yield Pair(one.name, other.name, by_day, in_light)
+
+
+def _end(light: Light, pairs: Sequence[Pair], colours: Sequence[_Colour], sinks: bool) -> str:
+    """Where dark ones go, light ones must carry the piece; where pale ones do, dark ones."""
+    if sinks:
+        return "light"
+    lightness = {colour.name: colour.lightness for colour in colours}
+    if any(min(lightness[pair.one], lightness[pair.other]) > PALE_ABOVE for pair in pairs):
+        return "depth"
+    pale = sum(colour.share for colour in colours if colour.lightness > PALE_ABOVE)
+    if light.veil and pale > MOSTLY:
+        return "depth"
+    return "light" if pairs else ""
+
+
+def _words(light: Light, pairs: Sequence[Pair], sunk: Sequence[str], end: str) -> str:
+    said = []
+    name = light.name[0].upper() + light.name[1:]
+    if sunk:
+        said.append(f"{name}: {and_list(sunk)} {'sinks' if len(sunk) == 1 else 'sink'}.")
+    for pair in pairs[:SAID]:
+        told = f"{pair.one} and {pair.other} run together."
+        said.append(f"{told[0].upper()}{told[1:]}" if said else f"{name}: {told}")
+    if end:
+        start = "" if said else f"{name} bleaches it. "
+        said.append(f"{start}Strengthen the {_ENDS[end]}.")
+    return " ".join(said) if said else f"{name}: nothing gets lost."
+
+
+SAID = 2
+"""So many pairs are named."""
+
+_ENDS = {
+    "light": "light end: whites, creams and pale tints carry it",
+    "depth": "depth: a few dark stems hold its shape",
+}
