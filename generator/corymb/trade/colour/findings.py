@@ -12,6 +12,8 @@ from dataclasses import dataclass
 from corymb.studio.models import ColourThresholds
 from corymb.trade.colour.tally import Measures
 
+ROUNDING = 1e-9
+
 BEHIND = "cloth or wall behind"
 
 
@@ -26,25 +28,25 @@ class Finding:
 
 
 def _flat(mix: Measures, limits: ColourThresholds, _: str) -> str:
-    if mix.spread >= limits.flat_below:
+    if not _under(mix.spread, limits.flat_below):
         return ""
     return "Flat: it is all about equally light, so nothing stands forward and nothing back."
 
 
 def _sombre(mix: Measures, limits: ColourThresholds, _: str) -> str:
-    if mix.lightness >= limits.sombre_below:
+    if not _under(mix.lightness, limits.sombre_below):
         return ""
     return "Sombre: it is dark altogether. In a dim room the flowers run into one another."
 
 
 def _washed_out(mix: Measures, limits: ColourThresholds, _: str) -> str:
-    if mix.lightness <= limits.washed_out_above:
+    if not _over(mix.lightness, limits.washed_out_above):
         return ""
     return "Washed out: it is pale altogether. In strong light its shapes are hard to see."
 
 
 def _cold(mix: Measures, limits: ColourThresholds, _: str) -> str:
-    if mix.cool <= float(limits.cold_above.fraction):
+    if not _over(mix.cool, float(limits.cold_above.fraction)):
         return ""
     return f"Cold: cool colours take {_percent(mix.cool)} of what is seen, warm ones " + (
         f"{_percent(mix.warm)}." if mix.warm >= 0.005 else "nothing."
@@ -52,13 +54,13 @@ def _cold(mix: Measures, limits: ColourThresholds, _: str) -> str:
 
 
 def _alike(mix: Measures, limits: ColourThresholds, _: str) -> str:
-    if mix.hue_spread >= limits.alike_below:
+    if not _under(mix.hue_spread, limits.alike_below):
         return ""
     return "All alike: every colour is of one family. It looks calm, and soon a little dull."
 
 
 def _lost(mix: Measures, limits: ColourThresholds, behind: str) -> str:
-    if mix.lost is None or mix.lost <= float(limits.lost_above.fraction):
+    if mix.lost is None or not _over(mix.lost, float(limits.lost_above.fraction)):
         return ""
     return (
         f"Lost: {_percent(mix.lost)} of what is seen is nearly the colour of the {behind}. "
@@ -86,6 +88,15 @@ def findings(mix: Measures, limits: ColourThresholds, behind: str = BEHIND) -> t
 def kinds_of(mix: Measures, limits: ColourThresholds) -> frozenset[str]:
     """The same, by kind alone."""
     return frozenset(kind for kind, words in KINDS.items() if words(mix, limits, BEHIND))
+
+
+def _over(value: float, limit: float) -> bool:
+    """Plainly over: what lies on the limit but for rounding does not."""
+    return value > limit + ROUNDING
+
+
+def _under(value: float, limit: float) -> bool:
+    return value < limit - ROUNDING
 
 
 def _percent(share: float) -> str:

@@ -54,6 +54,9 @@ class Tally(NamedTuple):
         return Tally(*(mine + times * its for mine, its in zip(self, other, strict=True)))
 
 
+NEXT_TO_NOTHING = 1e-9
+"""What sums may be off by once stems have been taken away again."""
+
 NOTHING = Tally(*(0.0 for _ in Tally._fields))
 
 
@@ -141,7 +144,7 @@ def measures_of(tally: Tally, backing: Backing | None) -> Measures:
 
 def _hue_spread(tally: Tally) -> float:
     """K. V. Mardia, P. E. Jupp, Directional Statistics, 2000, section 2.3; 0 for greys alone."""
-    if tally.hued <= 0:
+    if tally.hued <= NEXT_TO_NOTHING * tally.area:
         return 0.0
     together = sqrt(tally.east**2 + tally.north**2) / tally.hued
     return degrees(sqrt(-2 * log(min(1.0, max(together, 1e-9)))))
