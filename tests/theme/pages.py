@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from corymb.site.render import render
-from corymb.views import cut, frame, orders, pages, recipe, season, stem, week
+from corymb.views import cut, frame, orders, pages, papers, recipe, season, stem, week
 from corymb.views.pieces import Audience
 from tests.theme.filling import filled
 
@@ -28,6 +28,10 @@ VIEWS: tuple[tuple[str, Audience, Any], ...] = (
     ("orders.html", "staff", orders.OrdersView),
     ("order.html", "staff", orders.OrderView),
     ("cut.html", "staff", cut.CutListView),
+    ("bench_sheets.html", "staff", papers.BenchSheetsView),
+    ("labels.html", "staff", papers.LabelsView),
+    ("load_sheet.html", "staff", papers.LoadSheetView),
+    ("collection.html", "staff", papers.CollectionView),
     ("standing.html", "staff", orders.StandingView),
     ("week.html", "staff", week.WeekView),
     ("lessons.html", "staff", pages.LessonsView),

@@ -16,7 +16,13 @@ from tests.theme.pages import IDS, VIEWS, rendered, rendered_view
 from tests.theme.sources import TEMPLATES
 
 HOSTILE = """<script>alert(1)</script>"' onload=alert(2) x="&"""
-ANCHORED = ("arrangements.html", "in_season.html", "weeks_ahead.html", "week.html")
+ANCHORED = (
+    "arrangements.html",
+    "in_season.html",
+    "weeks_ahead.html",
+    "week.html",
+    "bench_sheets.html",
+)
 EACH_PAGE = pytest.mark.parametrize(("template", "audience", "view"), VIEWS, ids=IDS)
 
 

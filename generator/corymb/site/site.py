@@ -56,7 +56,8 @@ def make_site(
     """The site of the catalogue's audience. Raises AddressTakenError."""
     writer = Writer(settings.markdown_extensions, settings.markdown_configs)
     frame = site_frame(catalogue, settings.base_path(catalogue.audience))
-    pages = list(all_pages(Making(catalogue, frame, settings.site_url, writer)))
+    making = Making(catalogue, frame, settings.site_url, writer, settings.staff_url)
+    pages = list(all_pages(making))
     _one_each(pages)
     site = Site(pages={p.frame.path: render(frame, p.frame, p.view) for p in pages})
     site.files["search.json"] = finding.search_index(pages)

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from corymb.views.cut import CutShareView
 from corymb.views.money import MoneyView
+from corymb.views.papers import LoadView
 from corymb.views.pieces import Fact, ImagePair, Link
 from corymb.views.reality import RealityView
 from corymb.views.season import AnswerView, LackView
@@ -119,6 +120,7 @@ class OrderView:
     cautions: tuple[str, ...]
     hot: tuple[str, ...]  # what to do where the day turns hot; nothing outside the warm half-year
     papers: tuple[Link, ...]
+    load: LoadView | None  # what travels; none where no cut is planned yet
     cut: CutShareView | None  # none where no cut is planned yet
     money: MoneyView | None
     reality: RealityView | None

@@ -51,6 +51,7 @@ class Making:
     site: SiteFrame
     site_url: str
     writer: Writer
+    staff_url: str = ""
 
     def absolute(self, path: str) -> str:
         """An address on the web; empty where the studio gave no `site_url`, or for no path."""

@@ -6,6 +6,8 @@ from collections.abc import Iterator
 
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.orders.cuts import with_papers
+from corymb.views.compose.orders.packing import papers_of
 from corymb.views.compose.orders.shown import shown_dues
 from corymb.views.compose.orders.weeks import weeks_shown
 
@@ -27,6 +29,7 @@ def pages_of_the_day(catalogue: Catalogue) -> frozenset[str]:
             *(addresses.of_due(due.id) for due in visits),
             *(addresses.of_week(str(week)) for week in weeks),
             *(addresses.of_cut(day.day) for day in catalogue.cut_days),
+            *(paper.href for due in with_papers(catalogue) for paper in papers_of(catalogue, due)),
         )
     )
 

@@ -1,32 +1,32 @@
-"""What was decided for the orders that have pages: the cutting day of each, and how it is packed.
+"""Which orders have papers? Those that have a page and whose cut is planned already.
 
-It takes a while to decide, and every paper asks for it: so it is kept as long as the catalogue's
-dues, from which it follows.
+Further ahead no walk says what stands: a sheet of counts would be a guess that looks like a plan.
 """
 
 from __future__ import annotations
 
-from weakref import WeakKeyDictionary
-
 from corymb.trade.orders.cut_days import CutDay
-from corymb.trade.orders.cutting_ahead import CuttingAhead
-from corymb.trade.orders.due import Due, Dues
+from corymb.trade.orders.due import Due
 from corymb.trade.orders.packed import Packed, packed
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.shown import shown_dues
 
-_KEPT: WeakKeyDictionary[Dues, dict[str, CutDay]] = WeakKeyDictionary()
+
+def with_papers(catalogue: Catalogue) -> tuple[Due, ...]:
+    """The orders that have papers, by day; none of it is for clients as a page."""
+    return tuple(due for due in shown_dues(catalogue) if has_papers(catalogue, due))
+
+
+def has_papers(catalogue: Catalogue, due: Due) -> bool:
+    """Whether an order's cut is planned."""
+    return any(each.id == due.id for day in catalogue.cut_days for each in day.dues)
 
 
 def cut_for(catalogue: Catalogue, due: Due) -> CutDay:
-    """The cutting day of an order that has a page, with all that is cut together."""
-    if catalogue.dues not in _KEPT:
-        ahead = CuttingAhead(catalogue.dues, catalogue.studio, catalogue.makeable)
-        days = ahead.of(shown_dues(catalogue))
-        _KEPT[catalogue.dues] = {each.id: day for day in days for each in day.dues}
-    return _KEPT[catalogue.dues][due.id]
+    """The cutting day of an order that has papers, with all that is cut together."""
+    return next(day for day in catalogue.cut_days if any(each.id == due.id for each in day.dues))
 
 
 def packed_for(catalogue: Catalogue, due: Due) -> Packed:
-    """How an order that has a page is packed."""
+    """How an order that has papers is packed."""
     return packed(due, cut_for(catalogue, due), catalogue.studio)

@@ -11,6 +11,7 @@ from corymb.views.compose import addresses
 from corymb.views.compose.answers import answer_view, look_name
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.images import images_of
+from corymb.views.compose.orders.cuts import has_papers
 from corymb.views.orders import OrderLineView
 from corymb.views.pieces import Link
 from corymb.views.season import AnswerView
@@ -32,8 +33,15 @@ def line_view(catalogue: Catalogue, due: Due, then: LineThen) -> OrderLineView:
         answer=answer_view(catalogue, best, look),
         sure=best.sure,
         instead=_instead(catalogue, due, best),
-        bench=None,
+        bench=_bench(catalogue, due, line),
     )
+
+
+def _bench(catalogue: Catalogue, due: Due, line: DueLine) -> Link | None:
+    """Its bench sheet, where the cut is planned."""
+    if not has_papers(catalogue, due):
+        return None
+    return Link("Bench sheet", addresses.of_bench(due.id, line.number))
 
 
 def best_then(then: LineThen) -> Best:

@@ -10,8 +10,10 @@ from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.money import money_view
 from corymb.views.compose.orders.cautions import cautions_for, hot_advice
+from corymb.views.compose.orders.cuts import has_papers
 from corymb.views.compose.orders.cutting import cut_share_view
 from corymb.views.compose.orders.lines import line_view
+from corymb.views.compose.orders.packing import load_view, papers_of
 from corymb.views.compose.orders.shown import timed_due
 from corymb.views.compose.orders.timeline import timeline_view, work_view
 from corymb.views.compose.orders.when import day_in_full, days_away, hours_words, long_time
@@ -36,7 +38,8 @@ def order_view(catalogue: Catalogue, due: Due) -> OrderView:
         work=work_view(catalogue, due, of_due),
         cautions=cautions_for(catalogue, due, of_due),
         hot=hot_advice(catalogue, due, of_due),
-        papers=(),
+        papers=papers_of(catalogue, due),
+        load=load_view(catalogue, due) if has_papers(catalogue, due) else None,
         cut=cut_share_view(catalogue, due),
         money=money_view(catalogue, due),
         reality=reality_view(catalogue, due),

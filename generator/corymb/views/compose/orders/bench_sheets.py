@@ -1,0 +1,103 @@
+"""What does the bench sheet of an order's line show: what to fetch, how it is made and should look?
+
+Counts and words are of the stems as they will be: with what the cutting day put in place of what
+doesn't stand.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from corymb.studio.models import Sundry
+from corymb.studio.values.number import plain
+from corymb.trade.hours.learning import EXPERIENCED, HELPER, making_minutes
+from corymb.trade.money.from_recipe import minutes_of
+from corymb.trade.orders.as_cut import Met, as_cut, stems_of
+from corymb.trade.orders.as_made import as_made
+from corymb.trade.orders.due import Due, DueLine
+from corymb.trade.written_for import stages_of
+from corymb.views.compose import addresses
+from corymb.views.compose.answers import look_name
+from corymb.views.compose.bench import conditioning
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.hazards import at_the_bench
+from corymb.views.compose.images import images_of
+from corymb.views.compose.look_words import Words
+from corymb.views.compose.orders.cuts import cut_for
+from corymb.views.compose.orders.lines import leaves_words
+from corymb.views.compose.orders.packing import head_of, order_link
+from corymb.views.compose.orders.sheet_stems import missing_words, role_stems, share, swap_words
+from corymb.views.compose.orders.when import long_time
+from corymb.views.compose.wording import number
+from corymb.views.papers import BenchSheet, BenchSheetsView
+from corymb.views.pieces import Fact, Link
+
+
+def bench_sheets_view(catalogue: Catalogue, due: Due) -> BenchSheetsView:
+    """A sheet for every line of an order."""
+    sheets = tuple(_sheet(catalogue, due, line) for line in due.lines)
+    return BenchSheetsView(head_of(due), order_link(due), sheets)
+
+
+def _sheet(catalogue: Catalogue, due: Due, line: DueLine) -> BenchSheet:
+    day = cut_for(catalogue, due)
+    mets = as_cut(due, line, day)
+    piece = line.piece
+    words = _words(catalogue, line, mets)
+    counts = stems_of(mets)
+    stems = [catalogue.stem(known_as) for known_as in counts]
+    total = sum(counts.values())
+    made = not piece.in_buckets
+    return BenchSheet(
+        number=line.number,
+        of=len(due.lines),
+        quantity=line.quantity,
+        look=Link(look_name(catalogue, piece.look), addresses.of_look(piece.look)),
+        leaves=leaves_words(line),
+        image=images_of(catalogue, piece.look),
+        facts=tuple(_facts(catalogue, line)),
+        roles=role_stems(catalogue, mets, line.quantity),
+        stems_each=share(total, line.quantity),
+        stems_all=total,
+        fetch=tuple(_fetch(catalogue, line)),
+        swaps=tuple(swap_words(catalogue, mets, day)),
+        short=tuple(missing_words(catalogue, mets, piece.from_the_mix)),
+        steps=words.steps("method") if made else (),
+        looks_right=words.steps("looks_right_when") if made else (),
+        careful=tuple(dict.fromkeys([*(words.cautions() if made else ()), *at_the_bench(stems)])),
+        conditioning=conditioning(stems),
+    )
+
+
+def _words(catalogue: Catalogue, line: DueLine, mets: Sequence[Met]) -> Words:
+    """The look's words, with notes where a step names what isn't there."""
+    look = line.piece.look
+    recipes = catalogue.studio.recipes
+    stages = stages_of(recipes[look.recipe], look.variant, recipes)
+    return Words(catalogue.studio, (*stages, *as_made(mets)))
+
+
+def _facts(catalogue: Catalogue, line: DueLine) -> Iterator[Fact]:
+    """How big it is, and how long it takes: one, and all of them by either hand."""
+    piece = line.piece
+    across, high = plain(piece.recipe.across.cm), plain(piece.recipe.high.cm)
+    yield Fact(f"{across} x {high} cm", "across, high")
+    if piece.in_buckets:
+        return
+    minutes = float(minutes_of(piece, catalogue.studio.recipes))
+    yield Fact(long_time(round(minutes)), "for one")
+    for hand, who in ((EXPERIENCED, "practised"), (HELPER, "helper")):
+        alone = making_minutes(minutes, line.quantity, hand)
+        yield Fact(long_time(alone), f"all {line.quantity}, {who}" if line.quantity > 1 else who)
+
+
+def _fetch(catalogue: Catalogue, line: DueLine) -> Iterator[str]:
+    """What goes into all of them beside stems."""
+    if not line.piece.in_buckets:
+        for sundry in line.piece.recipe.sundries:
+            yield _sundry(catalogue, sundry, line.quantity)
+
+
+def _sundry(catalogue: Catalogue, sundry: Sundry, quantity: int) -> str:
+    amount = number(sundry.count * quantity, catalogue.studio.house)
+    return f"{amount} {sundry.unit or '×'} {sundry.name}"

@@ -1,0 +1,105 @@
+"""What does a client read who fetches the flowers, or gets them: in what, and how to keep them?
+
+It goes out of the house: no cost, no note, nobody's name and no other order.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from corymb.trade.load.telling import collection_words, delivery_words
+from corymb.trade.orders.as_cut import as_cut, stems_of
+from corymb.trade.orders.due import Due
+from corymb.trade.orders.packed import Packed
+from corymb.views.compose.answers import look_name
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.hazards import take_home
+from corymb.views.compose.look_words import Words
+from corymb.views.compose.orders.cuts import cut_for, packed_for
+from corymb.views.compose.orders.lines import line_words
+from corymb.views.compose.orders.packing import boxes_words, head_of, order_link, things_of
+from corymb.views.compose.orders.shown import timed_due
+from corymb.views.compose.orders.when import hours_words, weekday_and_day
+from corymb.views.papers import CollectionView, KeepingView
+from corymb.views.pieces import Fact
+
+STANDING = "Keep everything upright, in water and in the shade until it is used."
+CAR = "On the way: no sun through the glass, no heater on them, and don't leave them in a warm car."
+COOL = "At home: the coolest room there is, away from radiators, draughts and the fruit bowl."
+TOP_UP = "Top up the water as soon as it is where it will stand, and again before bed."
+LOOSE = (
+    "Loose stems: cut a finger's breadth off each before it goes into a vessel, and strip every "
+    "leaf that would stand below the water."
+)
+WORN = "What is worn stays in its box, closed and cool, until it is pinned on."
+
+
+def collection_view(catalogue: Catalogue, due: Due) -> CollectionView:
+    """The client's own sheet."""
+    pack = packed_for(catalogue, due)
+    collects = due.order.handover == "collection"
+    return CollectionView(
+        head=head_of(due),
+        order=order_link(due),
+        collects=collects,
+        what=tuple(line_words(catalogue, line) for line in due.lines),
+        words=_words(pack, collects),
+        more=(*boxes_words(catalogue, due, pack), *_there(catalogue, due, pack)),
+        when=tuple(_when(catalogue, due, collects)),
+        until_use=tuple(_until_use(pack, collects)),
+        keeping=tuple(_keeping(catalogue, due)),
+        cautions=take_home([catalogue.stem(known_as) for known_as in _stems(catalogue, due)]),
+    )
+
+
+def _words(pack: Packed, collects: bool) -> str:
+    if not pack.load or not pack.items:
+        return ""
+    words = collection_words if collects else delivery_words
+    return words(pack.load, things_of(pack.items))
+
+
+def _there(catalogue: Catalogue, due: Due, pack: Packed) -> Iterator[str]:
+    for line in due.lines:
+        if line.number in pack.there:
+            what = look_name(catalogue, line.piece.look)
+            yield f"{what}: too large to travel made up. It is made up where it will stand."
+
+
+def _when(catalogue: Catalogue, due: Due, collects: bool) -> Iterator[Fact]:
+    steps = timed_due(catalogue, due).timeline.steps
+    given = next((step for step in steps if step.name == "hand over"), None)
+    if given:
+        at, label = (
+            (given.start, "to fetch from") if collects else (given.end, "with you and set out by")
+        )
+        yield Fact(f"{weekday_and_day(at.date())}, {at:%H:%M}", label)
+    if due.order.hours:
+        yield Fact(hours_words(due.order.hours), "in use")
+
+
+def _until_use(pack: Packed, collects: bool) -> Iterator[str]:
+    yield from (STANDING, *((CAR, COOL) if collects else ()), TOP_UP)
+    if pack.buckets.going:
+        yield LOOSE
+    if pack.boxed:
+        yield WORN
+
+
+def _keeping(catalogue: Catalogue, due: Due) -> Iterator[KeepingView]:
+    """The words of the looks, those together that are kept alike."""
+    alike: dict[str, list[str]] = {}
+    for line in due.lines:
+        care = str(Words.of(catalogue.studio, line.piece.look).told("care"))
+        if care:
+            alike.setdefault(care, []).append(look_name(catalogue, line.piece.look))
+    for care, names in alike.items():
+        yield KeepingView("; ".join(dict.fromkeys(names)), care)
+
+
+def _stems(catalogue: Catalogue, due: Due) -> dict[str, None]:
+    """What is really in it, each once."""
+    day = cut_for(catalogue, due)
+    return dict.fromkeys(
+        stem for line in due.lines for stem in stems_of(as_cut(due, line, day), spare=True)
+    )

@@ -1,0 +1,76 @@
+"""How are the stems of a bench sheet told: by role, for one piece and all, with what stands in?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from corymb.trade.cut import Fill
+from corymb.trade.orders.as_cut import Met
+from corymb.trade.orders.cut_days import CutDay
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.wording import sentence
+from corymb.views.papers import RoleStems, SheetStem
+
+ROLES = ("depth", "light", "accent")
+
+
+def role_stems(catalogue: Catalogue, mets: Sequence[Met], pieces: int) -> tuple[RoleStems, ...]:
+    """The stems of each role, in the order of the recipe."""
+    found = []
+    for role in ROLES:
+        of_role = [met for met in mets if met.line.role == role]
+        stems = tuple(_stem(catalogue, met, fill, pieces) for met in of_role for fill in met.fills)
+        total = sum(stem.all for stem in stems)
+        if stems:
+            found.append(RoleStems(role, stems, share(total, pieces), total))
+    return tuple(found)
+
+
+def share(count: int, pieces: int) -> str:
+    """How many go into one piece: `5`, or `4 or 5` where it doesn't come out even."""
+    least, over = divmod(count, pieces)
+    return f"{least} or {least + 1}" if over else f"{least}"
+
+
+def swap_words(catalogue: Catalogue, mets: Sequence[Met], day: CutDay) -> Iterator[str]:
+    """Each stand-in with why it is there and why this one."""
+    standing = {each.stem: each.standing for each in day.problem.standing}
+    for met in mets:
+        going = catalogue.stem(met.line.stem).name
+        for fill in met.stand_ins:
+            coming = catalogue.stem(fill.stem).name
+            why = "too few of it stand" if standing.get(met.line.stem) else "none of it stands"
+            reasons = f" {sentence('; '.join(fill.why))}" if fill.why else ""
+            yield f"{fill.count} {coming} in place of {fill.of} {going}: {why} then.{reasons}"
+
+
+def missing_words(catalogue: Catalogue, mets: Sequence[Met], mixed: bool) -> Iterator[str]:
+    """What is missing, and what can be done: a sentence for all that is mended alike."""
+    short: dict[str, list[str]] = {}
+    for met in mets:
+        if met.short:
+            mends = "cut them too, or let the other pieces go without" if mixed else _mends(met)
+            short.setdefault(mends, []).append(f"{met.short} {catalogue.stem(met.line.stem).name}")
+    for mends, names in short.items():
+        yield f"{'; '.join(names)}. {sentence(mends)}"
+
+
+def _mends(met: Met) -> str:
+    if met.line.essential:
+        return "always in it, so buy it in or ring the client"
+    return "make it lighter, or buy it in"
+
+
+def _stem(catalogue: Catalogue, met: Met, fill: Fill, pieces: int) -> SheetStem:
+    stem, line = catalogue.stem(fill.stem), met.line
+    own = fill.stem == line.stem
+    instead = f"in place of {share(fill.of, pieces)} {catalogue.stem(line.stem).name}"
+    return SheetStem(
+        name=stem.name,
+        hex=stem.main_colour.hex,
+        role=line.role,
+        use=line.use or stem.use,
+        each=share(fill.count, pieces),
+        all=fill.count,
+        note=line.note if own else instead,
+    )
