@@ -77,7 +77,8 @@ def _share(share: ShareView) -> Iterator[str]:
 
 
 def _gap(gap: GapView, indent: str) -> list[str]:
-    return _wrapped(" ".join((f"{gap.words}.", *gap.mends)), indent, " " * (len(indent) + 2))
+    then = " " * (len(indent) - len(indent.lstrip()) + 2)
+    return _wrapped(" ".join((f"{gap.words}.", *gap.mends)), indent, then)
 
 
 def _buys(view: CutListView) -> Iterator[str]:

@@ -86,7 +86,7 @@ def test_every_stem_cut_or_bought_goes_into_an_order_or_is_left_over(day: CutDay
 
 
 def test_no_order_is_cut_longer_before_its_day_than_is_looked_back() -> None:
-    hall = studio(order("crowd", "2026-06-18", "20000 jar"))
+    hall = studio(order("crowd", "2026-06-18", "2000 jar"))
     makeable = Makeable.of(hall)
     (due,) = Dues(hall, makeable).between(date(2026, 6, 18), date(2026, 6, 18))
     assert timedelta(0) < due.day - cutting_day(due, hall, makeable) <= LONGEST
