@@ -29,6 +29,11 @@ class Stem:
     colour: tuple[float, float, float]
     area: float
 
+    @property
+    def essential(self) -> bool:
+        """Half of the focal stems are what a recipe is about, and nothing stands in for them."""
+        return self.use == "focal" and self.area > 1
+
 
 @dataclass(frozen=True)
 class Line:
@@ -84,12 +89,12 @@ def _wanted(line: Line) -> Iterator[Wanted]:
     for stem, each in line.recipe:
         count = each * line.quantity
         key = f"{line.order}/{stem.name}"
-        essential = stem.use == "focal"
-        yield Wanted(key, line.order, stem.name, count, -(-count // 10), essential)
+        yield Wanted(key, line.order, stem.name, count, -(-count // 10), stem.essential)
 
 
 def _options(line: Line, garden: Sequence[Stem]) -> Iterator[StandInOption]:
-    for out, each in line.recipe:
+    replaceable = [(stem, each) for stem, each in line.recipe if not stem.essential]
+    for out, each in replaceable:
         for stem in garden:
             drift = 0.7 * dist(out.colour, stem.colour)
             if stem.use == out.use and stem != out and drift <= FARTHEST:

@@ -113,24 +113,22 @@ class CutModel:
 
     def solve(self) -> list[Answer]:
         """The answers to the three sums, the last of which is the decision."""
+        sums = [self._short(), self._spare_missed(), self._weighed()]
         answers: list[Answer] = []
-        close = float(self.settings.close)
-        for terms, enough in (
-            (self._short(), 0.0),
-            (self._spare_missed(), 0.0),
-            (self._weighed(), close),
-        ):
-            answers.append(self._least(terms, enough, answers))
+        for terms in sums:
+            answers.append(self._least(terms, len(sums), answers))
             self.programme.row(terms, most=int(answers[-1].objective))
         return answers
 
-    def _least(self, terms: Sum, close: float, before: Sequence[Answer]) -> Answer:
-        spent = sum(answer.seconds for answer in before)
+    def _least(self, terms: Sum, sums: int, before: Sequence[Answer]) -> Answer:
+        """The next sum made least, in its part of the time left; only the last may be close."""
+        to_come = sums - len(before)
+        left = self.settings.seconds - sum(answer.seconds for answer in before)
         return self.programme.minimise(
             terms,
-            seconds=max(0.0, self.settings.seconds - spent),
+            seconds=max(0.0, left) / to_come,
             seed=self.settings.seed,
-            close=close,
+            close=float(self.settings.close) if to_come == 1 else 0.0,
             start=before[-1].values if before else self._nothing(),
         )
 

@@ -97,6 +97,11 @@ class StandInOption:
         if not isfinite(self.drift) or self.drift < 0:
             raise ValueError(f"{self.wanted}: no colour is {self.drift} away from {self.stem}")
 
+    def stems_for(self, count: int) -> int:
+        """Whole stems of it that do for `count` of the wanted: blocks, and the rest singly."""
+        blocks, rest = divmod(count, self.out)
+        return blocks * self.in_ + rest * -(-self.in_ // self.out)
+
 
 @dataclass(frozen=True)
 class Weights:
@@ -126,7 +131,7 @@ class Settings:
     weights: Weights = field(default_factory=Weights)
     buy_in: bool = True
     """Whether stems may be bought; if not, the gaps still tell their price."""
-    close: Decimal = Decimal("0.001")
+    close: Decimal = Decimal("0.0005")
     """Plans that differ by this share of the weighed sum are taken as equally good. It never
     lets a stem be short, nor a spare one be missed, that needn't be. 0 asks for the very best.
     """
@@ -150,7 +155,9 @@ class CutProblem:
         _once("may stand in", (f"{each.stem} for {each.wanted}" for each in self.options))
         for option in self.options:
             if option.wanted not in wanted:
-                raise ValueError(f"{option.stem} may stand in for {option.wanted}, not wanted")
+                raise ValueError(
+                    f"{option.stem} may stand in for {option.wanted}, which nobody wants"
+                )
             if option.stem == wanted[option.wanted].stem:
                 raise ValueError(f"{option.wanted}: {option.stem} can't stand in for itself")
         self._sort()
