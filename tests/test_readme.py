@@ -133,6 +133,14 @@ def test_every_command_there_is_is_named() -> None:
     assert {call[0] for call in calls()} == set(main.commands)
 
 
+def test_the_cut_it_tells_one_to_plan_is_planned() -> None:
+    (call,) = re.findall(r"`corymb (cut --from [^`]*)`", README)
+    demo = ROOT / "site_demo" / "mkdocs.yml"
+    result = CliRunner().invoke(main, [*call.split(), "-f", str(demo)])
+    assert result.exit_code == 0
+    assert "Cut on Thursday 17 September 2026\nFor Barn supper, " in result.output
+
+
 def test_continuous_integration_runs_what_the_reader_is_told_to_run() -> None:
     assert "\n    bash tests/run\n" in README
     assert "tests/run" in (ROOT / ".ci" / "run").read_text(encoding="utf-8")
