@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from corymb.studio.saying import counted
 from corymb.trade.cut import Cut, Filled
+from corymb.trade.cut.gaps import Gap, ShortStandIn, gaps
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.due import Due, DueLine
 from corymb.trade.orders.from_mix import Mixed
@@ -17,7 +18,12 @@ from corymb.views.cut import GapView, MixView
 
 def gap_views(catalogue: Catalogue, day: CutDay, due: Due) -> tuple[GapView, ...]:
     """What its pieces lack, and what would mend it; nothing for those from the mix."""
-    return tuple(_gap(catalogue, due, each) for each in day.of(due) if each.short)
+    by_stem = {gap.stem: gap for gap in gaps(day.problem, day.plan)}
+    return tuple(
+        GapView(_short(catalogue, due, each), _mends_of(catalogue, by_stem[each.stem]))
+        for each in day.of(due)
+        if each.short
+    )
 
 
 def mix_views(catalogue: Catalogue, day: CutDay, due: Due) -> tuple[MixView, ...]:
@@ -30,11 +36,29 @@ def mix_views(catalogue: Catalogue, day: CutDay, due: Due) -> tuple[MixView, ...
     )
 
 
-def _gap(catalogue: Catalogue, due: Due, each: Filled) -> GapView:
+def _short(catalogue: Catalogue, due: Due, each: Filled) -> str:
     number = int(each.key.removeprefix(f"{each.order}/").split("/")[0])
     line = next(line for line in due.lines if line.number == number)
-    words = f"{each.short} {catalogue.stem(each.stem).name}, for {line_words(catalogue, line)}"
-    return GapView(words, ())
+    return f"{each.short} {catalogue.stem(each.stem).name}, for {line_words(catalogue, line)}"
+
+
+def _mends_of(catalogue: Catalogue, gap: Gap) -> tuple[str, ...]:
+    """What would help with all of a stem that is short that day, the least trouble first."""
+    house = catalogue.studio.house
+    cost = money(gap.cost, house) if gap.cost is not None else ""
+    ways = (
+        f"{gap.by_breaking_step} may be cut if the step is broken." if gap.by_breaking_step else "",
+        f"{gap.by_leaving_less} more stand, left for seed and bees." if gap.by_leaving_less else "",
+        f"Buy {gap.missing} in, {cost}." if cost and not gap.bought else "",
+        *(_would_do(catalogue, each) for each in gap.stand_ins),
+        f"The walk would have to count {gap.more_standing} more." if gap.more_standing else "",
+    )
+    return tuple(filter(None, ways))
+
+
+def _would_do(catalogue: Catalogue, each: ShortStandIn) -> str:
+    why = f" ({'; '.join(each.why)})" if each.why else ""
+    return f"{each.count} more {catalogue.stem(each.stem).name} would do{why}."
 
 
 def _mix(catalogue: Catalogue, day: CutDay, due: Due, line: DueLine, mix: Mixed) -> MixView:
