@@ -15,7 +15,7 @@ from corymb.trade.changes import LookLine
 from corymb.trade.looks import Look
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.makeable import Makeable
-from corymb.trade.swaps.standing_in import SwapLimits
+from corymb.trade.swaps.limits import SwapLimits
 from tests.trade.making import stem
 
 RECIPES, STEMS, LINES, TURNS = 500, 400, 8, 5

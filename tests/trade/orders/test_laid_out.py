@@ -12,7 +12,7 @@ from corymb.studio.models import Recipe, StandingOrder, Stem, Style
 from corymb.trade.orders.laid_out import LaidOut, laid_out, thin_weeks
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.makeable import Makeable
-from corymb.trade.swaps.standing_in import SwapLimits
+from corymb.trade.swaps.limits import SwapLimits
 from tests.trade.making import recipe, stem, variant
 
 STYLE = Style.model_validate(

@@ -11,7 +11,7 @@ from corymb.trade.changes import LookLine
 from corymb.trade.looks import Look
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.makeable import Answer, Makeable, State, nearest
-from corymb.trade.swaps.standing_in import SwapLimits
+from corymb.trade.swaps.limits import SwapLimits
 from tests.trade.making import stem
 
 STYLE = Style.model_validate(

@@ -6,11 +6,10 @@ from typing import Any
 
 import pytest
 
-from corymb.trade.changes import LookLine
 from corymb.trade.swaps.beyond import Beyond, Nearest, Place
-from corymb.trade.swaps.standing_in import SwapLimits
+from corymb.trade.swaps.limits import SwapLimits
 from tests.trade.making import stem
-from tests.trade.season.studio import style
+from tests.trade.swaps.making import line, style
 
 WEEKS = 10
 HERE: dict[str, Any] = {"length": "20-40 cm", "weight": "20 g"}
@@ -18,13 +17,16 @@ HERE: dict[str, Any] = {"length": "20-40 cm", "weight": "20 g"}
 
 
 def nearest(
-    stands: dict[str, int] | None = None, barred: tuple[str, ...] = (), **others: dict[str, Any]
+    stands: dict[str, int] | None = None,
+    barred: tuple[str, ...] = (),
+    count: int = 6,
+    **others: dict[str, Any],
 ) -> Nearest | None:
-    """What comes nearest to six roses in a posy, among these; all stand in all weeks if untold."""
+    """What comes nearest to some roses in a posy, among these; all stand in all weeks if untold."""
     stems = {name: stem(name, **{**HERE, **keys}) for name, keys in {"rose": {}, **others}.items()}
-    line = LookLine("rose", 6, "light", None, True, "")
+    roses = line(count, role="light", essential=True)
     weeks = dict.fromkeys(stems, WEEKS) | (stands or {})
-    return Beyond(stems, SwapLimits()).nearest(Place(line, style(), weeks, WEEKS, barred))
+    return Beyond(stems, SwapLimits()).nearest(Place(roses, style(), weeks, WEEKS, barred))
 
 
 BLUSH, BROWN = ["blush e6c4b0 100 %"], ["brown 805030 100 %"]
@@ -32,7 +34,7 @@ BLUSH, BROWN = ["blush e6c4b0 100 %"], ["brown 805030 100 %"]
 AGAINST = {
     "nothing": ({"colours": BLUSH}, ()),
     "colour": ({"colours": ["yellow e8d060 100 %"]}, ("further off in colour",)),
-    "colour and role": ({"colours": BROWN}, ("further off in colour", "too dark for light")),
+    "colour and role": ({"colours": BROWN}, ("too dark for light", "further off in colour")),
     "length": ({"colours": BLUSH, "length": "8-10 cm"}, ("too short",)),
     "weight": ({"colours": BLUSH, "weight": "60 g"}, ("too heavy",)),
     "small heads": ({"colours": BLUSH, "head": "2 cm"}, ("too many stems for one",)),
@@ -44,6 +46,20 @@ AGAINST = {
 def test_what_speaks_against_a_swap_is_told(keys: dict[str, Any], against: tuple[str, ...]) -> None:
     found = nearest(dahlia=keys)
     assert found and (found.swap.in_, found.against) == ("dahlia", against)
+
+
+# For one rose of 6 cm: 9.5 cm show 2.5 times its area, 7.5 cm 1.56 times, 4.95 cm 0.68 times.
+IN_WHOLE_STEMS = {
+    "far too much": ("9.5 cm", ("shows too much in whole stems",)),
+    "as much as may be": ("7.5 cm", ()),
+    "a little less": ("4.95 cm", ()),
+}
+
+
+@pytest.mark.parametrize(("head", "against"), IN_WHOLE_STEMS.values(), ids=IN_WHOLE_STEMS)
+def test_what_whole_stems_would_show_is_told_as_well(head: str, against: tuple[str, ...]) -> None:
+    found = nearest(count=1, dahlia={"colours": BLUSH, "head": head})
+    assert found and found.against == against
 
 
 def test_one_that_keeps_the_limits_comes_before_one_that_doesn_t() -> None:

@@ -8,7 +8,10 @@ import pytest
 
 from corymb.studio.examples import EXAMPLES, data_of
 from corymb.studio.models import StudioFile
-from corymb.trade.swaps.standing_in import SwapLimits
+from corymb.trade.swaps.beside import Pair, facts_of
+from corymb.trade.swaps.limits import SwapLimits, limits_broken
+from tests.trade.making import stem
+from tests.trade.swaps.making import line, style
 
 TOLD: dict[str, tuple[dict[str, str], SwapLimits]] = {
     "nothing": ({}, SwapLimits()),
@@ -28,3 +31,25 @@ def test_what_a_studio_tells_is_taken_and_the_rest_is_the_house_s(
     told: dict[str, str], limits: SwapLimits
 ) -> None:
     assert SwapLimits.of(house(swaps=told)) == limits
+
+
+# For one rose of 6 cm, where whole stems may show a fifth more or less.
+WHOLE = {
+    "7 cm": ("shows too much in whole stems",),
+    "6.5 cm": (),
+    "5.6 cm": (),
+    "4.95 cm": ("shows too little in whole stems",),
+}
+
+
+@pytest.mark.parametrize(("head", "broken"), WHOLE.items(), ids=WHOLE)
+def test_whole_stems_may_show_too_much_or_too_little(head: str, broken: tuple[str, ...]) -> None:
+    rose, other = stem(), stem("other", head=head)
+    pair = Pair(facts_of("rose", rose), facts_of("other", other))
+    assert limits_broken(pair, line(1), style(), SwapLimits(area=1.2)) == broken
+
+
+def test_each_limit_that_is_broken_is_told_once() -> None:
+    short = stem("other", length="6-8 cm", hazards=["thorns"])
+    pair = Pair(facts_of("rose", stem()), facts_of("other", short))
+    assert limits_broken(pair, line(), style(), SwapLimits()) == ("harmful", "too short")

@@ -9,8 +9,9 @@ import pytest
 from corymb.studio.models import Stem
 from corymb.studio.words import FORMS
 from corymb.trade.swaps.beside import KIN_FORMS, form_cost
+from corymb.trade.swaps.limits import SwapLimits
 from corymb.trade.swaps.reasons import new_hazards, reasons
-from corymb.trade.swaps.standing_in import StandIn, StandIns, SwapLimits
+from corymb.trade.swaps.standing_in import StandIn, StandIns
 from tests.trade.making import stem
 from tests.trade.swaps.making import line, style
 

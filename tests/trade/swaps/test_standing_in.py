@@ -16,7 +16,8 @@ from corymb.trade.swaps.beside import (
     ANOTHER_FORM,
     LONG_ENOUGH_DAYS,
 )
-from corymb.trade.swaps.standing_in import StandIn, StandIns, SwapLimits
+from corymb.trade.swaps.limits import SwapLimits
+from corymb.trade.swaps.standing_in import StandIn, StandIns
 from tests.trade.making import stem
 from tests.trade.swaps.making import bed, line, style
 

@@ -11,9 +11,11 @@ from corymb.studio.models import Stem
 from corymb.studio.words import FORMS, HAZARDS, LONG_FORMS, ROLES, USES
 from corymb.trade.changes import LookLine
 from corymb.trade.colour.areas import visible_area
-from corymb.trade.colour.likeness import stems_apart
+from corymb.trade.colour.likeness import apart, palette_of
+from corymb.trade.swaps.beside import Pair, facts_of
+from corymb.trade.swaps.limits import SwapLimits, limits_broken
 from corymb.trade.swaps.reasons import reasons
-from corymb.trade.swaps.standing_in import StandIn, StandIns, SwapLimits
+from corymb.trade.swaps.standing_in import StandIn, StandIns
 from tests.trade.making import stem
 from tests.trade.swaps.making import line, style
 
@@ -78,7 +80,23 @@ def test_a_swap_is_another_stem_of_the_use_in_whole_stems_of_about_the_same_area
         ratio = swap.in_count * visible_area(known[swap.in_]) / before
         assert 1 / limits.area - 1e-9 <= ratio <= limits.area + 1e-9
         assert swap.colour_distance <= limits.colour
-        assert isclose(swap.colour_distance, stems_apart(known[out.stem], known[swap.in_]))
+        distance = apart(palette_of(known[out.stem]), palette_of(known[swap.in_]))
+        assert isclose(swap.colour_distance, distance)
+
+
+@given(BEDS, LINES, EXCLUDED)
+def test_what_breaks_no_limit_is_offered_and_nothing_else_is(
+    bed: tuple[Stem, ...], out: LookLine, excludes: list[str]
+) -> None:
+    facts = {each.id: facts_of(each.id, each) for each in bed}
+    going = facts.pop(out.stem)
+    keeping = {
+        coming.id
+        for coming in facts.values()
+        if coming.use == (out.use or going.use)
+        and not limits_broken(Pair(going, coming), out, style(excludes=excludes), SwapLimits())
+    }
+    assert {swap.in_ for swap in offered(bed, out, excludes)} == keeping
 
 
 @given(BEDS, LINES, EXCLUDED)

@@ -21,8 +21,9 @@ from corymb.trade.looks import Look
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.sureness import sureness
 from corymb.trade.season.weeks import WEEKS, thursday
+from corymb.trade.swaps.limits import SwapLimits
 from corymb.trade.swaps.matching import matched
-from corymb.trade.swaps.standing_in import StandIn, StandIns, SwapLimits
+from corymb.trade.swaps.standing_in import StandIn, StandIns
 
 State = Literal["pictured", "swaps", "none"]
 

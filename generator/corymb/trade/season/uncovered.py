@@ -16,7 +16,7 @@ from corymb.trade.looks import Look
 from corymb.trade.season.makeable import Makeable
 from corymb.trade.season.weeks import WEEKS
 from corymb.trade.swaps.beyond import Beyond, Nearest, Place
-from corymb.trade.swaps.standing_in import SwapLimits
+from corymb.trade.swaps.limits import SwapLimits
 
 Looks = Mapping[str, Mapping[str, Look]]
 """By recipe and by variant; the recipe's own under ''."""

@@ -5,13 +5,15 @@ The lower the score the liker. Its weights are house values: common practice, no
 
 from __future__ import annotations
 
-from math import log2, sqrt
+from dataclasses import dataclass
+from functools import cached_property
+from math import floor, log2, sqrt
 from typing import NamedTuple
 
 from corymb.studio.models import Stem
 from corymb.studio.words import LONG_FORMS
 from corymb.trade.colour.areas import visible_area
-from corymb.trade.colour.likeness import Palette, mean_lab, palette_of
+from corymb.trade.colour.likeness import Palette, apart, mean_lab, palette_of
 
 A_DOUBLING = 6.0
 """Heads twice or half the size count as much as this distance of colours."""
@@ -38,6 +40,7 @@ class Facts(NamedTuple):
     """What is asked of a stem, worked out once."""
 
     id: str
+    stem: Stem
     use: str
     form: str
     palette: Palette
@@ -48,13 +51,48 @@ class Facts(NamedTuple):
     longest: float
 
 
-class Pair(NamedTuple):
-    """One stem beside another, whatever the style and the count."""
+@dataclass(frozen=True, eq=False)
+class Pair:
+    """One stem beside another, whatever the style. Colours, which take long, are compared once."""
 
-    score: float
-    facts: Facts
-    colour: float
-    ratio: float
+    out: Facts
+    coming: Facts
+
+    @property
+    def size_ratio(self) -> float:
+        """One head of what comes in over one head of what goes out."""
+        return self.coming.head / self.out.head
+
+    @property
+    def lighter(self) -> float:
+        """L* by which what comes in is lighter; below 0 where it is darker."""
+        return self.coming.lightness - self.out.lightness
+
+    @property
+    def stems_for_one(self) -> float:
+        """So many of what comes in show the area of one that goes out."""
+        return self.out.area / self.coming.area
+
+    def whole_stems(self, count: int) -> int:
+        """In whole stems, for so many that go out: one at least."""
+        return max(1, floor(count * self.stems_for_one + 0.5))
+
+    @cached_property
+    def colour(self) -> float:
+        """How far apart their colours are (CIEDE2000)."""
+        return apart(self.out.palette, self.coming.palette)
+
+    @cached_property
+    def score(self) -> float:
+        """How unlike they are: lower is better."""
+        fewer_days = max(0, min(self.out.days, LONG_ENOUGH_DAYS) - self.coming.days)
+        score = (
+            self.colour
+            + A_DOUBLING * abs(log2(self.size_ratio))
+            + form_cost(self.out.form, self.coming.form)
+            + A_DAY_LESS * fewer_days
+        )
+        return round(score, 6)
 
 
 def head_size(stem: Stem) -> float:
@@ -76,6 +114,7 @@ def facts_of(stem_id: str, stem: Stem) -> Facts:
     colours = palette_of(stem)
     return Facts(
         id=stem_id,
+        stem=stem,
         use=stem.use,
         form=stem.form,
         palette=colours,
@@ -85,14 +124,3 @@ def facts_of(stem_id: str, stem: Stem) -> Facts:
         days=stem.vase_life.fewest,
         longest=stem.length.longest_cm,
     )
-
-
-def pair_of(out: Facts, coming: Facts, colour: float) -> Pair:
-    ratio = coming.head / out.head
-    score = (
-        colour
-        + A_DOUBLING * abs(log2(ratio))
-        + form_cost(out.form, coming.form)
-        + A_DAY_LESS * max(0, min(out.days, LONG_ENOUGH_DAYS) - coming.days)
-    )
-    return Pair(round(score, 6), coming, colour, ratio)

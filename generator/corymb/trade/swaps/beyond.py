@@ -1,8 +1,8 @@
 """What comes nearest to standing in for a stem, where nothing within the limits does?
 
-So that a studio knows what to grow, or which variant to write. It may be further off in colour,
-shorter, heavier, paler or darker than the role asks, or stand in most of the weeks and not in all.
-It is never a stem whose hazards the style leaves out. All numbers are house values: common
+So that a studio knows what to grow, or which variant to write. It may break any of the limits
+(`limits`), or stand in most of the weeks and not in all, but its use is that of what goes out. It
+is never a stem whose hazards the style leaves out. All numbers are house values: common
 practice, no source.
 """
 
@@ -11,13 +11,13 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Mapping
 from dataclasses import dataclass
 from functools import cached_property
-from math import floor
 
 from corymb.studio.models import Stem, Style
 from corymb.trade.changes import LookLine
-from corymb.trade.colour.likeness import apart
-from corymb.trade.swaps.beside import Facts, Pair, facts_of, pair_of
-from corymb.trade.swaps.standing_in import StandIn, SwapLimits
+from corymb.trade.swaps.beside import Facts, Pair, facts_of
+from corymb.trade.swaps.fitting import HARMFUL, unfit
+from corymb.trade.swaps.limits import SwapLimits, limits_broken
+from corymb.trade.swaps.standing_in import StandIn
 
 A_WEEK_WITHOUT = 40.0
 """What it costs to stand in none of the weeks asked for; in half of them, half as much."""
@@ -70,60 +70,22 @@ class Beyond:
         out = self._facts[place.line.stem]
         ways = []
         for coming in self._harmless(place):
-            pair = pair_of(out, coming, apart(out.palette, coming.palette))
-            against = tuple(self._against(place, out, pair))
+            pair = Pair(out, coming)
+            against = limits_broken(pair, place.line, place.style, self._limits)
             without = 1 - place.weeks.get(coming.id, 0) / place.asked
             cost = pair.score + A_WEEK_WITHOUT * without + A_BROKEN_LIMIT * len(against)
             ways.append((cost, coming.id, pair, against))
         if not ways:
             return None
         _, best, pair, against = min(ways, key=lambda way: way[:2])
-        return Nearest(_swap(pair, out, place.line), place.weeks[best], against)
+        return Nearest(StandIn.of(pair, place.line), place.weeks[best], against)
 
     def _harmless(self, place: Place) -> Iterator[Facts]:
         """All of the use that stand long enough and can't hurt in the style."""
-        line, excluded = place.line, set(place.style.excludes)
+        line, here = place.line, {place.line.stem, *place.barred}
         use = line.use or self._facts[line.stem].use
-        here = {line.stem, *place.barred}
         for each in self._facts.values():
             stands = place.weeks.get(each.id, 0) >= MOST_WEEKS * place.asked
-            harms = excluded.intersection(self._stems[each.id].hazards)
+            harms = HARMFUL in unfit(each.stem, place.style)
             if each.use == use and stands and not harms and each.id not in here:
                 yield each
-
-    def _against(self, place: Place, out: Facts, pair: Pair) -> Iterator[str]:
-        """The limits that a stem breaks, in words."""
-        limits, style, coming = self._limits, place.style, self._stems[pair.facts.id]
-        wanted = min(out.longest, style.stem_length.longest_cm) * limits.length
-        lighter = pair.facts.lightness - out.lightness
-        if pair.colour > limits.colour:
-            yield "further off in colour"
-        if pair.facts.longest < max(wanted, style.stem_length.shortest_cm):
-            yield "too short"
-        if coming.weight.grams > style.heaviest_stem.grams:
-            yield "too heavy"
-        if place.line.role == "depth" and lighter > limits.lightness:
-            yield "too light for depth"
-        if place.line.role == "light" and -lighter > limits.lightness:
-            yield "too dark for light"
-        if out.area / pair.facts.area > limits.stems:
-            yield "too many stems for one"
-        if pair.facts.area / out.area > limits.stems:
-            yield "too big for its place"
-
-
-def _swap(pair: Pair, out: Facts, line: LookLine) -> StandIn:
-    """In whole stems that show as nearly as can be the area of what goes out."""
-    coming = pair.facts
-    return StandIn(
-        out=out.id,
-        in_=coming.id,
-        role=line.role,
-        out_count=line.count,
-        in_count=max(1, floor(line.count * out.area / coming.area + 0.5)),
-        colour_distance=pair.colour,
-        size_ratio=pair.ratio,
-        days=coming.days - out.days,
-        same_form=coming.form == out.form,
-        score=pair.score,
-    )
