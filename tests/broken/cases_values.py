@@ -455,4 +455,18 @@ CASES = [
         "round prices to: -5",
         at(23, 20, "`round prices to`: ‘-5’ is below nothing: money here is never negative."),
     ),
+    case(
+        "more pieces than anyone makes",
+        ORDER,
+        "- 12 hedgerow-jar",
+        "- 1212121 hedgerow-jar",
+        at(10, 5, "1212121 of one recipe is more than any studio makes: 2000 at most. Is a"),
+    ),
+    case(
+        "a load floor in centimetres taken for metres",
+        HOUSE,
+        "floor: 170 x 120 cm",
+        "floor: 170 x 120 m",
+        at(28, 30, "`floor`: ‘170 x 120 m’ is longer than a lorry: is the unit right?"),
+    ),
 ]

@@ -6,7 +6,6 @@ replaced by a secret of its kind (`secret_values.py`).
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 from types import UnionType
@@ -15,7 +14,6 @@ from typing import Annotated, Any, Union, get_args, get_origin, get_type_hints
 from corymb.studio.load import MODELS
 from corymb.studio.models import Sundry
 from corymb.studio.models.base import FileModel
-from corymb.studio.models.order import OrderLine
 from corymb.studio.shape import as_model
 from corymb.studio.values import text
 from corymb.studio.values.friendly import Choice, Friendly
@@ -45,7 +43,6 @@ SHORT_FORMS: dict[type[FileModel], Maker] = {
     Sundry: lambda secrets, where, was: (
         f"{secrets.number(where)} {secrets.text(where)}, {secrets.number(where, 2)}"
     ),
-    OrderLine: lambda secrets, where, was: re.sub("^[0-9]+", secrets.number(where), was),
 }
 """Lines of text that hold more than the names of other things."""
 

@@ -11,12 +11,12 @@ from corymb.studio.models.base import FileModel, KeysDisagree, NamedModel, short
 from corymb.studio.values import lines
 from corymb.studio.values.fields import (
     ClockSpanField,
-    CountField,
     DateField,
     EmailField,
     HandoverField,
     IdField,
     LightField,
+    PiecesField,
     RecurrenceField,
     SettingField,
     ShareField,
@@ -51,7 +51,7 @@ class Where(FileModel):
 class OrderLine(FileModel):
     """So many of one recipe. Short: `6 hedgerow-jar, later, small, in buckets`."""
 
-    quantity: CountField
+    quantity: PiecesField
     """How many."""
     recipe: IdField
     """The recipe, by id."""

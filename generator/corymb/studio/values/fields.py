@@ -323,6 +323,18 @@ EmailField = Annotated[
     str,
     Friendly(texts.parse_email, (str,), "An e-mail address.", ("flowers@garden.example",)),
 ]
+PiecesField = Annotated[
+    int,
+    Friendly(
+        work.parse_pieces,
+        (int,),
+        "How many of one recipe.",
+        ("12",),
+        ("integer",),
+        limits={"minimum": 1, "maximum": work.MOST_PIECES},
+        convert=work.few_enough,
+    ),
+]
 PeopleField = Annotated[
     int,
     Friendly(

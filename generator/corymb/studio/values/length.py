@@ -94,6 +94,10 @@ def parse_length_range(text: str) -> LengthRange:
     return LengthRange(shortest, longest)
 
 
+LONGEST_FLOOR_CM = 1400
+"""No load floor is longer: the longest trailers have about 13.6 m (from memory)."""
+
+
 def parse_floor(text: str) -> Floor:
     """Reads `170 x 120 cm`, `1.7 m by 1.2 m`. Raises ValueError."""
     sides = re.split(r"\s*[x×*]\s*|\s+by\s+", text.strip(), flags=re.IGNORECASE)
@@ -103,6 +107,8 @@ def parse_floor(text: str) -> Floor:
         )
     wide = _cm(sides[1], "170 x 120 cm")
     long = _cm(_with_unit_of(sides[0], sides[1]), "170 x 120 cm")
+    if max(long, wide) > LONGEST_FLOOR_CM:
+        raise ValueError(f"{quoted(text)} is longer than a lorry: is the unit right?")
     return Floor(max(long, wide), min(long, wide))
 
 
