@@ -46,7 +46,7 @@ def test_the_dates_of_the_garden_itself_need_no_law() -> None:
     moved, log = note(latitude=50)
     assert moved.endswith("and hold good in somewhere as they are.")
     assert log.startswith("No log of first and last cuts speaks of these stems yet.")
-    assert "33% in its first, 50% in its second." in log  # n / (n + 2)
+    assert "33 % in its first, 50 % in its second." in log  # n / (n + 2)
 
 
 def test_the_log_is_told_by_its_years_its_stems_and_what_it_moved_most() -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from fractions import Fraction
 from math import sqrt
 
 import pytest
@@ -21,10 +22,10 @@ def flushes(book: str, *years: str) -> tuple[Flush, ...]:
 
 
 @pytest.mark.parametrize(
-    ("years", "share"), [(0, 0.0), (1, 1 / 3), (2, 0.5), (4, 2 / 3), (8, 0.8), (18, 0.9)]
+    ("years", "share"), [(0, "0"), (1, "1/3"), (2, "1/2"), (4, "2/3"), (8, "4/5"), (18, "9/10")]
 )
-def test_n_years_of_log_weigh_n_parts_in_n_and_two(years: int, share: float) -> None:
-    assert weight(years) == pytest.approx(share)
+def test_n_years_of_log_weigh_n_parts_in_n_and_two(years: int, share: str) -> None:
+    assert weight(years) == Fraction(share)
 
 
 # By hand. Days of the year: 1 July 182, 31 July 212, 31 August 243.

@@ -5,8 +5,8 @@ Each year of the log outweighs the book a little more. With n years of a flush i
 All differences are taken around the year, so that a flush over New Year stays in winter. Several
 windows of one year that speak of one flush (`paired`) are taken together, from first to last.
 
-A flush that the book doesn't have counts from its second year (w is a half then), at the mean of
-its logged dates, and comes in a share w of the years. A log says when a stem was cut, never that
+A flush that the book doesn't have counts from its second year (ENOUGH_YEARS), at the mean of its
+logged dates, and comes in a share w of the years. A log says when a stem was cut, never that
 it couldn't be: a flush that a year is silent about keeps its dates, and what stands all year keeps
 standing.
 
@@ -24,6 +24,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
 from math import sqrt
 
 from corymb.studio.values.season import DAYS_IN_YEAR, Season
@@ -32,12 +33,18 @@ from corymb.trade.season.flush import Flush
 from corymb.trade.season.paired import Spoken, paired
 
 BOOK_YEARS = 2
+"""The book counts as much as so many years of log: house value."""
+
+ENOUGH_YEARS = 2
+"""A flush that the book doesn't have counts from so many years on: one might be chance."""
+
 PRIOR_DAYS = 6.0
+"""How far an edge strays where the log tells nothing yet, as a standard deviation."""
 
 
-def weight(years: int) -> float:
+def weight(years: int) -> Fraction:
     """How much so many years of log count against the book, 0 to 1."""
-    return years / (years + BOOK_YEARS)
+    return Fraction(years, years + BOOK_YEARS)
 
 
 def spread(deviations: Sequence[float]) -> float:
@@ -55,13 +62,13 @@ def blended(book: Sequence[Span], log: Mapping[str, Season]) -> tuple[Flush, ...
     `book` is as the dates would be at the studio's place.
     """
     known, strays = paired(book, log)
-    own = (_own_flush(stray) for stray in strays if len(stray.windows) >= BOOK_YEARS)
-    return (*(_blend(each, weight(len(each.windows))) for each in known), *own)
+    own = (_own_flush(stray) for stray in strays if len(stray.windows) >= ENOUGH_YEARS)
+    return (*(_blend(each, float(weight(len(each.windows)))) for each in known), *own)
 
 
 def _own_flush(stray: Spoken) -> Flush:
     """A flush the log alone knows of: the first year's dates stand in for the book's."""
-    return replace(_blend(stray, log_weight=1.0), comes=weight(len(stray.windows)))
+    return replace(_blend(stray, log_weight=1.0), comes=float(weight(len(stray.windows))))
 
 
 def _blend(spoken: Spoken, log_weight: float) -> Flush:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from corymb.studio.models import Stem
 from corymb.studio.models.studio_file import StudioFile
@@ -20,7 +21,12 @@ from corymb.views.compose.wording import window_words
 
 NOTICED = 0.5  # days; less changes no date
 NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
-FRACTIONS = {1: "a third", 2: "half", 4: "two thirds", 6: "three quarters"}
+FRACTIONS = {
+    Fraction(1, 3): "a third",
+    Fraction(1, 2): "half",
+    Fraction(2, 3): "two thirds",
+    Fraction(3, 4): "three quarters",
+}
 
 
 def dates_words(catalogue: Catalogue, stem: Stem) -> str:
@@ -94,7 +100,8 @@ def _way(degrees: float, unit: str, there: str, back: str) -> Iterator[str]:
 def _logged(years: int) -> str:
     if not years:
         return "Your log doesn't speak of it yet."
-    share = FRACTIONS.get(years, f"{round(100 * weight(years))} %")
+    counts = weight(years)
+    share = FRACTIONS.get(counts, f"{round(100 * counts)} %")
     number = NUMBERS[years] if years < len(NUMBERS) else str(years)
     verb = "year of your log counts" if years == 1 else "years of your log count"
     return f"{number.capitalize()} {verb} for {share}."

@@ -56,14 +56,14 @@ def _log(catalogue: Catalogue) -> str:
     if not spoken_of:
         return (
             "No log of first and last cuts speaks of these stems yet. Each year of it will count "
-            f"for more: {weight(1):.0%} in its first, {weight(2):.0%} in its second."
+            f"for more: {_counts(1)} in its first, {_counts(2)} in its second."
         )
     years = and_list(sorted(studio.logs))
     many = counted(len(spoken_of), "stem", "stems")
     most = max(spoken_of, key=lambda stem: abs(_change(catalogue, stem)))
     return (
-        f"The log of {years} speaks of {many}. One year of it counts for {weight(1):.0%} against "
-        f"the book, two for {weight(2):.0%}, five for {weight(5):.0%}. "
+        f"The log of {years} speaks of {many}. One year of it counts for {_counts(1)} against "
+        f"the book, two for {_counts(2)}, five for {_counts(5)}. "
         f"{_first_cut(catalogue, most)}"
     )
 
@@ -82,3 +82,8 @@ def _change(catalogue: Catalogue, stem: str) -> float:
     logged = catalogue.beds.flushes(stem)
     book = Beds(catalogue.studio.stems, {}, catalogue.beds.shift).flushes(stem)
     return gap(book[0].first, logged[0].first) if book and logged else 0.0
+
+
+def _counts(years: int) -> str:
+    """How much so many years of log count against the book: `33 %`."""
+    return f"{round(100 * weight(years))} %"
