@@ -164,3 +164,18 @@ def test_the_demo_garden_has_its_own_seasons() -> None:
     found = Beds.of(studio)
     assert found.shift.days == pytest.approx(3.7438, abs=1e-4)
     assert {known: str(found.season(known)) for known in DEMO_SEASONS} == DEMO_SEASONS
+
+
+STRETCHED = Shift(36, stretched=True)
+
+
+@pytest.mark.parametrize(
+    ("years", "book", "word"),
+    [(0, "May - July", "likely"), (1, "May - July", "likely"), (0, "all year", "likely"),
+     (2, "May - July", "sure")],
+    ids=["the book", "one year of log", "all year", "the log counts for half"],
+)  # fmt: skip
+def test_where_the_law_is_out_of_its_depth_nothing_is_sure_but_by_the_log(
+    years: int, book: str, word: str
+) -> None:
+    assert beds(book, *["10 May - 30 July"] * years, shift=STRETCHED).sure("rose", 25) == word

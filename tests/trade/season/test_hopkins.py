@@ -100,3 +100,17 @@ NOT_STRETCHED = {
 def test_the_law_is_stretched_by_a_month_and_in_the_tropics(name: str) -> None:
     reference, place = (STRETCHED | NOT_STRETCHED)[name]
     assert is_stretched(reference, place) is (name in STRETCHED)
+
+
+WAYS = {
+    "polewards": (at(50), at(52), (2, 0, 0)),
+    "polewards in the south": (at(50), at(-52), (2, 0, 0)),
+    "uphill": (at(50), at(50, 100), (0, 0, 100)),
+}
+
+
+@pytest.mark.parametrize("name", WAYS)
+def test_what_was_counted_of_the_way_is_kept(name: str) -> None:
+    reference, place, counted = WAYS[name]
+    way = shift_between(reference, place).way
+    assert (way.polewards, way.eastwards, way.upwards) == counted

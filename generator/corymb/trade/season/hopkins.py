@@ -38,6 +38,29 @@ NORTH_AMERICA = ((15.0, 75.0), (-170.0, -52.0))
 
 
 @dataclass(frozen=True)
+class Way:
+    """From the book's place to the studio's, as far as the law counts it."""
+
+    polewards: float = 0.0
+    """Degrees of latitude; below nought towards the equator."""
+    eastwards: float = 0.0
+    """Degrees of longitude; below nought westwards, and nought where they aren't counted."""
+    upwards: float = 0.0
+    """Metres."""
+    longitude_counts: bool = False
+    """Whether both places lie in North America, where the law counts it."""
+
+    @property
+    def days(self) -> float:
+        """So much later in spring, and earlier in autumn."""
+        return (
+            DAYS_A_DEGREE_OF_LATITUDE * self.polewards
+            + DAYS_A_DEGREE_OF_LONGITUDE * self.eastwards
+            + DAYS_A_METRE * self.upwards
+        )
+
+
+@dataclass(frozen=True)
 class Shift:
     """How the studio's seasons differ from the book's."""
 
@@ -47,6 +70,10 @@ class Shift:
     """Whether the studio lies in the other half of the world than the book's place."""
     south: bool = False
     """Whether the studio lies south of the equator."""
+    stretched: bool = False
+    """Whether the law is asked for what it isn't meant for: the tropics, or too far a way."""
+    way: Way = Way()
+    """What was counted."""
 
     @property
     def nothing(self) -> bool:
@@ -61,13 +88,25 @@ class Shift:
 
 def shift_between(reference: ReferencePlace, place: ReferencePlace) -> Shift:
     """What Hopkins' law says of the way from the book's place to the studio's."""
-    polewards = abs(place.latitude) - abs(reference.latitude)
-    upwards = place.height.metres - reference.height.metres
-    days = DAYS_A_DEGREE_OF_LATITUDE * polewards + DAYS_A_METRE * upwards
-    if _in_north_america(reference) and _in_north_america(place):
-        days += DAYS_A_DEGREE_OF_LONGITUDE * (place.longitude - reference.longitude)
-    south = place.latitude < 0
-    return Shift(days, half_year=south != (reference.latitude < 0), south=south)
+    way, south = way_between(reference, place), place.latitude < 0
+    return Shift(
+        way.days,
+        half_year=south != (reference.latitude < 0),
+        south=south,
+        stretched=is_stretched(reference, place),
+        way=way,
+    )
+
+
+def way_between(reference: ReferencePlace, place: ReferencePlace) -> Way:
+    """How far it is, in the ways that the law counts."""
+    counted = _in_north_america(reference) and _in_north_america(place)
+    return Way(
+        abs(place.latitude) - abs(reference.latitude),
+        place.longitude - reference.longitude if counted else 0.0,
+        place.height.metres - reference.height.metres,
+        counted,
+    )
 
 
 def _in_north_america(place: ReferencePlace) -> bool:
@@ -76,13 +115,14 @@ def _in_north_america(place: ReferencePlace) -> bool:
 
 
 def is_stretched(reference: ReferencePlace, place: ReferencePlace) -> bool:
-    """Whether the law is asked for what it isn't meant for: the tropics, or too far a way.
+    """Whether the law is asked for what it isn't meant for.
 
     Never between places of the same latitude and height, where it does nothing.
     """
-    shift = shift_between(reference, place)
+    days = way_between(reference, place).days
+    halves = (reference.latitude < 0) != (place.latitude < 0)
     tropical = min(abs(reference.latitude), abs(place.latitude)) < TROPIC
-    return not shift.nothing and (tropical or abs(shift.days) > FARTHEST_DAYS)
+    return (days != 0 or halves) and (tropical or abs(days) > FARTHEST_DAYS)
 
 
 def moved(day: float, shift: Shift) -> float:

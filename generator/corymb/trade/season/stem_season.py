@@ -17,8 +17,11 @@ from corymb.studio.values.season import Season, Window
 from corymb.trade.season.circle import Span, ahead, on_circle
 from corymb.trade.season.flush import Flush
 from corymb.trade.season.hopkins import Shift, is_all_year, moved_season, moved_span
-from corymb.trade.season.logged import blended
+from corymb.trade.season.logged import blended, weight
 from corymb.trade.season.unbroken import unbroken
+
+AT_MOST = 0.8
+"""As likely as a date can be that the law had to be stretched for; house value, below `sure`."""
 
 
 @dataclass(frozen=True)
@@ -76,12 +79,17 @@ class StemSeason:
         """That it stands on a day of a plain year, 0 to 1."""
         if day not in self._chances:
             misses = prod(1 - flush.chance(day) for flush in self._runs)
-            self._chances[day] = 1 - misses if self.flushes else 1.0
+            self._chances[day] = min(1 - misses if self.flushes else 1.0, self._most)
         return self._chances[day]
 
     @cached_property
     def _chances(self) -> dict[int, float]:
         return {}
+
+    @property
+    def _most(self) -> float:
+        """Where the law is out of its depth nothing is sure, until the log outweighs it."""
+        return AT_MOST if self.shift.stretched and weight(len(self.log)) < 0.5 else 1.0
 
     @cached_property
     def _runs(self) -> tuple[Flush, ...]:
