@@ -51,7 +51,7 @@ def test_a_week_tells_each_stem_under_its_heading() -> None:
     stems = {
         "rose": stem("rose", in_season="W20 - W30", at_best="W22 - W24"),
         "poppy": stem("poppy", in_season="W24 - W40"),
-        "mint": stem("mint", in_season="W10 - W23"),
+        "mint": stem("mint", in_season="W10 - W23", at_best="W20 - W23"),
         "ivy": stem("ivy", in_season="all year", at_best="all year"),
     }
     beds = in_the_beds(Beds(stems), stems, IsoWeek(2027, 23))

@@ -32,7 +32,7 @@ TABLE = {
     "this week": ("2026-W30", "W20 - W30", "W24 - W26", "2026-W30", "rose", "2027-W20"),
     "the fourth week": ("2026-W27", "W20 - W30", "W24 - W26", "2026-W30", "rose", "2027-W20"),
     "a variant goes on": ("2026-W37", "W20 - W30", "W28 - W40", "2026-W40", "poppy", "2027-W20"),
-    "a gap and then again": ("2026-W30", "W20 - W30", "W33 - W40", "2026-W30", "rose", "2026-W33"),
+    "a gap and then again": ("2026-W30", "W20 - W30", "W35 - W40", "2026-W30", "rose", "2026-W35"),
     "of two the later": ("2026-W30", "W20 - W30", "W32", "2026-W32", "poppy", "2027-W20"),
     "it comes first and then goes": ("2026-W18", "W20", "W20", "2026-W20", "rose", "2027-W20"),
     "to the end of a long year": ("2026-W51", "W40 - W52", "W45", "2026-W53", "rose", "2027-W40"),
@@ -41,6 +41,7 @@ TABLE = {
 NONE = {
     "the fifth week": ("2026-W26", "W20 - W30", "W24 - W26"),
     "a variant takes over": ("2026-W29", "W20 - W30", "W28 - W40"),
+    "a gap of three weeks": ("2026-W30", "W20 - W30", "W34 - W40"),
     "it goes on all year": ("2026-W29", "all year", "W28 - W40"),
     "it is over": ("2026-W41", "W20 - W30", "W28 - W40"),
 }

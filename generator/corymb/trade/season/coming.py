@@ -2,7 +2,8 @@
 
 A stem is coming on when its first cut falls in this week or the next, and going over in the last
 two weeks of a flush. In a flush so short that both hold, it is going over. At its best is what the
-stem's own file says. What stands all year neither comes nor goes.
+stem's own file says, as long as it isn't going over: each stands under one heading at most of the
+two. What stands all year neither comes nor goes.
 """
 
 from __future__ import annotations
@@ -30,11 +31,12 @@ class InTheBeds:
 def in_the_beds(beds: Beds, stems: Iterable[str], week: IsoWeek) -> InTheBeds:
     """What a week brings in the beds."""
     known = tuple(stems)
+    going = tuple(s for s in known if is_going_over(beds.weeks(s), week))
     return InTheBeds(
         week=week,
         coming_on=tuple(s for s in known if is_coming_on(beds.weeks(s), week)),
-        at_best=tuple(s for s in known if is_at_best(beds, s, week)),
-        going_over=tuple(s for s in known if is_going_over(beds.weeks(s), week)),
+        at_best=tuple(s for s in known if is_at_best(beds, s, week) and s not in going),
+        going_over=going,
     )
 
 

@@ -13,6 +13,9 @@ from corymb.trade.season.watch import cell_of, weeks_after, year_from
 WITHIN_WEEKS = 4
 """House value: long enough to sell what still stands, short enough to be read."""
 
+SHORT_GAP = 3
+"""So many weeks without are a gap and no end: house value."""
+
 
 @dataclass(frozen=True)
 class LastChance:
@@ -36,7 +39,7 @@ def last_chances(
 ) -> tuple[LastChance, ...]:
     """The recipes whose last way of being made goes within so many weeks, the soonest first.
 
-    `bests` are the best looks of each recipe for the 52 cells.
+    A gap of a few weeks isn't an end. `bests` are the best looks of each recipe for the 52 cells.
     """
     found = []
     for recipe, year in bests.items():
@@ -47,9 +50,13 @@ def last_chances(
 
 
 def _last(year: Sequence[Best], week: IsoWeek, within: int) -> IsoWeek | None:
-    """The last week of those asked for with a way of making it, and none in the week after."""
-    ends = [w for w in weeks_after(week, within) if _can(year, w) and not _can(year, w.plus(1))]
+    """The last week of those asked for with a way of making it, and none for a while after."""
+    ends = [w for w in weeks_after(week, within) if _can(year, w) and _is_an_end(year, w)]
     return ends[-1] if ends else None
+
+
+def _is_an_end(year: Sequence[Best], week: IsoWeek) -> bool:
+    return not any(_can(year, week.plus(n)) for n in range(1, SHORT_GAP + 2))
 
 
 def _chance(recipe: str, year: Sequence[Best], makeable: Makeable, last: IsoWeek) -> LastChance:
