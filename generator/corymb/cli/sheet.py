@@ -16,7 +16,7 @@ from corymb.studio.words import ROLES
 from corymb.trade.changes import LookLine
 from corymb.trade.counts import times
 from corymb.trade.differences import Difference, differences
-from corymb.trade.looks import Look, looks_of, sized
+from corymb.trade.looks import Look, guide_of, looks_of, name_of, sized
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.best import best_of
@@ -76,8 +76,8 @@ def _sheet_then(
 def _head(studio: Studio, recipe: Recipe, look: Look, asked: Asked) -> Iterator[str]:
     variant = recipe.variants.get(look.variant)
     style = studio.house.styles[recipe.style].name
-    name = f"{recipe.name}: {variant.name}" if variant else recipe.name
-    price = price_guide((variant and variant.price) or recipe.price, studio.house)
+    name = name_of(recipe, look.variant)
+    price = price_guide(guide_of(recipe, look.variant), studio.house)
     draft = "draft" if recipe.draft or (variant and variant.draft) else ""
     time = Words.of(studio, look).told("time")
     facts = (style, recipe.difficulty, f"{time} to make", price, draft)

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 
 from corymb.picture import Arrangement, PictureStem, Vessel
 from corymb.studio.models import Recipe, Stem
-from corymb.trade.looks import Look
+from corymb.trade.looks import Look, name_of
 
 PLAIN_WALL = "#f4efe6"
 
@@ -31,7 +31,7 @@ def arrangement_of(recipe: Recipe, look: Look, stems: Mapping[str, Stem]) -> Arr
             for line in look.lines
         ),
         background=recipe.against.hex if recipe.against else PLAIN_WALL,
-        name=f"{recipe.name}: {variant.name}" if variant else recipe.name,
+        name=name_of(recipe, look.variant),
         description=variant.about if variant else recipe.summary,
     )
 

@@ -12,6 +12,7 @@ from fractions import Fraction
 
 from corymb.studio.models import Recipe
 from corymb.studio.suggest import did_you_mean
+from corymb.studio.values.money import PriceGuide
 from corymb.studio.values.share import Scale
 from corymb.trade.changes import ChangeError, LookLine, changed, line_of
 from corymb.trade.counts import Counted, scaled
@@ -43,6 +44,18 @@ def sized(look: Look, scale: Scale | None) -> list[int]:
         return [line.count for line in look.lines]
     lines = [Counted(line.count, line.role, line.essential) for line in look.lines]
     return scaled(lines, Fraction(scale.factor))
+
+
+def name_of(recipe: Recipe, variant_id: str) -> str:
+    """`Hedgerow jar`, or `Hedgerow jar: Later in the year`."""
+    variant = recipe.variants.get(variant_id)
+    return f"{recipe.name}: {variant.name}" if variant else recipe.name
+
+
+def guide_of(recipe: Recipe, variant_id: str) -> PriceGuide | None:
+    """A variant's own guide price where it has one, or else its recipe's."""
+    variant = recipe.variants.get(variant_id)
+    return (variant.price if variant else None) or recipe.price
 
 
 def looks_of(recipe: Recipe, recipes: Mapping[str, Recipe]) -> dict[str, Look]:

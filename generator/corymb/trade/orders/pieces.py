@@ -9,7 +9,7 @@ from decimal import Decimal
 from corymb.studio.models import Recipe
 from corymb.studio.models.order import OrderLine
 from corymb.studio.values.money import PriceGuide
-from corymb.trade.looks import Look, looks_of, sized
+from corymb.trade.looks import Look, guide_of, looks_of, sized
 from corymb.trade.order_lines import REGULAR, variant_and_size
 
 
@@ -47,8 +47,7 @@ class Piece:
     @property
     def guide(self) -> PriceGuide | None:
         """The guide price of the look that clients read, for its regular piece."""
-        variant = self.recipe.variants.get(self.look.variant)
-        return (variant.price if variant else None) or self.recipe.price
+        return guide_of(self.recipe, self.look.variant)
 
 
 Several = tuple[int, Piece]

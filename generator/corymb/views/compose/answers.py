@@ -11,7 +11,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from itertools import groupby
 
-from corymb.trade.looks import Look
+from corymb.trade.looks import Look, name_of
 from corymb.trade.season.best import Best
 from corymb.trade.season.sureness import WORDS
 from corymb.trade.season.weeks import WEEKS
@@ -58,8 +58,7 @@ def swap_view(catalogue: Catalogue, swap: StandIn) -> SwapView:
 
 def look_name(catalogue: Catalogue, look: Look) -> str:
     """`Hedgerow jar`, or `Hedgerow jar: Later in the year`."""
-    recipe = catalogue.studio.recipes[look.recipe]
-    return f"{recipe.name}: {recipe.variants[look.variant].name}" if look.variant else recipe.name
+    return name_of(catalogue.studio.recipes[look.recipe], look.variant)
 
 
 def cell_words(catalogue: Catalogue, best: Best, page: Look | None = None) -> str:

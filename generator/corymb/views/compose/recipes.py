@@ -5,7 +5,7 @@ from __future__ import annotations
 from corymb.studio.models import Recipe, Stem
 from corymb.trade.colour.areas import line_shares
 from corymb.trade.differences import Difference, differences
-from corymb.trade.looks import Look, sized
+from corymb.trade.looks import Look, guide_of, sized
 from corymb.trade.order_lines import REGULAR
 from corymb.views.compose import addresses
 from corymb.views.compose.answers import spells_of
@@ -81,8 +81,7 @@ def _client_view(catalogue: Catalogue, look: Look, on_the_web: str) -> ClientRec
     own = catalogue.looks[recipe.id][""]
     source = _source(catalogue, recipe, look)
     words = Words.of(catalogue.studio, look)
-    guide = (variant.price if variant else None) or recipe.price
-    price = price_guide(guide, catalogue.studio.house)
+    price = price_guide(guide_of(recipe, look.variant), catalogue.studio.house)
     return ClientRecipe(
         name=recipe.name,
         variant_name=variant.name if variant else "",
@@ -216,7 +215,7 @@ def _variants(catalogue: Catalogue, recipe: Recipe, current: Look) -> tuple[Vari
                 changes=_changes(catalogue, look),
                 season=season_of_look(catalogue, look),
                 stems_total=look.stems_total,
-                price=price_guide(variant.price or recipe.price, catalogue.studio.house),
+                price=price_guide(guide_of(recipe, variant_id), catalogue.studio.house),
                 current=look.variant == current.variant,
             )
         )

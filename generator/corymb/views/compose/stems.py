@@ -6,6 +6,7 @@ from corymb.studio.models import Stem
 from corymb.studio.saying import counted
 from corymb.trade.colour.words import WORDS, colour_word
 from corymb.views.compose import addresses
+from corymb.views.compose.answers import look_name
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.dates import dates_words
 from corymb.views.compose.hazards import at_the_bench, take_home
@@ -86,10 +87,7 @@ def _group_of(catalogue: Catalogue, stem: Stem) -> str:
 def _used_in(catalogue: Catalogue, stem: Stem) -> tuple[Link, ...]:
     links = []
     for look in catalogue.looks_with_stem.get(stem.id, []):
-        recipe = catalogue.studio.recipes[look.recipe]
-        variant = recipe.variants.get(look.variant)
-        label = f"{recipe.name}: {variant.name}" if variant else recipe.name
-        links.append(Link(label, addresses.of_look(look)))
+        links.append(Link(look_name(catalogue, look), addresses.of_look(look)))
     return tuple(links)
 
 

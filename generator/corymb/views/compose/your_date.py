@@ -9,6 +9,7 @@ from collections.abc import Sequence
 
 from corymb.studio.models import Recipe
 from corymb.studio.words import MONTHS
+from corymb.trade.looks import guide_of
 from corymb.trade.season.best import Best
 from corymb.views.compose import addresses
 from corymb.views.compose.answers import answer_view
@@ -69,10 +70,7 @@ def _same(best: Best) -> tuple[object, ...]:
 
 
 def _price(catalogue: Catalogue, best: Best) -> str:
-    """A variant's own price where it has one."""
-    recipe = catalogue.studio.recipes[best.look.recipe]
-    variant = recipe.variants.get(best.look.variant)
-    guide = (variant.price if variant else None) or recipe.price
+    guide = guide_of(catalogue.studio.recipes[best.look.recipe], best.look.variant)
     return price_guide(guide, catalogue.studio.house)
 
 
