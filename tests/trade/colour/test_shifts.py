@@ -16,6 +16,8 @@ WORDS = {
     "dusty pink to clear pink": ("#c99aa3", "#e0809a", "a little brighter"),
     "white to cream": ("#f7f5f0", "#f3e9cf", "a little warmer"),
     "cream to white": ("#f3e9cf", "#f7f5f0", "a little cooler"),
+    "greenish white to cream": ("#e4f3db", "#e6e5ce", "a little warmer"),
+    "blackish green to blackish brown": ("#001b19", "#020300", "a little warmer"),
     "gold to lime": ("#e3b23c", "#b8c43c", "cooler"),
     "black to white": ("#000000", "#ffffff", "paler"),
 }

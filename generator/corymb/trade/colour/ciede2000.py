@@ -49,15 +49,15 @@ def ciede2000(one: Lab, other: Lab) -> float:
     turn, hue = _hues(chroma_1 * chroma_2, atan2(yellow_1, red_1), atan2(yellow_2, red_2))
     chroma = (chroma_1 + chroma_2) / 2
 
-    by_light = (light_2 - light_1) / _light_weight((light_1 + light_2) / 2)
-    by_chroma = (chroma_2 - chroma_1) / (1 + 0.045 * chroma)
-    by_hue = 2 * sqrt(chroma_1 * chroma_2) * sin(turn / 2) / (1 + 0.015 * chroma * _warped(hue))
+    by_light = (light_2 - light_1) / light_weight((light_1 + light_2) / 2)
+    by_chroma = (chroma_2 - chroma_1) / chroma_weight(chroma)
+    by_hue = 2 * sqrt(chroma_1 * chroma_2) * sin(turn / 2) / hue_weight(chroma, _warped(hue))
     blues = -2 * _strong(chroma) * sin(_blue_turn(hue)) * by_chroma * by_hue
     return sqrt(max(0.0, by_light**2 + by_chroma**2 + by_hue**2 + blues))
 
 
 def _strong(chroma: float) -> float:
-    """From 0 for a grey to 1 for a strong colour: the root in equations 4 (G) and 18 (R_C)."""
+    """From 0 for a grey to 1 for a strong colour: the root in equations 4 (G) and 17 (R_C)."""
     seventh = chroma**7
     return sqrt(seventh / (seventh + _25_TO_THE_7TH))
 
@@ -77,10 +77,20 @@ def _hues(both: float, hue_1: float, hue_2: float) -> tuple[float, float]:
     return turn + (tau if turn < 0 else -tau), (hue_1 + hue_2 + around) / 2
 
 
-def _light_weight(light: float) -> float:
-    """S_L (equation 16)."""
+def light_weight(light: float) -> float:
+    """S_L (equation 18): a difference of lightness tells less in very dark and very pale."""
     off = (light - 50) ** 2
     return 1 + 0.015 * off / sqrt(20 + off)
+
+
+def chroma_weight(chroma: float) -> float:
+    """S_C (equation 19): a difference of chroma tells less in strong colours."""
+    return 1 + 0.045 * chroma
+
+
+def hue_weight(chroma: float, warped: float = 1.0) -> float:
+    """S_H (equation 20): so does one of hue, by how finely the eye tells it apart."""
+    return 1 + 0.015 * chroma * warped
 
 
 def _warped(hue: float) -> float:
@@ -95,5 +105,5 @@ def _warped(hue: float) -> float:
 
 
 def _blue_turn(hue: float) -> float:
-    """Twice the angle by which chroma and hue pull on each other in the blues (equation 17)."""
+    """Twice the angle by which chroma and hue pull on each other in the blues (equation 16)."""
     return _60 * exp(-(((hue - _275) / _25) ** 2))

@@ -1,9 +1,10 @@
 """In what way is one colour not the other: paler, duller, warmer?
 
 Differences of lightness, of chroma and of warmth are weighed as CIEDE2000 weighs lightness,
-chroma and hue, and the largest is named. Warmth is what a turn of the hue does to the cosine of
-its distance from 50 degrees, the warmest hue of L.-C. Ou, M. R. Luo, A. Woodcock, A. Wright,
-A study of colour emotion and colour preference, part I, Color Research and Application
+chroma and hue, and the largest is named. That is roughly so: its stretch of greys (G) and how
+finely it tells some hues apart (T) are left out. Warmth is what a turn of the hue does to the
+cosine of its distance from 50 degrees, the warmest hue of L.-C. Ou, M. R. Luo, A. Woodcock,
+A. Wright, A study of colour emotion and colour preference, part I, Color Research and Application
 29:232-240, 2004.
 """
 
@@ -11,19 +12,21 @@ from __future__ import annotations
 
 from math import atan2, cos, hypot, radians, sqrt
 
-from corymb.trade.colour.ciede2000 import Lab
+from corymb.trade.colour.ciede2000 import Lab, chroma_weight, hue_weight, light_weight
 from corymb.trade.colour.likeness import Palette, mean_lab
 
 WARMEST_HUE = radians(50)
 
 NEARLY_GREY = 12.0
-"""Below this chroma a white or a grey isn't duller or brighter, but warmer or cooler."""
+"""Below this chroma (a house value) a white or a grey isn't duller or brighter, but warmer or
+cooler."""
 
 PLAINLY = 12.0
 """From this distance on (CIEDE2000) a change isn't called little: a house value."""
 
 TELLING = 0.4
-"""A change is named when it is this part of the distance; otherwise it is another shade."""
+"""A change is named when it is this part of the distance, a house value; otherwise it is another
+shade."""
 
 
 def colour_shift(before: Palette, after: Palette, distance: float) -> str:
@@ -36,7 +39,7 @@ def colour_shift(before: Palette, after: Palette, distance: float) -> str:
 
 def _changes(before: Lab, after: Lab) -> list[tuple[str, float]]:
     """Each change by its word and size, those first that are named when sizes are alike."""
-    lighter = after[0] - before[0]
+    lighter = (after[0] - before[0]) / light_weight((before[0] + after[0]) / 2)
     brighter, warmer = _brighter_and_warmer(before, after)
     return [
         ("paler" if lighter > 0 else "darker", abs(lighter)),
@@ -51,10 +54,10 @@ def _brighter_and_warmer(before: Lab, after: Lab) -> tuple[float, float]:
     warm_before, warm_after = (_warmth(lab) for lab in (before, after))
     if min(chroma_before, chroma_after) < NEARLY_GREY:
         more = chroma_after * warm_after - chroma_before * warm_before
-        return 0.0, more / (1 + 0.045 * chroma)
-    brighter = (chroma_after - chroma_before) / (1 + 0.045 * chroma)
+        return 0.0, more / chroma_weight(chroma)
+    brighter = (chroma_after - chroma_before) / chroma_weight(chroma)
     turned = sqrt(chroma_before * chroma_after) * (warm_after - warm_before)
-    return brighter, turned / (1 + 0.015 * chroma)
+    return brighter, turned / hue_weight(chroma)
 
 
 def _warmth(lab: Lab) -> float:
