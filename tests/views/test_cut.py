@@ -161,6 +161,9 @@ def test_a_plan_says_whether_it_is_proven_or_how_far_off_it_may_be() -> None:
     plan = DAYS[SUPPER].plan
     assert proof_words(plan) == PROVEN
     assert "by at most 3.4 % of" in proof_words(replace(plan, proven=False, gap=0.0341))
+    close = proof_words(replace(plan, gap=0.0003))
+    assert close.startswith("No other plan leaves less missing: that is proven.")
+    assert close.endswith("by at most 0.03 %.")
 
 
 def test_a_swap_says_why_and_what_to_be_careful_of() -> None:
@@ -198,6 +201,17 @@ def test_what_pieces_lack_is_told_with_the_piece_that_lacks_it() -> None:
     share = cut_list("2026-11-19").shares[0]
     assert [gap.words for gap in share.gaps] == ["2 Winter camellia, blush, for 2 Snow-light bowl"]
     assert "3 Winter camellia, blush" in share.spare_missed
+    assert share.gaps[0].mends == (
+        "2 more stand, left for seed and bees.",
+        "The walk would have to count 2 more.",
+    )
+
+
+def test_what_is_missing_for_want_of_a_step_says_that_the_step_may_be_broken() -> None:
+    december = catalogue_of(demo(), "staff", date(2026, 11, 25))
+    views = [cut_list_view(december, day) for day in december.cut_days]
+    mends = [mend for v in views for each in v.shares for gap in each.gaps for mend in gap.mends]
+    assert "5 may be cut if the step is broken." in mends
 
 
 def test_an_order_s_page_shows_its_share_and_leads_to_the_list() -> None:

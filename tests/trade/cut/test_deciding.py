@@ -105,6 +105,28 @@ def test_what_is_short_falls_on_as_few_lines_as_can_be() -> None:
     assert plan.short == {"supper/2/dahlia": 8}
 
 
+def test_lines_that_are_alike_keep_blocks_of_two_sizes_whole() -> None:
+    # Each of the two wants 4: two blocks of 2 for it, and 4 stems stand in all.
+    lines = [wants(4, line="1"), wants(4, line="2")]
+    options = [
+        StandInOption(each.key, stem, out, in_, drift)
+        for each in lines
+        for stem, out, in_, drift in (("cosmos", 2, 1, 1.0), ("zinnia", 3, 2, 2.0))
+    ]
+    plan = plan_cut(CutProblem([stands("cosmos", 4), stands("zinnia", 2)], lines, options))
+    assert [(fill.stem, fill.count, fill.of) for each in plan.filled for fill in each.fills] == [
+        ("cosmos", 2, 4),
+        ("cosmos", 2, 4),
+    ]
+
+
+def test_the_first_lines_keep_the_stem_itself_and_the_last_get_stand_ins() -> None:
+    lines = [wants(3, line="1"), wants(3, line="2")]
+    options = [StandInOption(each.key, "cosmos", 3, 5, 1.0) for each in lines]
+    plan = plan_cut(CutProblem([stands("dahlia", 3), stands("cosmos", 5)], lines, options))
+    assert [fill.stem for each in plan.filled for fill in each.fills] == ["dahlia", "cosmos"]
+
+
 def test_a_studio_that_does_not_buy_in_is_short() -> None:
     problem = CutProblem([stands("dahlia", 10, bought="1.40")], [wants(12)])
     plan = plan_cut(problem, Settings(buy_in=False))

@@ -73,5 +73,12 @@ def test_stand_ins_that_are_short_too_are_named_the_nearest_first() -> None:
     )
 
 
+def test_a_stand_in_that_would_mend_only_some_of_it_is_not_named() -> None:
+    hand_tie = Wanted("supper/2/dahlia", "supper", "dahlia", 10)
+    options = [StandInOption("supper/1/dahlia", "cosmos", 1, 1, 4.0)]
+    (gap,) = found(CutProblem([dahlias(0)], [SUPPER, hand_tie], options))
+    assert (gap.keys, gap.stand_ins) == (("supper/1/dahlia", "supper/2/dahlia"), ())
+
+
 def test_a_plan_that_lacks_nothing_has_no_gaps() -> None:
     assert found(CutProblem([dahlias(100)], [SUPPER])) == ()
