@@ -30,8 +30,8 @@ FURTHEST = 35.0
 COMMON_WEEKS = 3
 """They can be made in at least so many of the same weeks, or in all that one of them has."""
 
-MOST = 6
-"""So many are named for each."""
+MOST = 3
+"""So many are named for each: a page shows a row of them."""
 
 LOOKED_AT = 24
 """Colours are compared with so many only, those that stems and mean colour bring forward."""
@@ -59,14 +59,15 @@ class _Seen:
     shares: Mapping[str, float]
     palette: Palette
     mean: Lab
-    weeks: int
+    cells: int
+    """The weeks in which it can be made, as bits of a number."""
 
 
 def goes_with(
     looks: Mapping[str, Look],
     stems: Mapping[str, Stem],
     weeks: Mapping[str, frozenset[int]],
-    styles: Mapping[str, str] | None = None,
+    styles: Mapping[str, str],
 ) -> dict[str, tuple[Kin, ...]]:
     """For each look, by id, the other recipes that go with it, best first, ties by id.
 
@@ -74,7 +75,7 @@ def goes_with(
     styles, both by the same ids.
     """
     seen = {
-        look_id: _seen(looks[look_id], stems, weeks[look_id], (styles or {}).get(look_id, look_id))
+        look_id: _seen(looks[look_id], stems, weeks[look_id], styles[look_id])
         for look_id in sorted(looks)
     }
     holders = _holders(seen)
@@ -112,7 +113,7 @@ def _kin_of(
                 other_id,
             )
             for other_id, other in seen.items()
-            if other.recipe != own.recipe and _same_time(own.weeks, other.weeks)
+            if other.recipe != own.recipe and _same_time(own.cells, other.cells)
         ),
     )
     kin = [_kin(own, seen[other_id], common.get(other_id, 0.0)) for _, other_id in likely]

@@ -9,7 +9,6 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.images import images_of
 from corymb.views.recipe import KinView
 
-SHOWN = 3
 CLOSE, NOT_FAR = 10.0, 18.0  # distances of palettes (CIEDE2000): our own choice, no source
 
 
@@ -17,7 +16,7 @@ def kin_of(catalogue: Catalogue, look: Look) -> tuple[KinView, ...]:
     """The nearest few of a recipe; none on a variant's page, for they are found by its recipe."""
     if look.variant:
         return ()
-    return tuple(_kin_view(catalogue, kin) for kin in catalogue.kin[look.recipe][:SHOWN])
+    return tuple(_kin_view(catalogue, kin) for kin in catalogue.kin[look.recipe])
 
 
 def _kin_view(catalogue: Catalogue, kin: Kin) -> KinView:
