@@ -12,8 +12,7 @@ from corymb.trade.colour.likeness import (
     apart,
     mean_lab,
     palette,
-    palettes_apart,
-    stems_apart,
+    palette_of,
 )
 from tests.trade.making import stem
 
@@ -47,23 +46,24 @@ KNOWN = {
 def test_palettes_are_as_far_apart_as_their_shares_travel(
     one: list[tuple[str, float]], other: list[tuple[str, float]], distance: float
 ) -> None:
-    assert palettes_apart(one, other) == pytest.approx(distance)
+    assert apart(palette(one), palette(other)) == pytest.approx(distance)
 
 
 def test_a_stem_is_as_far_from_another_as_its_colours_are() -> None:
     white = stem("white", colours=["white f7f3ea 90 %", "red a11d2e 10 %"])
     red = stem("red", colours=["red a11d2e 90 %", "white f7f3ea 10 %"])
-    assert stems_apart(white, red) == pytest.approx(0.8 * FAR)
-    assert stems_apart(red, white) == stems_apart(white, red)
-    assert stems_apart(red, red) == 0
+    pale, deep = palette_of(white), palette_of(red)
+    assert apart(pale, deep) == pytest.approx(0.8 * FAR)
+    assert apart(deep, pale) == apart(pale, deep)
+    assert apart(deep, deep) == 0
 
 
 @given(PARTS, PARTS)
 def test_it_is_the_same_either_way_round_and_no_further_than_the_furthest_colours(
     one: list[tuple[str, float]], other: list[tuple[str, float]]
 ) -> None:
-    distance = palettes_apart(one, other)
-    assert distance == pytest.approx(palettes_apart(other, one), abs=1e-9)
+    distance = apart(palette(one), palette(other))
+    assert distance == pytest.approx(apart(palette(other), palette(one)), abs=1e-9)
     assert 0 <= distance <= max(difference(a, b) for a, _ in one for b, _ in other) + 1e-9
 
 
@@ -94,6 +94,6 @@ def test_only_the_largest_colours_stand_for_an_arrangement() -> None:
 
 
 def test_nothing_is_like_nothing_and_can_be_compared_with_nothing_else() -> None:
-    assert palettes_apart([], []) == 0
+    assert apart((), ()) == 0
     with pytest.raises(ValueError, match="no colours to compare with"):
-        palettes_apart([(RED, 1)], [])
+        apart(((RED, 1.0),), ())

@@ -14,7 +14,6 @@ from corymb.trade.season.weeks import (
     month_of,
     thursday,
     week_on,
-    weeks_added,
     weeks_of,
     weeks_of_look,
 )
@@ -66,9 +65,3 @@ def test_a_weeks_thursday_is_the_calendars_in_a_year_that_begins_on_a_monday() -
 )
 def test_a_date_falls_into_the_cell_of_its_week(day: date, week: int) -> None:
     assert week_on(day) == week
-
-
-def test_variants_add_the_weeks_that_the_recipe_lacks() -> None:
-    own = frozenset({20, 21})
-    assert weeks_added(own, [frozenset({21, 22}), frozenset({30})]) == {22, 30}
-    assert weeks_added(own, []) == set()

@@ -37,21 +37,11 @@ def palette_of(stem: Stem) -> Palette:
     return palette((part.hex, float(part.share or 0)) for part in stem.colours)
 
 
-def stems_apart(a: Stem, b: Stem) -> float:
-    """How far apart two stems' colours look, in CIEDE2000."""
-    return apart(palette_of(a), palette_of(b))
-
-
-def palettes_apart(a: Iterable[tuple[str, float]], b: Iterable[tuple[str, float]]) -> float:
-    """How far apart the colours of two arrangements look, in CIEDE2000.
+def apart(one: Palette, other: Palette) -> float:
+    """How far apart two palettes look, in CIEDE2000; the same either way round.
 
     Raises ValueError when only one of them has any colour.
     """
-    return apart(palette(a), palette(b))
-
-
-def apart(one: Palette, other: Palette) -> float:
-    """The same for two palettes; the same either way round."""
     if not one or not other:
         if one == other:
             return 0.0

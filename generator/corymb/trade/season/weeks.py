@@ -55,8 +55,3 @@ def common_weeks(seasons: Iterable[Season]) -> frozenset[int]:
     for season in seasons:
         shared &= weeks_of(season)
     return shared
-
-
-def weeks_added(own: frozenset[int], variants: Iterable[frozenset[int]]) -> frozenset[int]:
-    """The weeks that variants cover and the recipe itself can't."""
-    return frozenset[int]().union(*variants) - own
