@@ -93,7 +93,7 @@ def test_where_a_look_can_t_be_made_another_of_the_recipe_is_named() -> None:
     piece = Piece(demo().recipes[look.recipe], look)
     line = replace(due.lines[0], piece=piece)
     day = date.fromisocalendar(2026, week, 6)
-    (view,) = order_view(STAFF, replace(due, lines=(line,), day=day)).lines
+    (view,) = order_view(STAFF, replace(due, id="another", lines=(line,), day=day)).lines
     assert view.answer.state == "none" and view.answer.blocks
     assert view.instead and view.instead.look and view.instead.look != view.look
 

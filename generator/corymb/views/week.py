@@ -15,6 +15,7 @@ class TaskView:
     order: Link
     hours: str  # '06:30 to 08:22'
     note: str
+    paper: Link | None  # that goes with it: bench sheets, load sheet
 
 
 @dataclass(frozen=True)

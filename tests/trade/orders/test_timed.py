@@ -136,10 +136,12 @@ def test_a_look_with_swaps_counts_what_stands_in(studio: Studio) -> None:
     assert LineThen(line, Answer(38, "pictured", 0.9)).stems == {"rose": 6, "mint": 4, "poppy": 2}
 
 
-def test_a_slip_of_the_hand_in_the_count_is_told_and_doesn_t_hold_up_the_build(
+def test_far_too_much_work_is_told_and_doesn_t_hold_up_the_build(
     studio: Studio,
 ) -> None:
-    found = timed_of(studio, "400000000 gate-jar")
+    due = due_of(studio, "12 gate-jar")
+    many = replace(due, lines=(replace(due.lines[0], quantity=400_000_000),))
+    found = timed(many, studio, Makeable.of(studio))
     assert found.too_much and found.people is None
     assert found.timeline.steps[0].start.year == 2026
     assert not timed_of(studio, "12 gate-jar").too_much

@@ -12,6 +12,7 @@ from datetime import date, timedelta
 from corymb.studio.values.dates import IsoWeek
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.orders.cuts import has_papers
 from corymb.views.compose.orders.cutting import cut_link
 from corymb.views.compose.orders.tasks import Task, by_week, tasks_of
 from corymb.views.compose.orders.when import clock_span, weekday_and_day
@@ -70,21 +71,33 @@ def _day(catalogue: Catalogue, day: date, tasks: Sequence[Task]) -> DayView:
         id=day.isoformat(),
         name=weekday_and_day(day),
         today=day == catalogue.today,
-        cut=_named(tasks, "cut"),
-        make=_named(tasks, "make"),
-        go=_named(tasks, "hand over"),
-        due=_named(tasks, "use"),
+        cut=_named(catalogue, tasks, "cut"),
+        make=_named(catalogue, tasks, "make"),
+        go=_named(catalogue, tasks, "hand over"),
+        due=_named(catalogue, tasks, "use"),
         papers=tuple(cut_link(each) for each in catalogue.cut_days if each.day == day),
     )
 
 
-def _named(tasks: Sequence[Task], name: str) -> tuple[TaskView, ...]:
+def _named(catalogue: Catalogue, tasks: Sequence[Task], name: str) -> tuple[TaskView, ...]:
     return tuple(
         TaskView(
             Link(task.due.name, addresses.of_due(task.due.id)),
             clock_span(task.step.start, task.step.end),
             task.step.note,
+            _paper(catalogue, task),
         )
         for task in tasks
         if task.step.name == name
     )
+
+
+def _paper(catalogue: Catalogue, task: Task) -> Link | None:
+    """The paper to have in hand; a cut list is a whole day's, and stands below the day."""
+    if not has_papers(catalogue, task.due):
+        return None
+    papers = {
+        "make": Link("Bench sheets", addresses.of_bench(task.due.id)),
+        "hand over": Link("Load sheet", addresses.of_load(task.due.id)),
+    }
+    return papers.get(task.step.name)
