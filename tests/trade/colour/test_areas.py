@@ -5,9 +5,9 @@ from __future__ import annotations
 from math import pi
 
 import pytest
-from corymb.trade.colour.areas import FILLED, colour_areas, line_shares, visible_area
 
 from corymb.studio.words import FORMS
+from corymb.trade.colour.areas import FILLED, colour_areas, line_shares, visible_area
 from corymb.trade.looks import looks_of
 from tests.trade.making import recipe, stem
 

@@ -1,6 +1,7 @@
 """The plain words that someone would look for a colour by."""
 
 import pytest
+
 from corymb.trade.colour.words import WORDS, colour_word
 
 # Each colour by a name most people agree on: the CSS named colours (CSS Color Level 4), whose

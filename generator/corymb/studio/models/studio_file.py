@@ -228,7 +228,7 @@ class ColourThresholds(FileModel):
     cold_above: ShareField = Share(Decimal("0.6"))
     """Cool colours take more than this of what is seen."""
     alike_below: NumberField = 18.0
-    """Hues lie within so many degrees of each other, as a rule: everything matches."""
+    """Hues lie so many degrees apart, as a rule, and lightness varies little: all matches."""
     lost_within: NumberField = 15.0
     """Nearer than this to the cloth or wall behind (CIEDE2000), a colour isn't seen against it."""
     lost_above: ShareField = Share(Decimal("0.5"))

@@ -16,6 +16,10 @@ ROUNDING = 1e-9
 
 BEHIND = "cloth or wall behind"
 
+TONES = 2.0
+"""Colours of one hue are alike only where their lightness varies less than so many times what is
+flat: a dark red with white is no sameness. A house value: common practice, no source."""
+
 
 @dataclass(frozen=True)
 class Finding:
@@ -27,48 +31,32 @@ class Finding:
     """A few short sentences."""
 
 
-def _flat(mix: Measures, limits: ColourThresholds, _: str) -> str:
-    if not _under(mix.spread, limits.flat_below):
-        return ""
-    return "Flat: it is all about equally light, so nothing stands forward and nothing back."
+def _flat(mix: Measures, limits: ColourThresholds) -> bool:
+    return _under(mix.spread, limits.flat_below)
 
 
-def _sombre(mix: Measures, limits: ColourThresholds, _: str) -> str:
-    if not _under(mix.lightness, limits.sombre_below):
-        return ""
-    return "Sombre: it is dark altogether. In a dim room the flowers run into one another."
+def _sombre(mix: Measures, limits: ColourThresholds) -> bool:
+    return _under(mix.lightness, limits.sombre_below)
 
 
-def _washed_out(mix: Measures, limits: ColourThresholds, _: str) -> str:
-    if not _over(mix.lightness, limits.washed_out_above):
-        return ""
-    return "Washed out: it is pale altogether. In strong light its shapes are hard to see."
+def _washed_out(mix: Measures, limits: ColourThresholds) -> bool:
+    return _over(mix.lightness, limits.washed_out_above)
 
 
-def _cold(mix: Measures, limits: ColourThresholds, _: str) -> str:
-    if not _over(mix.cool, float(limits.cold_above.fraction)):
-        return ""
-    return f"Cold: cool colours take {_percent(mix.cool)} of what is seen, warm ones " + (
-        f"{_percent(mix.warm)}." if mix.warm >= 0.005 else "nothing."
-    )
+def _cold(mix: Measures, limits: ColourThresholds) -> bool:
+    return _over(mix.cool, float(limits.cold_above.fraction))
 
 
-def _alike(mix: Measures, limits: ColourThresholds, _: str) -> str:
-    if not _under(mix.hue_spread, limits.alike_below):
-        return ""
-    return "All alike: every colour is of one family. It looks calm, and soon a little dull."
+def _alike(mix: Measures, limits: ColourThresholds) -> bool:
+    tonal = _under(mix.spread, TONES * limits.flat_below)
+    return tonal and _under(mix.hue_spread, limits.alike_below)
 
 
-def _lost(mix: Measures, limits: ColourThresholds, behind: str) -> str:
-    if mix.lost is None or not _over(mix.lost, float(limits.lost_above.fraction)):
-        return ""
-    return (
-        f"Lost: {_percent(mix.lost)} of what is seen is nearly the colour of the {behind}. "
-        "From a few steps away those flowers are gone."
-    )
+def _lost(mix: Measures, limits: ColourThresholds) -> bool:
+    return mix.lost is not None and _over(mix.lost, float(limits.lost_above.fraction))
 
 
-KINDS: dict[str, Callable[[Measures, ColourThresholds, str], str]] = {
+KINDS: dict[str, Callable[[Measures, ColourThresholds], bool]] = {
     "flat": _flat,
     "sombre": _sombre,
     "washed out": _washed_out,
@@ -76,18 +64,35 @@ KINDS: dict[str, Callable[[Measures, ColourThresholds, str], str]] = {
     "alike": _alike,
     "lost": _lost,
 }
-"""What there may be to say, each with its words; none where it doesn't hold."""
+"""What there may be to say, and when it holds."""
+
+WORDS = {
+    "flat": "Flat: it is all about equally light, so nothing stands forward and nothing back.",
+    "sombre": "Sombre: it is dark altogether. In a dim room the flowers run into one another.",
+    "washed out": "Washed out: it is pale altogether. In strong light its shapes are hard to see.",
+    "cold": "Cold: cool colours take {cool} of what is seen, warm ones {warm}.",
+    "alike": "All alike: one family of colour, and not far apart in lightness either. "
+    "It looks calm, and soon a little dull.",
+    "lost": "Lost: {lost} of what is seen is nearly the colour of the {behind}. "
+    "From a few steps away those flowers are gone.",
+}
 
 
 def findings(mix: Measures, limits: ColourThresholds, behind: str = BEHIND) -> tuple[Finding, ...]:
     """All there is to say; `behind` is what the cloth or wall is called."""
-    told = ((kind, words(mix, limits, behind)) for kind, words in KINDS.items())
-    return tuple(Finding(kind, words) for kind, words in told if words)
+    said = {
+        "cool": _percent(mix.cool),
+        "warm": _percent(mix.warm),
+        "lost": _percent(mix.lost or 0.0),
+        "behind": behind,
+    }
+    holding = (kind for kind, holds in KINDS.items() if holds(mix, limits))
+    return tuple(Finding(kind, WORDS[kind].format(**said)) for kind in holding)
 
 
 def kinds_of(mix: Measures, limits: ColourThresholds) -> frozenset[str]:
     """The same, by kind alone."""
-    return frozenset(kind for kind, words in KINDS.items() if words(mix, limits, BEHIND))
+    return frozenset(kind for kind, holds in KINDS.items() if holds(mix, limits))
 
 
 def _over(value: float, limit: float) -> bool:
@@ -100,4 +105,4 @@ def _under(value: float, limit: float) -> bool:
 
 
 def _percent(share: float) -> str:
-    return f"{round(100 * share)} %"
+    return f"{round(100 * share)} %" if share >= 0.005 else "nothing"

@@ -12,7 +12,7 @@ from functools import cached_property
 
 from corymb.studio.models import ColourThresholds
 from corymb.trade.changes import LookLine
-from corymb.trade.colour.findings import kinds_of
+from corymb.trade.colour.findings import KINDS, kinds_of
 from corymb.trade.colour.tally import NOTHING, Backing, Measures, Tally, measures_of
 
 MOST = 0.5
@@ -161,8 +161,10 @@ class Mending:
     def _mends(self, kind: str, after: Tally) -> bool:
         if after.area <= 1e-6:
             return False
-        left = kinds_of(measures_of(after, self.backing), self.limits)
-        return kind not in left and left <= self._kinds
+        measures = measures_of(after, self.backing)
+        if KINDS[kind](measures, self.limits):
+            return False
+        return kinds_of(measures, self.limits) <= self._kinds
 
     def _part(self, area: float) -> float:
         return area / self._whole.area
