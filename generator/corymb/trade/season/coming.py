@@ -3,7 +3,8 @@
 A stem is coming on when its first cut falls in this week or the next, and going over in the last
 two weeks of a flush. In a flush so short that both hold, it is going over. At its best is what the
 stem's own file says, as long as it isn't going over: each stands under one heading at most of the
-two. What stands all year neither comes nor goes.
+two. What stands all year neither comes nor goes. How many weeks it is called so is a house value:
+long enough to plan for.
 """
 
 from __future__ import annotations

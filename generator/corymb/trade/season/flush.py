@@ -1,8 +1,10 @@
 """How likely does a flush stand on a day, if its first and last cut differ from year to year?
 
 The first and the last day are taken as normally distributed about their blended dates, each by
-itself, so the chance is P(first <= day) x P(last >= day). Half the years the first cut falls on
-its date or before; a date well inside a long flush is next to certain.
+itself, so the chance in one year is P(first <= day) x P(last >= day). Half the years the first cut
+falls on its date or before; a date well inside a long flush is next to certain. A day may lie in
+this year's flush or in the one before or after, so it is missed only where both miss it; and all
+of it holds in those years alone in which the flush comes (`comes`).
 """
 
 from __future__ import annotations

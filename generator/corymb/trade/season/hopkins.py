@@ -80,11 +80,6 @@ class Shift:
         """Whether the book's dates hold good as they are."""
         return self.days == 0 and not self.half_year
 
-    @property
-    def back(self) -> Shift:
-        """The way from the studio's dates to the book's."""
-        return Shift(-self.days, self.half_year, self.south != self.half_year)
-
 
 def shift_between(reference: ReferencePlace, place: ReferencePlace) -> Shift:
     """What Hopkins' law says of the way from the book's place to the studio's."""
@@ -117,7 +112,8 @@ def _in_north_america(place: ReferencePlace) -> bool:
 def is_stretched(reference: ReferencePlace, place: ReferencePlace) -> bool:
     """Whether the law is asked for what it isn't meant for.
 
-    Never between places of the same latitude and height, where it does nothing.
+    Never where the book's dates hold good as they are: for them nothing is asked of it. Between
+    two places of the tropics that lie as far from the equator, one on either side, it is.
     """
     days = way_between(reference, place).days
     halves = (reference.latitude < 0) != (place.latitude < 0)

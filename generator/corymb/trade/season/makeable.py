@@ -127,18 +127,18 @@ class Makeable:
 class _Asked:
     """One look, asked about day after day."""
 
-    def __init__(self, year: Makeable, look: Look) -> None:
-        self._year = year
+    def __init__(self, makeable: Makeable, look: Look) -> None:
+        self._makeable = makeable
         self._look = look
-        self._days = [year.days(line.stem) for line in look.lines]
+        self._days = [makeable.days(line.stem) for line in look.lines]
 
     @cached_property
     def _candidates(self) -> list[list[tuple[int, StandIn]]]:
-        return self._year.candidates(self._look)
+        return self._makeable.candidates(self._look)
 
     @cached_property
     def _shares(self) -> list[float]:
-        return self._year.shares(self._look)
+        return self._makeable.shares(self._look)
 
     def on(self, week: int, day: int) -> Answer:
         """The answer for a day of a plain year, told of `week`."""
@@ -151,7 +151,7 @@ class _Asked:
         blocks = [i for i in missing if i not in taken]
         if blocks:
             return Answer(week, "none", 0.0, blocks=self._ids(blocks))
-        if sum(self._shares[i] for i in missing) > self._year.most:
+        if sum(self._shares[i] for i in missing) > self._makeable.most:
             return Answer(week, "none", 0.0, blocks=self._ids(missing), too_much=True)
         return self._swapped(week, day, taken)
 
@@ -166,7 +166,7 @@ class _Asked:
 
     def _chance(self, stems: Iterable[str], day: int) -> float:
         """Early and late years are early and late for all, so the chances aren't multiplied."""
-        return min((self._year.beds.chance(stem, day) for stem in stems), default=0.0)
+        return min((self._makeable.beds.chance(stem, day) for stem in stems), default=0.0)
 
     def _ids(self, lines: Iterable[int]) -> tuple[str, ...]:
         return tuple(dict.fromkeys(self._look.lines[i].stem for i in lines))

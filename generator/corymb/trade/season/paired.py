@@ -15,6 +15,7 @@ from corymb.studio.values.season import DAYS_IN_YEAR, Season
 from corymb.trade.season.circle import Span, gap
 
 NEAR_DAYS = DAYS_IN_YEAR / 4
+"""House value: no year is so early or so late that a flush would stray by a quarter of a year."""
 
 
 @dataclass

@@ -1,9 +1,10 @@
 """Who stands in for whom, when several stems are missing and none may stand in twice?
 
-Each line takes the best stand-in still free, the largest line first; where a line finds none
-free, those before it give way if they can (augmenting paths, as in H. W. Kuhn, The Hungarian
-Method for the Assignment Problem, Naval Research Logistics Quarterly 2, 1955). So every line has
-its stand-in whenever that is possible at all.
+Each line takes the best stand-in still free, in the order in which the lines are given (who asks
+gives the largest first); where a line finds none free, those before it give way if they can
+(augmenting paths, as in H. W. Kuhn, The Hungarian Method for the Assignment Problem, Naval
+Research Logistics Quarterly 2, 1955). So every line has its stand-in whenever that is possible at
+all.
 """
 
 from __future__ import annotations
@@ -14,7 +15,10 @@ from corymb.trade.swaps.standing_in import StandIn
 
 
 def matched(choices: Mapping[int, Sequence[StandIn]]) -> dict[int, StandIn]:
-    """A stand-in for each line that can have one; `choices` are by line, best first."""
+    """A stand-in for each line that can have one.
+
+    `choices` are by line, best first; the lines in the order in which they choose.
+    """
     holders: dict[str, int] = {}
     taken: dict[int, StandIn] = {}
     for line in choices:

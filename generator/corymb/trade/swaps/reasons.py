@@ -27,7 +27,7 @@ SIZES = (
     (3.60, "{heads} three times as {wide}"),
 )
 """What is said of a head so many times as wide, or of a long one that shows so many times as much;
-the words hold below the number."""
+the words hold below the number, a house value."""
 
 SAME_SIZE = (0.90, 1.11)
 
@@ -37,7 +37,7 @@ HEADS = {"leaf-spray": "sprays", "blade": "blades", "trail": "trails"}
 NUMBERS = ("no", "a", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 
 FAR = 14
-"""Beyond so many days nobody counts them."""
+"""Beyond so many days nobody counts them: house value."""
 
 
 def reasons(stand_in: StandIn, stems: Mapping[str, Stem]) -> tuple[str, ...]:
@@ -50,6 +50,11 @@ def reasons(stand_in: StandIn, stems: Mapping[str, Stem]) -> tuple[str, ...]:
         _keeping(stand_in.days),
     )
     return tuple(word for word in words if word)
+
+
+def colour_reason(stand_in: StandIn, stems: Mapping[str, Stem]) -> str:
+    """How the colour differs, for whoever needn't know the rest."""
+    return _colour(stand_in, stems[stand_in.out], stems[stand_in.in_])
 
 
 def new_hazards(stand_in: StandIn, stems: Mapping[str, Stem]) -> tuple[str, ...]:
