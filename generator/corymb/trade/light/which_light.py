@@ -12,6 +12,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import UTC, date, datetime, time, timedelta
 from itertools import groupby
+from math import ceil
 from zoneinfo import ZoneInfo
 
 from corymb.studio.models import Order, StandingOrder
@@ -81,7 +82,8 @@ def spells(occasion: Occasion) -> tuple[Spell, ...]:
     moments = [_moment(occasion, at) for at in _moments(occasion)]
     groups = [list(group) for _, group in groupby(moments, key=lambda moment: moment.kind)]
     starts = [group[0].at for group in groups]
-    ends = [*starts[1:], moments[-1].at + STEP]
+    after = (moments[-1].at.astimezone(UTC) + STEP).astimezone(moments[-1].at.tzinfo)
+    ends = [*starts[1:], after]
     return tuple(_spell(occasion, group, end) for group, end in zip(groups, ends, strict=True))
 
 
@@ -89,9 +91,11 @@ def _moments(occasion: Occasion) -> Iterator[datetime]:
     """Every five minutes of the hours, by real time: clocks may change in the night."""
     hours = occasion.hours or MIDDAY
     zone = ZoneInfo(occasion.site.zone)
-    start = datetime.combine(occasion.day, hours.start, tzinfo=zone)
-    for step in range(max(1, int(timedelta(minutes=hours.minutes) / STEP))):
-        yield (start.astimezone(UTC) + step * STEP).astimezone(zone)
+    last = occasion.day + timedelta(days=hours.overnight)
+    start = datetime.combine(occasion.day, hours.start, tzinfo=zone).astimezone(UTC)
+    end = datetime.combine(last, hours.end, tzinfo=zone).astimezone(UTC)
+    for step in range(max(1, ceil((end - start) / STEP))):
+        yield (start + step * STEP).astimezone(zone)
 
 
 def _moment(occasion: Occasion, at: datetime) -> _Moment:
