@@ -67,6 +67,7 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "habit step": "50",
         "delicate step": "25",
         "precious step": "1",
+        "small step": "10",
         "spare": "10 %",
         "keep standing": "25 %",
     },

@@ -144,10 +144,30 @@ def test_the_walk_that_counts_is(day: str, week: str | None) -> None:
 def test_without_a_walk_what_is_in_season_stands_in_any_number() -> None:
     walked = Walked(STUDIO, MAKEABLE.beds, None)
     september = date(2026, 9, 17)
-    assert walked.standing("cosmos-white", september).standing == UNCOUNTED
-    assert walked.standing("tulip-cream", september).standing == 0
+    assert walked.standing("cosmos-white", september, 100).standing == UNCOUNTED
+    assert walked.standing("tulip-cream", september, 100).standing == 0
 
 
 def test_a_stem_that_the_walk_does_not_name_was_not_seen() -> None:
     walked = Walked(STUDIO, MAKEABLE.beds, IsoWeek(2026, 38))
-    assert walked.standing("ivy-trail", date(2026, 9, 17)).standing == 0
+    assert walked.standing("ivy-trail", date(2026, 9, 17), 9).standing == 0
+
+
+STEPS = {
+    "a whole step": (50, 50),
+    "half a step": (25, 50),
+    "less than half": (24, 10),
+    "one": (1, 10),
+}
+
+
+@pytest.mark.parametrize(("asked", "step"), STEPS.values(), ids=STEPS)
+def test_nobody_cuts_fifty_for_one_urn(asked: int, step: int) -> None:
+    walked = Walked(STUDIO, MAKEABLE.beds, IsoWeek(2026, 38))
+    assert STUDIO.stems["cosmos-white"].cutting_step == 50
+    assert walked.standing("cosmos-white", date(2026, 9, 17), asked).step == step
+
+
+def test_what_is_cut_one_by_one_stays_so() -> None:
+    walked = Walked(STUDIO, MAKEABLE.beds, IsoWeek(2026, 38))
+    assert walked.standing("dahlia-blush-large", date(2026, 9, 17), 1).step == 1

@@ -127,6 +127,8 @@ class Cutting(FileModel):
     """Stems that bruise are cut in multiples of this."""
     precious_step: CountField = 1
     """Precious stems are cut in multiples of this."""
+    small_step: CountField = 10
+    """A stem of which a day wants less than half its step is cut in multiples of this."""
     spare: ShareField
     """More than the recipes ask, for breakages and second thoughts."""
     keep_standing: ShareField

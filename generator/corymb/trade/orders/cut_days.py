@@ -151,12 +151,22 @@ def _needs(due: Due) -> Iterable[_Need]:
 
 def _problem(day: date, needs: Sequence[_Need], walked: Walked, makeable: Makeable) -> CutProblem:
     options = [option for need in needs for option in _options(day, need, walked, makeable)]
-    stems = {need.look_line.stem for need in needs} | {option.stem for option in options}
+    wanted = [need.wanted() for need in needs]
+    asked = _asked(wanted, options)
     return CutProblem(
-        [walked.standing(stem, day) for stem in sorted(stems)],
-        [need.wanted() for need in needs],
-        options,
+        [walked.standing(stem, day, asked[stem]) for stem in sorted(asked)], wanted, options
     )
+
+
+def _asked(wanted: Iterable[Wanted], options: Iterable[StandInOption]) -> Counter[str]:
+    """How many of each stem a day may want: for its own lines and for those it may stand in for."""
+    asked: Counter[str] = Counter()
+    counts = {each.key: each.count + each.spare for each in wanted}
+    for each in wanted:
+        asked[each.stem] += counts[each.key]
+    for option in options:
+        asked[option.stem] += option.stems_for(counts[option.wanted])
+    return asked
 
 
 def _options(day: date, need: _Need, walked: Walked, makeable: Makeable) -> Iterable[StandInOption]:
@@ -167,7 +177,7 @@ def _options(day: date, need: _Need, walked: Walked, makeable: Makeable) -> Iter
     if line.essential:
         return
     ranked = makeable.stand_ins.ranked(line, walked.studio.house.styles[recipe.style])
-    standing = (each for each in ranked if walked.standing(each.in_, day).may_cut)
+    standing = (each for each in ranked if walked.may_cut(each.in_, day))
     others = (each for each in standing if each.in_ not in here)
     for _, each in zip(range(LOOKED_AT), others, strict=False):
         yield _option(need, each, walked)

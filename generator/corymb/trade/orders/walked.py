@@ -13,6 +13,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from fractions import Fraction
 
+from corymb.studio.models import Stem
 from corymb.studio.studio import Studio
 from corymb.studio.values.dates import IsoWeek, parse_iso_week
 from corymb.studio.values.season import day_of_year
@@ -41,19 +42,28 @@ class Walked:
         """What the walk counted, by stem."""
         return self.studio.walks[str(self.week)].counts if self.week else {}
 
-    def standing(self, stem_id: str, day: date) -> Standing:
-        """How many of a stem stand on a day, and how it may be cut."""
+    def standing(self, stem_id: str, day: date, asked: int) -> Standing:
+        """How many of a stem stand on a day, and how it may be cut where so many are asked for."""
         stem, house = self.studio.stems[stem_id], self.studio.house
         keep = Fraction(house.cutting.keep_standing.fraction)
         return Standing(
             stem_id,
             self._standing(stem_id, day),
-            stem.cutting_step,
+            self._step(stem, asked),
             keep,
             stem.grown,
             stem.bought,
             may_break_step=stem.cutting_step <= house.cutting.precious_step,
         )
+
+    def may_cut(self, stem_id: str, day: date) -> bool:
+        """Whether any of it may be cut, once what stays standing is left."""
+        return self.standing(stem_id, day, asked=1).may_cut > 0
+
+    def _step(self, stem: Stem, asked: int) -> int:
+        """Its own step, or the small one where less than half a step is asked for."""
+        small = self.studio.house.cutting.small_step
+        return min(stem.cutting_step, small) if 2 * asked < stem.cutting_step else stem.cutting_step
 
     def _standing(self, stem_id: str, day: date) -> int:
         if self.week is not None:
