@@ -1,0 +1,145 @@
+"""Do papers come out of the printer whole: a sheet a page, no row cut, codes that a camera reads?"""
+
+from __future__ import annotations
+
+import io
+from collections import Counter
+from pathlib import Path
+
+import pytest
+import zxingcpp
+from PIL import Image
+from playwright.sync_api import Page
+from pypdf import PdfReader
+
+from corymb.views.pieces import Audience
+from tests.browser.conftest import DESK, Visit
+from tests.browser.kinds import Kind, kinds
+
+A4 = {"width": 718, "height": 1047}  # in CSS pixels, less margins of 10 mm
+PAPERS = ("bench", "labels", "load", "collection")
+
+# What stands out of its sheet, or lies across another part of it.
+OUT_OF_SHEET = """() => [...document.querySelectorAll(".sheet")].flatMap((sheet) => {
+  const edge = sheet.getBoundingClientRect();
+  return [...sheet.querySelectorAll("tr, li, p, dd, svg, img")]
+    .filter((part) => part.checkVisibility())
+    .map((part) => [part, part.getBoundingClientRect()])
+    .filter(([, box]) => box.right > edge.right + 2 || box.bottom > edge.bottom + 2)
+    .map(([part]) => `${part.tagName} ${part.textContent.trim().slice(0, 30)}`);
+})"""
+HEIGHTS = """() => [...document.querySelectorAll(".sheet")]
+  .map((sheet) => sheet.getBoundingClientRect().height)"""
+FULL_LABELS = """() => [...document.querySelectorAll(".bucket-label")]
+  .filter((label) => label.scrollHeight > label.clientHeight + 1
+    || label.getBoundingClientRect().bottom > label.parentElement.getBoundingClientRect().bottom)
+  .length"""
+
+
+def papers_of(site: Path, kind: str) -> list[str]:
+    """The addresses of all papers of a kind on the staff's site."""
+    return sorted(f"orders/{file.name}" for file in (site / "orders").glob(f"*-{kind}.html"))
+
+
+def printed(page: Page, paper: str = "A4") -> PdfReader:
+    """A page as the printer gets it."""
+    return PdfReader(io.BytesIO(page.pdf(format=paper)))
+
+
+def letters_in(pdf: PdfReader) -> Counter[str]:
+    """How often each letter and digit is printed; where lines end is the paper's business."""
+    text = "".join(page.extract_text() for page in pdf.pages)
+    return Counter(letter for letter in text if letter.isalnum())
+
+
+@pytest.mark.parametrize("kind", PAPERS)
+def test_every_sheet_is_one_side_of_a4(
+    kind: str, visit: Visit, demo_sites: dict[Audience, Path], demo_addresses: dict[Audience, str]
+) -> None:
+    paths = papers_of(demo_sites["staff"], kind)
+    assert len(paths) >= 10
+    page = visit(viewport=A4)
+    page.emulate_media(media="print")
+    for path in paths:
+        page.goto(demo_addresses["staff"] + path)
+        heights = page.evaluate(HEIGHTS)
+        assert heights and max(heights) <= A4["height"], (path, heights)
+        assert page.evaluate(OUT_OF_SHEET) == [], path
+
+
+@pytest.mark.parametrize(
+    "kind", kinds("bench-sheets", "bucket-labels", "load-sheet", "client-sheet"), ids=str
+)
+def test_as_many_pages_are_printed_as_there_are_sheets(kind: Kind, visit: Visit) -> None:
+    page = visit(kind, viewport=DESK)
+    sheets = page.locator(".sheet").count()
+    pages = printed(page).pages
+    assert len(pages) == sheets
+    texts = [each.extract_text() for each in pages]
+    assert all("Barn supper" in text for text in texts)
+    assert not any("Arrangements" in text or "Back to the order" in text for text in texts)
+
+
+def test_bench_sheets_begin_each_on_a_page_of_their_own(visit: Visit) -> None:
+    page = visit(*kinds("bench-sheets"))
+    firsts = [each.extract_text().split("line ")[1][:6] for each in printed(page).pages]
+    assert firsts == [f"{n} of 4" for n in range(1, 5)]
+
+
+@pytest.mark.parametrize("kind", kinds("bench-sheets", "client-sheet", "load-sheet"), ids=str)
+def test_on_a5_no_word_is_lost(kind: Kind, visit: Visit) -> None:
+    page = visit(kind)
+    large, small = (letters_in(printed(page, paper)) for paper in ("A4", "A5"))
+    assert small == large
+
+
+def test_no_label_is_fuller_than_its_frame(
+    visit: Visit, demo_sites: dict[Audience, Path], demo_addresses: dict[Audience, str]
+) -> None:
+    page = visit(viewport=A4)
+    page.emulate_media(media="print")
+    for path in papers_of(demo_sites["staff"], "labels"):
+        page.goto(demo_addresses["staff"] + path)
+        assert page.evaluate(FULL_LABELS) == 0, path
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_a_camera_reads_the_code_from_the_screen(scheme: str, visit: Visit) -> None:
+    page = visit(*kinds("bucket-labels"), color_scheme=scheme, device_scale_factor=2)
+    shot = page.locator(".bucket-code svg").first.screenshot()
+    (found,) = zxingcpp.read_barcodes(Image.open(io.BytesIO(shot)), try_invert=False)
+    assert found.text == "orders/barn-supper-bench.html"
+
+
+def test_the_scissors_line_runs_outside_the_labels_border(visit: Visit) -> None:
+    page = visit(*kinds("bucket-labels"), viewport=A4)
+    page.emulate_media(media="print")
+    cell = page.locator(".label-cell").first.bounding_box()
+    label = page.locator(".bucket-label").first.bounding_box()
+    assert cell and label
+    assert label["x"] - cell["x"] >= 7  # 2 mm
+    assert cell["y"] + cell["height"] - label["y"] - label["height"] >= 7
+
+
+def test_the_load_floor_is_printed_to_scale(visit: Visit) -> None:
+    page = visit(*kinds("load-sheet"), viewport=A4)
+    page.emulate_media(media="print")
+    long, wide = page.locator(".floor-edge").first.evaluate(
+        "(edge) => [edge.getBBox().width, edge.getBBox().height]"
+        ".map((side) => side * edge.getScreenCTM().a)"
+    )
+    mm = 25.4 / 96  # of a CSS pixel
+    assert long * mm == pytest.approx(1700 / 15, abs=0.5)
+    assert wide * mm == pytest.approx(1200 / 15, abs=0.5)
+
+
+@pytest.mark.parametrize("kind", kinds("bench-sheets", "load-sheet", "bucket-labels"), ids=str)
+def test_papers_are_black_on_white_in_dark_mode_too(kind: Kind, visit: Visit) -> None:
+    page = visit(kind, color_scheme="dark")
+    page.emulate_media(media="print", color_scheme="dark")
+    colours = page.evaluate(
+        "['body', '.sheet'].map((one) => getComputedStyle(document.querySelector(one)))"
+        ".flatMap((style) => [style.backgroundColor, style.color])"
+    )
+    assert colours[0] == "rgb(255, 255, 255)"
+    assert colours[1] == colours[3] == "rgb(0, 0, 0)"
