@@ -1,10 +1,10 @@
-"""Recipes and stems for the trade's tests, written as a studio would write them."""
+"""Recipes, stems and a style for the trade's tests, written as a studio would write them."""
 
 from __future__ import annotations
 
 from typing import Any
 
-from corymb.studio.models import Recipe, Stem
+from corymb.studio.models import Recipe, Stem, Style
 
 RECIPE: dict[str, Any] = {
     "name": "Gate jar",
@@ -38,6 +38,17 @@ STEM: dict[str, Any] = {
 }
 
 
+STYLE: dict[str, Any] = {
+    "name": "Posy",
+    "plural": "Posies",
+    "about": "Small and rounded.",
+    "place": "table with food",
+    "stem length": "12-30 cm",
+    "heaviest stem": "30 g",
+    "excludes": ["poisonous if eaten", "thorns"],
+}
+
+
 def recipe(known_as: str = "gate-jar", **keys: Any) -> Recipe:
     """A recipe with some keys of its own; `based_on=...` is the key `based on`."""
     own = {key.rstrip("_").replace("_", " "): value for key, value in keys.items()}
@@ -49,6 +60,12 @@ def stem(known_as: str = "rose", **keys: Any) -> Stem:
     """A stem with some keys of its own."""
     own = {key.rstrip("_").replace("_", " "): value for key, value in keys.items()}
     return Stem.model_validate({**STEM, **own}).with_id(known_as)
+
+
+def style(known_as: str = "posy", **keys: Any) -> Style:
+    """A style with some keys of its own."""
+    own = {key.rstrip("_").replace("_", " "): value for key, value in keys.items()}
+    return Style.model_validate({**STYLE, **own}).with_id(known_as)
 
 
 def variant(**keys: Any) -> dict[str, Any]:

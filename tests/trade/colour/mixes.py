@@ -11,8 +11,8 @@ from corymb.trade.changes import LookLine
 from corymb.trade.colour.advice import Piece
 from corymb.trade.season.makeable import Makeable
 from tests import conftest
-from tests.trade.making import stem
-from tests.trade.swaps.making import line, style
+from tests.trade.making import stem, style
+from tests.trade.swaps.making import line
 
 HOUSE = ColourThresholds()
 

@@ -6,25 +6,11 @@ from functools import cache
 from pathlib import Path
 
 from corymb.studio.load import read_studio
-from corymb.studio.models import Recipe, Stem, StudioFile, Style
+from corymb.studio.models import Recipe, Stem, StudioFile
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look, looks_of
 from tests import conftest
-
-POSY = {
-    "name": "Posy",
-    "plural": "Posies",
-    "about": "Small and rounded.",
-    "place": "table with food",
-    "stem length": "12-30 cm",
-    "heaviest stem": "30 g",
-    "excludes": ["poisonous if eaten"],
-}
-
-
-def style(known_as: str = "posy") -> Style:
-    """A style for a table with food."""
-    return Style.model_validate(POSY).with_id(known_as)
+from tests.trade.making import style
 
 
 @cache

@@ -6,31 +6,20 @@ from typing import Any
 
 import pytest
 
-from corymb.studio.models import Stem, Style
+from corymb.studio.models import Stem
 from corymb.trade.changes import LookLine
 from corymb.trade.looks import Look
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.makeable import Answer, Makeable, State, nearest
 from corymb.trade.swaps.limits import SwapLimits
-from tests.trade.making import stem
+from tests.trade.making import stem, style
 
-STYLE = Style.model_validate(
-    {
-        "name": "Posy",
-        "plural": "Posies",
-        "about": "Small and round.",
-        "place": "table with food",
-        "stem length": "12-30 cm",
-        "heaviest stem": "30 g",
-        "excludes": ["poisonous if eaten"],
-    }
-).with_id("posy")
 JUNE, JULY, AUGUST = 24, 29, 33
 
 
 def garden(*stems: Stem, limits: SwapLimits = SwapLimits()) -> Makeable:  # noqa: B008
     by_id = {each.id: each for each in stems}
-    return Makeable(Beds(by_id), by_id, {"jar": STYLE}, limits)
+    return Makeable(Beds(by_id), by_id, {"jar": style()}, limits)
 
 
 def look(*lines: tuple[str, int], essential: str = "", variant: str = "") -> Look:

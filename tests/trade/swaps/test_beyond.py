@@ -8,8 +8,8 @@ import pytest
 
 from corymb.trade.swaps.beyond import Beyond, Nearest, Place
 from corymb.trade.swaps.limits import SwapLimits
-from tests.trade.making import stem
-from tests.trade.swaps.making import line, style
+from tests.trade.making import stem, style
+from tests.trade.swaps.making import line
 
 WEEKS = 10
 HERE: dict[str, Any] = {"length": "20-40 cm", "weight": "20 g"}

@@ -8,8 +8,7 @@ import pytest
 
 from corymb.studio.words import HAZARDS
 from corymb.trade.swaps.fitting import fits, misfits
-from tests.trade.making import stem
-from tests.trade.swaps.making import style
+from tests.trade.making import stem, style
 
 MISFITS: dict[str, tuple[dict[str, Any], list[tuple[bool, str]]]] = {
     "nothing against it": ({}, []),

@@ -10,8 +10,8 @@ from corymb.studio.examples import EXAMPLES, data_of
 from corymb.studio.models import StudioFile
 from corymb.trade.swaps.beside import Pair, facts_of
 from corymb.trade.swaps.limits import SwapLimits, limits_broken
-from tests.trade.making import stem
-from tests.trade.swaps.making import line, style
+from tests.trade.making import stem, style
+from tests.trade.swaps.making import line
 
 TOLD: dict[str, tuple[dict[str, str], SwapLimits]] = {
     "nothing": ({}, SwapLimits()),

@@ -12,8 +12,8 @@ from corymb.trade.swaps.beside import KIN_FORMS, form_cost
 from corymb.trade.swaps.limits import SwapLimits
 from corymb.trade.swaps.reasons import new_hazards, reasons
 from corymb.trade.swaps.standing_in import StandIn, StandIns
-from tests.trade.making import stem
-from tests.trade.swaps.making import line, style
+from tests.trade.making import stem, style
+from tests.trade.swaps.making import line
 
 ANY = SwapLimits(colour=100, stems=100, area=100, lightness=100)
 

@@ -18,8 +18,8 @@ from corymb.trade.swaps.beside import (
 )
 from corymb.trade.swaps.limits import SwapLimits
 from corymb.trade.swaps.standing_in import StandIn, StandIns
-from tests.trade.making import stem
-from tests.trade.swaps.making import bed, line, style
+from tests.trade.making import stem, style
+from tests.trade.swaps.making import bed, line
 
 
 def ranked(out: LookLine, *stems: Stem, **keys: Any) -> tuple[StandIn, ...]:

@@ -16,8 +16,8 @@ from corymb.trade.swaps.beside import Pair, facts_of
 from corymb.trade.swaps.limits import SwapLimits, limits_broken
 from corymb.trade.swaps.reasons import reasons
 from corymb.trade.swaps.standing_in import StandIn, StandIns
-from tests.trade.making import stem
-from tests.trade.swaps.making import line, style
+from tests.trade.making import stem, style
+from tests.trade.swaps.making import line
 
 HEXES = st.sampled_from(["e8c2b4", "f3ddd2", "d9a796", "b5646a", "6e1f33", "f7f3ea", "c0504a"])
 
