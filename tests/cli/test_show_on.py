@@ -64,6 +64,28 @@ ANSWERS = {
 }
 
 
+LOG = """\
+cuts:
+  scabious-lilac: June - September, 5 January - 14 January
+  cornflower-blue: June - August, 5 January - 14 January
+  ladys-mantle: June - July, 5 January - 14 January
+  quaking-grass: June - July, 5 January - 14 January
+"""
+
+
+def test_what_the_log_doubts_is_never_called_as_pictured_and_not_then(
+    studio: Path, run: Run
+) -> None:
+    logs = studio / "content/log"
+    logs.mkdir(exist_ok=True)
+    for year in ("2024", "2025"):
+        (logs / f"{year}.yml").write_text(LOG, "utf-8")
+    # Ten days in half of the years: a chance of three in ten at most.
+    assert "Week 2, 5 to 11 January 2026. As pictured: touch and go." in said(
+        run, "--on", "2026-01-08"
+    )
+
+
 @pytest.mark.parametrize(("options", "told"), ANSWERS.values(), ids=ANSWERS)
 def test_the_answer_is_that_of_the_week_of_the_day(
     studio: Path, run: Run, options: list[str], told: str

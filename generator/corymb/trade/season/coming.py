@@ -9,12 +9,11 @@ long enough to plan for.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.season.beds import Beds
-from corymb.trade.season.sureness import NOT
 from corymb.trade.season.watch import cell_of
 from corymb.trade.season.weeks import weeks_of
 
@@ -60,13 +59,3 @@ def is_at_best(beds: Beds, stem: str, week: IsoWeek) -> bool:
     best = beds.at_best(stem)
     cell = cell_of(week)
     return best is not None and cell in weeks_of(best) and cell in beds.weeks(stem)
-
-
-def standing(beds: Beds, stems: Iterable[str], week: IsoWeek) -> Mapping[str, tuple[str, ...]]:
-    """The stems that may stand in a week, by how sure that is; those that don't are left out."""
-    found: dict[str, list[str]] = {}
-    for stem in stems:
-        word = beds.sure(stem, cell_of(week))
-        if word != NOT:
-            found.setdefault(word, []).append(stem)
-    return {word: tuple(ids) for word, ids in found.items()}
