@@ -39,6 +39,9 @@ PUBLIC = {
 text, and a name stands for all below it."""
 
 
+LEFT_ALONE = {"studio": "colour"}
+"""Private values that must lie on a scale and agree with one another: no secret can be one."""
+
 SHORT_FORMS: dict[type[FileModel], Maker] = {
     Sundry: lambda secrets, where, was: (
         f"{secrets.number(where)} {secrets.text(where)}, {secrets.number(where, 2)}"
@@ -80,7 +83,8 @@ class Planter:
         if isinstance(written, list):
             (of_item,) = get_args(bare(hint))
             return [self._at(item, of_item, (*path, "[]")) for item in written]
-        return written if is_public(self.public, path) else self._secret(written, hint, path)
+        kept = f"{self.public} {LEFT_ALONE.get(self.kind, '')}"
+        return written if is_public(kept, path) else self._secret(written, hint, path)
 
     def _left_out(
         self, hints: dict[str, Any], written: dict[str, Any], path: tuple[str, ...]
