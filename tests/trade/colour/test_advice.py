@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from dataclasses import replace
 from functools import cache
+from random import Random
 
 import pytest
 
+from corymb.studio.words import ROLES
 from corymb.trade.changes import LookLine
 from corymb.trade.colour.advice import Advice, Advised, Adviser, Piece
 from corymb.trade.colour.findings import KINDS, kinds_of
+from corymb.trade.colour.likeness import mean_lab, palette_of
 from corymb.trade.colour.mixture import backing_of, mixture
 from corymb.trade.colour.role_check import role_advice
 from corymb.trade.looks import looks_of
@@ -17,6 +20,7 @@ from corymb.trade.season.beds import Beds
 from corymb.trade.season.weeks import WEEKS, thursday
 from corymb.trade.swaps.fitting import fits
 from tests.trade.colour.mixes import HOUSE, bed, demo, piece
+from tests.trade.swaps.making import line
 
 PIECES: dict[str, tuple[Piece, set[str]]] = {
     "one grey": (piece("5 mid-grey"), {"flat", "alike"}),
@@ -116,6 +120,32 @@ def test_every_finding_on_a_demo_look_is_mended_in_truth(kind: str) -> None:
     assert any(told.advice for _, told in told_of)
     for asked, told in told_of:
         assert_true(advises, asked, told)
+
+
+def chance_piece(chance: Random) -> Piece:
+    """Any stems of the demo in any number, in any style and week, against anything."""
+    studio, _ = demo()
+    light = {known_as: mean_lab(palette_of(each))[0] for known_as, each in studio.stems.items()}
+    least, most = chance.choice([(0, 42), (0, 100), (75, 100)])
+    pool = sorted(known_as for known_as, value in light.items() if least <= value <= most)
+    lines = tuple(
+        line(chance.randint(1, 9), stem_id, chance.choice(ROLES), essential=chance.random() < 0.3)
+        for stem_id in chance.sample(pool, chance.randint(1, 6))
+    )
+    style = chance.choice(sorted(studio.house.styles.values(), key=lambda each: each.id))
+    against = chance.choice([None, "#f4efe6", "#3f3e42", f"#{chance.randrange(1 << 24):06x}"])
+    return Piece(lines, style, chance.randint(1, 52), against)
+
+
+def test_advice_on_any_handful_of_stems_is_true() -> None:
+    studio, year = demo()
+    advises, chance, given = Adviser.of(studio, year.beds), Random(2026), 0
+    for _ in range(120):
+        asked = chance_piece(chance)
+        for told in advises.on(asked):
+            assert_true(advises, asked, told)
+            given += len(told.advice)
+    assert given > 200
 
 
 def all_advice(piece: Piece) -> list[Advice]:
