@@ -46,11 +46,11 @@ Bed 1
             15 stay in the bed
 
 Bed 2
-  [ ]   50  1 × 50      Cosmos, white
+  [ ]   20  2 × 10      Cosmos, white
             the bud just unfolding, petals not yet flat
             17 Garden lunch: tall bucket 4
-            33 left over
-            40 stay in the bed
+            3 left over
+            70 stay in the bed
   [ ]   25  1 × 25      Snapdragon, cream
             a third of the flowers open
             24 Garden lunch: tall bucket 2

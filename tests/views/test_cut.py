@@ -5,14 +5,17 @@ from __future__ import annotations
 from collections import Counter
 from dataclasses import replace
 from datetime import date
+from decimal import Decimal
 from functools import cache
 
 import pytest
 
 from corymb.trade.cut import Cut
+from corymb.trade.cut.gaps import Gap, ShortStandIn
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.gets import given, left_over
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.orders.cut_gaps import mends_of
 from corymb.views.compose.orders.cut_table import HEAD, NO_ORDER, cut_table
 from corymb.views.compose.orders.cut_words import (
     PROVEN,
@@ -174,27 +177,31 @@ def test_a_swap_says_why_and_what_to_be_careful_of() -> None:
 
 
 def test_what_is_bought_is_told_by_whom_it_is_for_and_adds_up() -> None:
-    view = cut_list(SUPPER)
-    assert view.cost == "€61.70"
-    assert next((row.stem.label, row.count, row.each, row.together) for row in view.buys) == (
-        "Dahlia, shell", 41, "€1.40", "€57.40",
-    )  # fmt: skip
+    view, plan = cut_list(SUPPER), DAYS[SUPPER].plan
+    assert view.cost == f"€{plan.parts.bought_cost:.2f}" != "€0.00"
+    assert [row.count for row in view.buys if row.stem.label == "Dahlia, shell"] == [
+        cut.bought for cut in plan.cuts if cut.stem == "dahlia-shell"
+    ]
+    assert sum(row.count for row in view.buys) == sum(cut.bought for cut in plan.cuts)
+    together = [Decimal(row.together.removeprefix("€")) for row in view.buys]
+    assert together == [row.count * Decimal(row.each.removeprefix("€")) for row in view.buys]
     assert all(row.whose == f"{row.count} for Barn supper" for row in view.buys)
 
 
 def test_a_hand_tie_from_the_mix_says_what_it_gets_and_what_would_mend_what_it_lacks() -> None:
-    (mix,) = cut_list(SUPPER).shares[0].mixes
-    assert mix.piece.endswith("from the mix")
-    assert mix.gets == "Gets 39 of its 53 stems: 32 left over of the cut; 7 of the spare."
-    assert {gap.words: gap.mends for gap in mix.gaps} == {
-        "7 Ninebark, plum short": ("Cut 50 more: they are cut by 50.", "Buy 7 in, €8.40."),
-        "2 Dahlia, shell short": (
-            "Make 2 of the 12 Gleaner's trough a stem lighter.",
-            "Buy 2 in, €2.80.",
-        ),
-        "5 Snapdragon, shell short": ("Buy 5 in, €3.75.",),
-    }
-    assert cut_list(SUPPER).short == 14
+    (mix,), (made,) = cut_list(SUPPER).shares[0].mixes, DAYS[SUPPER].mixed
+    wanted, lacks = sum(made.wanted.values()), sum(made.missing.values())
+    assert mix.piece == "1 Rook's-wing hand-tie, from the mix"
+    assert mix.gets.startswith(f"Gets {wanted - lacks} of its {wanted} stems: ")
+    names = {demo().stems[stem].name: count for stem, count in made.missing.items()}
+    assert [gap.words for gap in mix.gaps] == [f"{n} {name} short" for name, n in names.items()]
+    mends = {gap.words.partition(" ")[2]: gap.mends for gap in mix.gaps}
+    assert mends["Ninebark, plum short"][0] == "Cut 50 more: they are cut by 50."
+    assert mends["Dahlia, shell short"] == (
+        "Make 2 of the 12 Gleaner's trough a stem lighter.",
+        "Buy 2 in, €2.80.",
+    )
+    assert cut_list(SUPPER).short == lacks + DAYS[SUPPER].plan.parts.short
 
 
 def test_what_pieces_lack_is_told_with_the_piece_that_lacks_it() -> None:
@@ -207,11 +214,31 @@ def test_what_pieces_lack_is_told_with_the_piece_that_lacks_it() -> None:
     )
 
 
-def test_what_is_missing_for_want_of_a_step_says_that_the_step_may_be_broken() -> None:
-    december = catalogue_of(demo(), "staff", date(2026, 11, 25))
-    views = [cut_list_view(december, day) for day in december.cut_days]
-    mends = [mend for v in views for each in v.shares for gap in each.gaps for mend in gap.mends]
-    assert "5 may be cut if the step is broken." in mends
+SHORT = Gap("cosmos-white", ("hall/1/1/cosmos-white",), 5, 0, None, 0, 0, None, ())
+OTHER = ShortStandIn("scabious-white", 7, 4.0, ("nearly the same colour", "smaller heads"))
+MENDS = {
+    "nothing": (SHORT, ()),
+    "a step": (replace(SHORT, by_breaking_step=5), ("5 may be cut if the step is broken.",)),
+    "the bees' share": (
+        replace(SHORT, by_leaving_less=3),
+        ("3 more stand, left for seed and bees.",),
+    ),
+    "money": (replace(SHORT, price=Decimal("0.55")), ("Buy 5 in, €2.75.",)),
+    "money, spent": (replace(SHORT, price=Decimal("0.55"), bought=2), ()),
+    "another stem": (
+        replace(SHORT, stand_ins=(OTHER,)),
+        ("7 more Scabious, white would do (nearly the same colour; smaller heads).",),
+    ),
+    "a better year": (
+        replace(SHORT, more_standing=12),
+        ("The walk would have to count 12 more.",),
+    ),
+}
+
+
+@pytest.mark.parametrize(("gap", "words"), MENDS.values(), ids=MENDS)
+def test_each_thing_that_would_mend_a_gap_is_a_sentence(gap: Gap, words: tuple[str, ...]) -> None:
+    assert mends_of(STAFF, gap) == words
 
 
 def test_an_order_s_page_shows_its_share_and_leads_to_the_list() -> None:

@@ -20,7 +20,7 @@ def gap_views(catalogue: Catalogue, day: CutDay, due: Due) -> tuple[GapView, ...
     """What its pieces lack, and what would mend it; nothing for those from the mix."""
     by_stem = {gap.stem: gap for gap in gaps(day.problem, day.plan)}
     return tuple(
-        GapView(_short(catalogue, due, each), _mends_of(catalogue, by_stem[each.stem]))
+        GapView(_short(catalogue, due, each), mends_of(catalogue, by_stem[each.stem]))
         for each in day.of(due)
         if each.short
     )
@@ -42,7 +42,7 @@ def _short(catalogue: Catalogue, due: Due, each: Filled) -> str:
     return f"{each.short} {catalogue.stem(each.stem).name}, for {line_words(catalogue, line)}"
 
 
-def _mends_of(catalogue: Catalogue, gap: Gap) -> tuple[str, ...]:
+def mends_of(catalogue: Catalogue, gap: Gap) -> tuple[str, ...]:
     """What would help with all of a stem that is short that day, the least trouble first."""
     house = catalogue.studio.house
     cost = money(gap.cost, house) if gap.cost is not None else ""
