@@ -162,7 +162,15 @@ def test_no_secret_reaches_the_clients_site(planted: Planted) -> None:
 
 
 STAFF_NEED = (
-    *("notes", "method", "client", "photo for staff", "technique: title", "stems > [] > note"),
+    *(
+        "notes",
+        "learnt",
+        "method",
+        "client",
+        "photo for staff",
+        "technique: title",
+        "stems > [] > note",
+    ),
     *("grown", "bought", "sundries", "weight", "hours", "stems per bucket"),  # numbers
 )
 
