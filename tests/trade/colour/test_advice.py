@@ -180,6 +180,13 @@ def test_an_essential_stem_is_never_left_out_altogether() -> None:
         assert {"black-plum", "plum"} <= left
 
 
+def test_the_last_of_an_essential_stem_stays_even_where_leaving_it_out_would_mend() -> None:
+    asked = piece("1 white, light!", "1 cream, light!", "1 plum", against="#ffffff")
+    (told,) = adviser().on(asked)
+    assert told.finding.kind == "lost" and told.advice
+    assert not {advice.drop for advice in told.advice} & {"white", "cream"}
+
+
 def test_what_is_added_is_given_a_role_that_it_plays() -> None:
     for asked, _ in PIECES.values():
         for advice in all_advice(asked):
