@@ -134,6 +134,7 @@ ENDS = [f"#{r}{g}{b}" for r, g, b in product(("00", "80", "ff"), repeat=3)]
 @pytest.mark.parametrize("light", SHOWN, ids=lambda light: light.kind)
 def test_no_colour_fails_in_any_light(light: Light) -> None:
     for hex_ in ENDS:
+        assert min(in_light(hex_, light)) >= 0, hex_
         shown = seen(hex_, light)
         assert len(shown) == 7 and int(shown[1:], 16) >= 0, hex_
 
