@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from corymb.site.pages.page import Making, Page
-from corymb.studio.words import MONTHS
 from corymb.views.compose import addresses
 from corymb.views.compose.in_season import in_season_view
 
@@ -18,5 +17,6 @@ def pages(making: Making) -> Iterator[Page]:
     frame = making.frame(
         addresses.IN_SEASON, "in_season.html", SECTION, "In season: the year at a glance", ABOUT
     )
-    words = f"season calendar weeks months {' '.join(MONTHS)}"
-    yield Page(frame, in_season_view(making.catalogue), "Page", words)
+    view = in_season_view(making.catalogue)
+    words = f"season calendar weeks months {' '.join(month.name for month in view.months)}"
+    yield Page(frame, view, "Page", words)
