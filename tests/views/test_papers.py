@@ -10,6 +10,7 @@ from typing import Any
 
 import pytest
 
+from corymb.trade.orders.as_cut import as_cut
 from corymb.trade.orders.due import Due
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.bench_sheets import bench_sheets_view
@@ -104,16 +105,25 @@ def test_what_does_not_come_out_even_is_shared_as_evenly_as_it_can_be(
     assert share(count, pieces) == words
 
 
+def swapped() -> list[tuple[Due, int, str, str]]:
+    """Every stand-in of the demo: order, place of the line, what comes, what goes."""
+    return [
+        (of, place, staff().stem(fill.stem).name, staff().stem(met.line.stem).name)
+        for of in with_papers(staff())
+        for place, line in enumerate(of.lines)
+        for met in as_cut(of, line, cut_for(staff(), of))
+        for fill in met.stand_ins
+    ]
+
+
 def test_a_sheet_holds_what_stands_in_and_says_for_what_and_why() -> None:
-    (sheet,) = bench_sheets_view(staff(), due(VISIT)).sheets
-    stems = {stem.name: stem for part in sheet.roles for stem in part.stems}
-    assert "in place of" in stems["Ninebark, plum"].note
-    assert "Smoke bush, plum" not in stems
-    (told,) = [sentence for sentence in sheet.swaps if "Ninebark" in sentence]
-    assert re.match(
-        r"\d+ Ninebark, plum in place of \d+ Smoke bush, plum: .+ stands? then\. ", told
-    )
-    assert any("Ninebark in place of Smoke bush" in step.note for step in sheet.steps)
+    assert swapped()
+    for of, place, coming, going in swapped():
+        sheet = bench_sheets_view(staff(), of).sheets[place]
+        notes = [each.note for part in sheet.roles for each in part.stems if each.name == coming]
+        assert any(re.fullmatch(f"in place of .+ {going}", note) for note in notes)
+        told = f"[0-9]+ {coming} in place of [0-9]+ {going}: .+ stands? then[.] [A-Z].+[.]"
+        assert any(re.fullmatch(told, sentence) for sentence in sheet.swaps)
 
 
 def test_a_sheet_from_the_mix_says_what_the_mix_lacks() -> None:
