@@ -32,6 +32,7 @@ accent    5
 
 J   F   M    A   M    J   J   A    S   O   N    D
 ·························█████▒▒▒▒··················
+█ as pictured   ▒ with a variant   · not then
 As pictured: late June to late July.
 With a variant: early August to late August.
 
@@ -150,7 +151,9 @@ def test_a_terminal_that_knows_only_ascii_gets_only_ascii(studio: Path) -> None:
 
 
 def test_the_strip_has_a_cell_a_week_under_the_letters_of_its_months() -> None:
-    months, cells = season_strip({1: "pictured", 52: "pictured", 2: "variant", 3: "swaps"})
+    months, cells, key = season_strip({1: "pictured", 52: "pictured", 2: "variant", 3: "swaps"})
     assert months == "J   F   M    A   M    J   J   A    S   O   N    D"
     assert cells == "█▒▂" + "·" * 48 + "█"
+    assert key == "█ as pictured   ▒ with a variant   ▂ with swaps   · not then"
+    assert list(season_strip(dict.fromkeys(range(1, 53), "pictured")))[1:] == ["█" * 52]
     assert list(for_terminal([cells], plain=True)) == ["#+_" + "." * 48 + "#"]

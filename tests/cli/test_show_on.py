@@ -49,13 +49,15 @@ ANSWERS = {
     ),
     "not then": (
         ["--on", "2026-09-10"],
-        "Week 37, 7 to 13 September 2026. Not then: nothing stands in for Lady's mantle; "
-        "Quaking grass and Cornflower, blue. The nearest is week 34, late August.",
+        "Week 37, 7 to 13 September 2026. Not then: nothing stands in for lady's mantle, "
+        "quaking grass and blue cornflower. It can be made until week 34, 17 to 23 August 2026, "
+        "and again from week 26, 28 June to 4 July 2027.",
     ),
     "a variant that is asked for": (
         ["--on", "2026-06-10", "--variant", "late-summer"],
-        "Week 24, 8 to 14 June 2026. Not then: nothing stands in for Cosmos, white and "
-        "Scabious, lilac. The nearest is week 27, early July.",
+        "Week 24, 8 to 14 June 2026. Not then: nothing stands in for white cosmos and "
+        "lilac scabious. It can be made until week 34, 18 to 24 August 2025, and again from week "
+        "27, 29 June to 5 July 2026.",
     ),
     "in a 53rd week": (
         ["--on", "2026-12-31"],
@@ -108,10 +110,11 @@ def test_swaps_are_made_in_the_counts_of_the_size_and_told_with_why_and_what_can
     place = text.index(season, text.index(cornflower))
     stems.write_text(f"{text[:place]}in season: June{text[place + len(season) :]}", "utf-8")
     shown = said(run, "--on", "2026-08-12", "--size", "large", "-n", "2")
-    assert "Week 33, 10 to 16 August 2026. With swaps: sure." in shown
+    assert "10 to 16 August 2026. With the variant ‘Late summer’ and swaps: sure." in shown
     # As large a cluster as the daisy, so one for one; by hand 7 x 1.5 = 10.5, 11 stems, twice.
-    assert "7 Phacelia, blue for 7 Cornflower, blue (" in shown
+    assert "7 blue phacelia in place of 7 blue cornflower (" in shown
     assert "22 Phacelia, blue 1 August - 27 October" in shown
+    assert "without 7 Cornflower, blue" in shown and "with 7 Phacelia, blue" in shown
     assert "Phacelia: can set off a skin allergy. Gloves." in shown
     assert "several heights. Phacelia in place of Cornflower." in shown
 

@@ -24,6 +24,8 @@ GATE = recipe(
         "dropped": variant(drop=["mint"]),
         "red": variant(swap=["rose -> rose-red"]),
         "fewer": variant(drop=["2 rose"]),
+        "in-part": variant(swap=["2 rose -> 2 fern, light"]),
+        "then-all": variant(builds_on="in-part", swap=["rose -> geum"]),
         "joined": variant(swap=["poppy -> mint, depth"]),
         "own": variant(swap=["poppy -> ivy"], method=["Ivy first."]),
         "on-own": variant(builds_on="own", swap=["ivy -> fern"]),
@@ -41,6 +43,12 @@ LOOKS = {
     "a plant left out": ("gate-jar", "dropped", FILL, (Gone("Mint"),)),
     "another colour of a plant": ("gate-jar", "red", FILL, ()),
     "fewer of a plant": ("gate-jar", "fewer", FILL, ()),
+    "a plant of which a part was swapped before": (
+        "gate-jar",
+        "then-all",
+        FILL,
+        (Gone("Rose", ("Geum",)),),
+    ),
     "a plant swapped for one that was there": (
         "gate-jar",
         "joined",

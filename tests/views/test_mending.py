@@ -10,7 +10,7 @@ from corymb.views.compose.mending import lack_view
 from tests.views.making import catalogue_of, demo, swap
 
 CATALOGUE = catalogue_of(demo(), "staff")
-SWAP = "5 Zinnia, coral for 3 Dahlia, shell (nearly the same colour; "
+SWAP = "5 coral zinnia in place of 3 shell dahlia (nearly the same colour; "
 
 
 def near(*against: str, weeks: int = 8) -> Nearest:

@@ -40,8 +40,8 @@ def test_a_week_has_one_of_four_states_and_says_which() -> None:
         "pictured",
         "variant",
     ]
-    assert cells[19].says == "Week 20, mid May: with swaps: Zinnia, coral"
-    assert cells[35].says == "Week 36, early September: as ‘Later in the year’"
+    assert cells[19].says == "Week 20, mid May: with swaps: coral zinnia"
+    assert cells[35].says == "Week 36, early September: with the variant ‘Later in the year’"
 
 
 def test_the_sentences_say_all_that_the_strip_shows() -> None:

@@ -36,12 +36,12 @@ def test_a_week_is_counted_to_the_month_of_its_thursday(week: tuple[int, int]) -
 @pytest.mark.parametrize(
     ("week", "words"),
     [
-        # The middle of week 26 is day 179 of a plain year, 28 June, though in 2027 it is 1 July.
-        ((2027, 26), "late June 2027"),
+        ((2027, 26), "early July 2027"),  # its Thursday is 1 July
+        ((2026, 41), "early October 2026"),  # 8 October
         ((2026, 53), "late December 2026"),
         ((2027, 1), "early January 2027"),
     ],
     ids=str,
 )
-def test_a_part_of_a_month_is_the_same_as_on_the_strips(week: tuple[int, int], words: str) -> None:
+def test_a_part_of_a_month_is_that_of_its_thursday(week: tuple[int, int], words: str) -> None:
     assert week_third(IsoWeek(*week)) == words

@@ -2,26 +2,25 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
 from corymb.cli.days import long_day
+from corymb.cli.wrapping import wrapped
 from corymb.studio.models import Order
 from corymb.studio.saying import and_list, counted
 from corymb.studio.studio import Studio
+from corymb.studio.values.dates import IsoWeek
 from corymb.studio.words import WEEKDAYS
 from corymb.trade.looks import look_by_id
 from corymb.trade.orders.again import LineAgain
 from corymb.trade.orders.pieces import words_of
 from corymb.trade.orders.repeated import Repeated
 from corymb.trade.orders.repriced import Sums
-from corymb.trade.season.makeable import Answer
-from corymb.views.compose.answers import look_name, names_of, swap_view
+from corymb.views.compose.answers import look_name, not_then, year_of
 from corymb.views.compose.catalogue import Catalogue
-from corymb.views.compose.wording import money, price_guide, sentence, third_of
-
-WIDE = 84
+from corymb.views.compose.swaps import swap_view, swap_words
+from corymb.views.compose.wording import money, price_guide
 
 
 def repeat_sheet(studio: Studio, told: Repeated) -> Iterator[str]:
@@ -31,7 +30,7 @@ def repeat_sheet(studio: Studio, told: Repeated) -> Iterator[str]:
     yield from _beside(told)
     yield from ("", "What can be made then")
     for line in told.lines:
-        yield from _line(catalogue, line)
+        yield from _line(catalogue, told.week, line)
     yield from _money(catalogue, told)
     yield from _sent(catalogue, told)
     yield from _lasting(catalogue, told)
@@ -61,13 +60,14 @@ def _beside(told: Repeated) -> Iterator[str]:
         yield from wrapped(f"Due that day as well: {'; '.join(others)}.")
 
 
-def _line(catalogue: Catalogue, line: LineAgain) -> Iterator[str]:
+def _line(catalogue: Catalogue, week: IsoWeek, line: LineAgain) -> Iterator[str]:
     name = f"{line.quantity:>4} {words_of(line.piece)}"
     if line.taken:
         old = catalogue.studio.recipes[line.old.look.recipe].variants.get(line.old.look.variant)
         name = f"{name}, in place of {old.name if old else 'the recipe itself'}"
     if not line.can:
-        yield from wrapped(f"{name}. {_not_then(catalogue, line.best.answer)}", "", " " * 5)
+        why = not_then(catalogue, year_of(catalogue, line.piece.look), week)
+        yield from wrapped(f"{name}. {why}", "", " " * 5)
         if line.instead:
             names = "; ".join(look_name(catalogue, look) for look in line.instead)
             yield from wrapped(f"Of its style stands then: {names}.", " " * 5, " " * 5)
@@ -75,18 +75,9 @@ def _line(catalogue: Catalogue, line: LineAgain) -> Iterator[str]:
     how = "with swaps" if line.best.answer.swaps else "as pictured"
     yield from wrapped(f"{name}: {how}, {line.best.sure}.", "", " " * 5)
     for swap in line.best.answer.swaps:
-        view = swap_view(catalogue, swap)
-        yield from wrapped(f"{view.words} ({'; '.join(view.reasons)})", " " * 5, " " * 7)
+        yield from wrapped(swap_words(swap_view(catalogue, swap)), " " * 5)
     if line.best.answer.swaps:
         yield "     The swaps are offered, for one regular piece: the walk decides."
-
-
-def _not_then(catalogue: Catalogue, answer: Answer) -> str:
-    names = names_of(catalogue, answer.blocks)
-    why = f"too much would change without {names}" if answer.too_much else f"no {names}"
-    week = answer.nearest
-    near = f"The nearest is week {week}, {third_of(week)}." if week else "At no time of the year."
-    return f"Not then: {why}. {near}"
 
 
 def _money(catalogue: Catalogue, told: Repeated) -> Iterator[str]:
@@ -177,15 +168,4 @@ def _short(catalogue: Catalogue, short: Sequence[tuple[str, int]]) -> str:
     return (
         f"Not sure to keep so long: {names}. Cut these later, change them in between, or take "
         "what keeps longer."
-    )
-
-
-def wrapped(text: str, first: str = "", rest: str = "  ") -> list[str]:
-    """A text in lines that a terminal holds."""
-    return textwrap.wrap(
-        sentence(text) if text[:1].islower() else text,
-        WIDE,
-        initial_indent=first,
-        subsequent_indent=rest,
-        drop_whitespace=True,
     )

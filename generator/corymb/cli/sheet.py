@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Iterable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from corymb.cli.strip import season_strip
 from corymb.cli.then import Then
+from corymb.cli.wrapping import wrapped
 from corymb.studio.models import Recipe
 from corymb.studio.saying import counted
 from corymb.studio.studio import Studio
@@ -19,12 +19,13 @@ from corymb.trade.differences import Difference, differences
 from corymb.trade.looks import Look, guide_of, looks_of, name_of, sized
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.season.beds import Beds
-from corymb.trade.season.best import best_of
+from corymb.trade.season.best import BestState, best_of
 from corymb.trade.season.makeable import Makeable
+from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.look_words import Words
+from corymb.views.compose.states import STATE_WORDS
 from corymb.views.compose.wording import price_guide, sentence, spans_of
 
-WIDE = 84
 SAID = {"dropped": "without", "added": "with", "more": "more", "fewer": "fewer"}
 
 
@@ -43,7 +44,8 @@ def sheet(studio: Studio, recipe: Recipe, asked: Asked) -> Iterator[str]:
     looks = looks_of(recipe, studio.recipes)
     makeable = Makeable.of(studio)
     if asked.day:
-        then = Then.on(studio, makeable, looks, asked.variant, asked.day)
+        catalogue = Catalogue(studio, "staff", asked.day)
+        then = Then.on(catalogue, makeable, looks, asked.variant, asked.day)
         yield from _sheet_then(studio, recipe, asked, makeable, then)
         return
     look = looks[asked.variant]
@@ -61,15 +63,16 @@ def _sheet_then(
     studio: Studio, recipe: Recipe, asked: Asked, makeable: Makeable, then: Then
 ) -> Iterator[str]:
     """As it would be in the week of a day; only why not, where it can't be made then."""
-    yield from _head(studio, recipe, then.best.look, asked)
+    yield from _head(studio, recipe, then.shown, asked)
     yield ""
     yield from then.lines()
     if not then.can:
         return
-    counts = _counts(recipe, then.look, asked)
-    yield from _stems(studio, makeable.beds, then.look, counts)
-    if then.best.look.variant:
-        yield from ("", "Changed", *_changes(studio, then.best.look))
+    counts = _counts(recipe, then.made, asked)
+    yield from _stems(studio, makeable.beds, then.made, counts)
+    changed = replace(then.made, parent_lines=then.best.look.parent_lines)
+    if then.best.look.variant or then.best.answer.swaps:
+        yield from ("", "Changed", *_changes(studio, changed))
     yield from _how(Words.of(studio, then.best.look, then.best.answer.swaps))
 
 
@@ -83,7 +86,7 @@ def _head(studio: Studio, recipe: Recipe, look: Look, asked: Asked) -> Iterator[
     facts = (style, recipe.difficulty, f"{time} to make", price, draft)
     yield f"{name}  ({asked.quantity} × {asked.size})" if _more(asked) else name
     yield " · ".join(filter(None, facts))
-    yield from textwrap.wrap(variant.about if variant else recipe.summary, WIDE)
+    yield from wrapped(variant.about if variant else recipe.summary, "", "")
     yield f"{recipe.across} across, {recipe.high} high; {recipe.vessel.name}"
     if asked.size != REGULAR:
         yield "Width, height, time and price are those of the regular size."
@@ -121,12 +124,12 @@ def _year(makeable: Makeable, looks: dict[str, Look]) -> Iterator[str]:
     yield ""
     yield from season_strip(states)
     yield f"As pictured: {_when(states, 'pictured') or 'never'}."
-    for state, words in (("variant", "With a variant"), ("swaps", "With swaps")):
+    for state in ("variant", "swaps"):
         if when := _when(states, state):
-            yield from textwrap.wrap(f"{words}: {when}.", WIDE, subsequent_indent="  ")
+            yield from wrapped(sentence(f"{STATE_WORDS[state]}: {when}"))
 
 
-def _when(states: Mapping[int, str], state: str) -> str:
+def _when(states: Mapping[int, BestState], state: BestState) -> str:
     return spans_of(frozenset(week for week, found in states.items() if found == state))
 
 
@@ -139,7 +142,7 @@ def _variants(
         look = looks[variant_id]
         weeks = spans_of(makeable.weeks_pictured(look)) or "never as pictured"
         told = f"{variant_id}: {sentence(variant.name)} {sentence(variant.about)}"
-        yield from textwrap.wrap(told, WIDE, initial_indent="  ", subsequent_indent="    ")
+        yield from wrapped(told, "  ")
         yield from _changes(studio, look)
         yield f"    {counted(look.stems_total, 'stem', 'stems')}; {weeks}"
 
@@ -169,6 +172,4 @@ def _list(heading: str, items: list[str], marks: Iterable[str] = ()) -> Iterator
     yield ""
     yield heading
     for mark, item in zip(list(marks) or ["-"] * len(items), items, strict=True):
-        yield from textwrap.wrap(
-            item, WIDE, initial_indent=f"{mark:>4} ", subsequent_indent=" " * 5
-        )
+        yield from wrapped(item, f"{mark:>4} ", " " * 5)

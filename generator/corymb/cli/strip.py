@@ -3,20 +3,29 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from types import MappingProxyType
 
 from corymb.studio.words import MONTHS
+from corymb.trade.season.best import BestState
 from corymb.trade.season.weeks import WEEKS, month_of
+from corymb.views.compose.states import STATE_WORDS
 
-SIGNS = {"pictured": "█", "variant": "▒", "swaps": "▂", "none": "·"}
+SIGNS: Mapping[BestState, str] = MappingProxyType(
+    {"pictured": "█", "variant": "▒", "swaps": "▂", "none": "·"}
+)
 
 
-def season_strip(states: Mapping[int, str]) -> Iterator[str]:
-    """Two lines: the months' letters at their first weeks, and a sign for the state of each week.
+def season_strip(states: Mapping[int, BestState]) -> Iterator[str]:
+    """The months' letters at their first weeks, a sign for the state of each week, and the key.
 
-    A week that isn't among `states` has nothing.
+    A week that isn't among `states` has nothing. The key is of what occurs, if that differs.
     """
+    cells = [states.get(week, "none") for week in WEEKS]
     yield "".join(_heading()).rstrip()
-    yield "".join(SIGNS[states.get(week, "none")] for week in WEEKS)
+    yield "".join(SIGNS[cell] for cell in cells)
+    found = [state for state in STATE_WORDS if state in cells]
+    if len(found) > 1:
+        yield "   ".join(f"{SIGNS[state]} {STATE_WORDS[state]}" for state in found)
 
 
 def _heading() -> Iterator[str]:

@@ -2,24 +2,22 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date
 
-from corymb.studio.studio import Studio
+from corymb.cli.wrapping import wrapped
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.looks import Look
 from corymb.trade.season.best import Best, best_of
-from corymb.trade.season.makeable import Answer, Makeable
+from corymb.trade.season.makeable import Makeable
 from corymb.trade.season.watch import cell_of
 from corymb.trade.swaps.made import with_swaps
-from corymb.views.compose.answers import names_of, swap_view
+from corymb.views.compose.answers import not_then, state_words
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.swaps import swap_view, swap_words
 from corymb.views.compose.week_words import week_words
-from corymb.views.compose.wording import sentence, third_of
-
-WIDE = 84
+from corymb.views.compose.wording import sentence
 
 
 @dataclass(frozen=True)
@@ -28,17 +26,28 @@ class Then:
 
     catalogue: Catalogue
     week: IsoWeek
-    best: Best
+    bests: tuple[Best, ...]
+    """The answers of the year."""
+    asked: Look
+    """The recipe's own look, or the variant that is asked for."""
 
     @classmethod
     def on(
-        cls, studio: Studio, makeable: Makeable, looks: Mapping[str, Look], variant: str, day: date
+        cls,
+        catalogue: Catalogue,
+        makeable: Makeable,
+        looks: Mapping[str, Look],
+        variant: str,
+        day: date,
     ) -> Then:
         """In the week of a day: the best look of all, or the variant that is asked for."""
-        week = IsoWeek.of(day)
         asked = {"": looks[variant]} if variant else looks
-        best = best_of(asked, makeable)[cell_of(week) - 1]
-        return cls(Catalogue(studio, "staff", day), week, best)
+        return cls(catalogue, IsoWeek.of(day), best_of(asked, makeable), looks[variant])
+
+    @property
+    def best(self) -> Best:
+        """The answer of the week."""
+        return self.bests[cell_of(self.week) - 1]
 
     @property
     def can(self) -> bool:
@@ -46,43 +55,25 @@ class Then:
         return self.best.state != "none"
 
     @property
-    def look(self) -> Look:
+    def shown(self) -> Look:
+        """The look to tell of: where none can be made, the one that was asked for."""
+        return self.best.look if self.can else self.asked
+
+    @property
+    def made(self) -> Look:
         """The look with its swaps made."""
         return with_swaps(self.best.look, self.best.answer.swaps)
 
     def lines(self) -> Iterator[str]:
         """The week and the answer, and the swaps with why and what to be careful of."""
-        yield from _wrapped(f"{sentence(week_words(self.week))} {self._answer()}")
+        yield from wrapped(f"{sentence(week_words(self.week))} {self._answer()}")
         for swap in self.best.answer.swaps:
             view = swap_view(self.catalogue, swap)
-            why = f" ({'; '.join(view.reasons)})" if view.reasons else ""
-            yield from _wrapped(f"{view.words}{why}", "  ")
+            yield from wrapped(swap_words(view), "  ")
             for caution in view.careful:
-                yield from _wrapped(caution, "    ")
+                yield from wrapped(caution, "    ")
 
     def _answer(self) -> str:
         if not self.can:
-            return not_then(self.catalogue, self.best.answer)
-        return sentence(f"{HOW[self.best.answer.state]}: {self.best.sure}")
-
-
-HOW = {"pictured": "as pictured", "swaps": "with swaps"}
-
-
-def not_then(catalogue: Catalogue, answer: Answer) -> str:
-    """What keeps a look from being made in a week, and the nearest week in which it can be."""
-    week = answer.nearest
-    near = f" The nearest is week {week}, {third_of(week)}." if week else ""
-    return f"Not then: {why_not(catalogue, answer)}.{near}"
-
-
-def why_not(catalogue: Catalogue, answer: Answer) -> str:
-    """What keeps a look from being made in a week."""
-    names = names_of(catalogue, answer.blocks)
-    if answer.too_much:
-        return f"too much would change without {names}"
-    return f"nothing stands in for {names}"
-
-
-def _wrapped(text: str, indent: str = "") -> list[str]:
-    return textwrap.wrap(text, WIDE, initial_indent=indent, subsequent_indent=f"{indent}  ")
+            return not_then(self.catalogue, self.bests, self.week)
+        return sentence(f"{state_words(self.catalogue, self.best, self.asked)}: {self.best.sure}")

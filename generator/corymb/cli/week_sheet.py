@@ -2,31 +2,27 @@
 
 from __future__ import annotations
 
-import textwrap
 from collections.abc import Iterable, Iterator, Sequence
 
-from corymb.cli.then import WIDE, why_not
+from corymb.cli.wrapping import whole, wrapped
 from corymb.studio.models import Style
 from corymb.studio.studio import Studio
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.season.best import Best
 from corymb.trade.season.coming import in_the_beds
+from corymb.trade.season.either_side import either_side
 from corymb.trade.season.last_chances import WITHIN_WEEKS, LastChance, last_chances
 from corymb.trade.season.stands import by_how_sure
 from corymb.trade.season.sureness import WORDS
-from corymb.trade.season.watch import cell_of
-from corymb.views.compose.answers import look_name
+from corymb.trade.season.watch import cell_of, year_from
+from corymb.views.compose.answers import look_name, why_not
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.states import STATE_WORDS
+from corymb.views.compose.swaps import swap_view
 from corymb.views.compose.week_words import week_third, week_words
 from corymb.views.compose.wording import sentence
 
 INDENT = 18
-WHOLE = "\N{NO-BREAK SPACE}"
-STATES = {
-    "pictured": "as pictured",
-    "variant": "with a variant",
-    "swaps": "with swaps",
-}
 
 
 def week_sheet(catalogue: Catalogue) -> Iterator[str]:
@@ -49,7 +45,16 @@ def _stands(catalogue: Catalogue, week: IsoWeek) -> Iterator[str]:
         if word in found:
             yield from _named(word, _stems(catalogue.studio, found[word]))
     if not found:
-        yield "  nothing"
+        yield f"  nothing{_first(catalogue, week)}"
+
+
+def _first(catalogue: Catalogue, week: IsoWeek) -> str:
+    """What stands next, where nothing does."""
+    beds, stems = catalogue.beds, catalogue.studio.stems
+    for ahead in year_from(week):
+        if names := [stem.name for stem in stems.values() if cell_of(ahead) in beds.weeks(stem.id)]:
+            return f"; first {'; '.join(names)}, {week_third(ahead)}"
+    return ""
 
 
 def _beds(catalogue: Catalogue, week: IsoWeek) -> Iterator[str]:
@@ -70,37 +75,46 @@ def _years(catalogue: Catalogue, style: Style) -> Iterator[Sequence[Best]]:
 
 
 def _recipes(catalogue: Catalogue, bests: Sequence[Best]) -> Iterator[str]:
-    """The recipes of a style by how they can be made; those that can't are only counted."""
-    for state, word in STATES.items():
+    """The recipes of a style by how they can be made, each with how sure that is or when it is."""
+    for state, word in STATE_WORDS.items():
         names = [_recipe(catalogue, best) for best in bests if best.state == state]
         yield from _named(word, names) if names else ()
-    none = sum(best.state == "none" for best in bests)
-    if none:
-        yield f"  {'not then':<{INDENT - 2}}{none}"
 
 
 def _recipe(catalogue: Catalogue, best: Best) -> str:
-    name = look_name(catalogue, best.look)
-    swaps = [
-        f"{swap.in_count} {catalogue.stem(swap.in_).name} "
-        f"for {swap.out_count} {catalogue.stem(swap.out).name}"
-        for swap in best.answer.swaps
-    ]
-    return f"{name} ({'; '.join(swaps)})" if swaps else name
+    recipe = catalogue.studio.recipes[best.look.recipe]
+    if best.state == "none":
+        return f"{whole(_drafted(recipe.name, recipe.draft))} ({_next(catalogue, best)})"
+    variant = recipe.variants.get(best.look.variant)
+    draft = recipe.draft or (variant is not None and variant.draft)
+    name = whole(_drafted(look_name(catalogue, best.look), draft))
+    said = [best.sure, *(swap_view(catalogue, swap).words for swap in best.answer.swaps)]
+    return f"{name} ({'; '.join(said)})"
+
+
+def _drafted(name: str, draft: bool) -> str:
+    return f"{name}, draft" if draft else name
+
+
+def _next(catalogue: Catalogue, best: Best) -> str:
+    """`next mid May 2027`, of any of the recipe's looks."""
+    can = {each.week for each in catalogue.best[best.look.recipe] if each.state != "none"}
+    sides = either_side(can, IsoWeek.of(catalogue.today))
+    return f"next {week_third(sides[1])}" if sides else "in no week of the year"
 
 
 def _last_chances(catalogue: Catalogue, week: IsoWeek) -> Iterator[str]:
     found = last_chances(catalogue.best, catalogue.makeable, week)
     yield from ("", f"Last chances, within {WITHIN_WEEKS} weeks")
     for chance in found:
-        yield from _wrapped(_chance(catalogue, chance), "  ", "    ")
+        yield from wrapped(_chance(catalogue, chance), "  ")
     if not found:
         yield "  none"
 
 
 def _chance(catalogue: Catalogue, chance: LastChance) -> str:
     name = catalogue.studio.recipes[chance.recipe].name
-    why = why_not(catalogue, chance.after)
+    why = why_not(catalogue, [chance.after])
     return (
         f"{name}: until {week_words(chance.last)}. After that {why}. "
         f"Again from {week_third(chance.again)}."
@@ -109,17 +123,10 @@ def _chance(catalogue: Catalogue, chance: LastChance) -> str:
 
 def _stems(studio: Studio, stems: Iterable[str]) -> list[str]:
     """Their names, none of them to be broken over two lines."""
-    return [studio.stems[stem].name.replace(" ", WHOLE) for stem in stems]
+    return [whole(studio.stems[stem].name) for stem in stems]
 
 
 def _named(word: str, names: Sequence[str]) -> list[str]:
     """A word, and names after it; many names hold a comma themselves."""
     head = f"  {word:<{INDENT - 2}}"
-    return _wrapped(f"{head}{'; '.join(names) or 'none'}", "", " " * INDENT)
-
-
-def _wrapped(text: str, first: str, then: str) -> list[str]:
-    lines = textwrap.wrap(
-        text, WIDE, initial_indent=first, subsequent_indent=then, break_on_hyphens=False
-    )
-    return [line.replace(WHOLE, " ") for line in lines]
+    return wrapped(f"{head}{'; '.join(names) or 'none'}", "", " " * INDENT)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from corymb.cli.days import long_day, short_day
-from corymb.cli.repeat_sheet import wrapped
+from corymb.cli.wrapping import wrapped
 from corymb.studio.models import StandingOrder
 from corymb.studio.saying import counted
 from corymb.studio.studio import Studio
@@ -14,11 +14,15 @@ from corymb.trade.orders.laid_out import LaidOut
 from corymb.trade.orders.next_year import NextYear
 from corymb.trade.orders.thin_spells import ThinSpell, thin_spells
 from corymb.trade.season.makeable import Makeable
-from corymb.views.compose.answers import look_name, names_of
+from corymb.views.compose.answers import look_name
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.mending import mend
+from corymb.views.compose.plants import names_of
+from corymb.views.compose.states import STATE_WORDS
 
-HOW = {"pictured": "as pictured", "variant": "as pictured", "swaps": "with swaps"}
+HOW = {**STATE_WORDS, "variant": STATE_WORDS["pictured"]}
+"""A visit names its look, variant and all."""
+
 WHY = {
     "nothing": "nothing of the rotation can be made",
     "one": "only {look} can be made",
@@ -52,7 +56,7 @@ def year_sheet(
 
 def _visit(catalogue: Catalogue, laid: LaidOut, width: int) -> str:
     best, day = laid.best, laid.visit.day
-    how, sure = HOW.get(best.state, "not then"), best.sure if best.state != "none" else ""
+    how, sure = HOW[best.state], best.sure if best.state != "none" else ""
     name = look_name(catalogue, best.look)
     again = "  again" if laid.since == 1 else ""
     week = f"W{IsoWeek.of(day).week:02d}"

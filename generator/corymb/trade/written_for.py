@@ -56,12 +56,14 @@ def gone_since(
     """The plants that a stage had and the look hasn't, each with what stands in for it.
 
     `plants` has each stem's name without its colour: another colour of a plant is no other plant.
+    Where only some stems of a plant are swapped, it still stands for itself.
     """
     heirs = {line.stem: [line.stem] for line in stages[written_at].lines}
     for stage in stages[written_at + 1 :]:
+        left = {line.stem for line in stage.lines}
         for swap in stage.of.swap:
             for line in heirs.values():
-                if swap.out in line:
+                if swap.out in line and swap.out not in left:
                     line.append(swap.in_)
     here = [plants[line.stem] for line in stages[-1].lines]
     gone: dict[str, list[str]] = {}

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal
 
+from corymb.trade.season.best import BestState
 from corymb.views.pieces import ImagePair, Link
 
-CellState = Literal["pictured", "variant", "swaps", "none"]
+CellState = BestState
 
 
 @dataclass(frozen=True)

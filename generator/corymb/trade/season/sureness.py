@@ -13,6 +13,13 @@ SURE, LIKELY, TOUCH, NOT = "sure", "likely", "touch and go", "not then"
 WORDS = (SURE, LIKELY, TOUCH, NOT)
 """The surest first."""
 
+MEANS = (
+    (SURE, "at least nine years in ten"),
+    (LIKELY, "about two years in three, or more"),
+    (TOUCH, "in some years and not in others"),
+)
+"""The same for a client, who plans by years; `touch and go` is said of all else that is held."""
+
 AT_LEAST = ((0.9, SURE), (0.65, LIKELY), (0.35, TOUCH))
 
 

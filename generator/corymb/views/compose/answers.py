@@ -1,59 +1,52 @@
-"""How can an arrangement be made in a week, in words a client reads? And the year in spells of it.
+"""How can an arrangement be made in a week, or what keeps it from that, in words?
 
-A spell is weeks on end with one answer: the same look with the same swaps, or none. `page` is the
-look of the page on which an answer is told: on a variant's own it isn't named again.
+`page` is the look of the page on which an answer is told: on a variant's own it isn't named again.
+Clients read what isn't out; staff, what nothing stands in for, since that is theirs to mend.
 """
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Sequence
-from dataclasses import replace
-from itertools import groupby
+from collections.abc import Sequence
 
+from corymb.studio.values.dates import IsoWeek
 from corymb.trade.looks import Look, name_of
-from corymb.trade.season.best import Best
-from corymb.trade.season.sureness import WORDS
-from corymb.trade.season.weeks import WEEKS
-from corymb.trade.swaps.reasons import new_hazards, reasons
-from corymb.trade.swaps.standing_in import StandIn
+from corymb.trade.season.apart import never_together
+from corymb.trade.season.best import Best, best_of
+from corymb.trade.season.either_side import either_side
+from corymb.trade.season.makeable import Answer
+from corymb.trade.season.watch import cell_of
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
-from corymb.views.compose.hazards import at_the_bench, take_home
 from corymb.views.compose.images import images_of
-from corymb.views.compose.wording import sentence, third_of
+from corymb.views.compose.plants import names_of, plant_words
+from corymb.views.compose.states import STATE_WORDS
+from corymb.views.compose.swaps import swap_view
+from corymb.views.compose.week_words import week_words
+from corymb.views.compose.wording import sentence, spans_of
 from corymb.views.pieces import Link
-from corymb.views.season import AnswerView, SpellView, SwapView
-
-NAMED = 3  # more stems than this are only counted: our own choice, no source
+from corymb.views.season import AnswerView
 
 
-def answer_view(catalogue: Catalogue, best: Best, page: Look | None = None) -> AnswerView:
-    """The best answer of a week."""
+def answer_view(
+    catalogue: Catalogue, best: Best, page: Look | None = None, week: IsoWeek | None = None
+) -> AnswerView:
+    """The best answer of a week; with the week of the calendar, also when its look is next."""
     answer, can = best.answer, best.state != "none"
     return AnswerView(
         state=best.state,
-        words=_state_words(catalogue, best, page),
+        words=sentence(state_words(catalogue, best, page)).rstrip("."),
         look=Link(look_name(catalogue, best.look), addresses.of_look(best.look)) if can else None,
         image=images_of(catalogue, best.look) if can else None,
         swaps=tuple(swap_view(catalogue, swap) for swap in answer.swaps),
-        blocks="" if can else _blocks(catalogue, [best]),
-        nearest="" if can else _nearest(best),
+        blocks="" if can else sentence(why_not(catalogue, [answer])),
+        nearest="" if can or week is None else nearest_words(year_of(catalogue, best.look), week),
     )
 
 
-def swap_view(catalogue: Catalogue, swap: StandIn) -> SwapView:
-    """A swap in words, with why, and with what to be careful of where that is new."""
-    going, coming = catalogue.stem(swap.out), catalogue.stem(swap.in_)
-    cautions_of = at_the_bench if catalogue.staff else take_home
-    is_new = new_hazards(swap, catalogue.studio.stems)
-    return SwapView(
-        words=f"{swap.in_count} {coming.name} for {swap.out_count} {going.name}",
-        coming=Link(coming.name, addresses.of_stem(swap.in_)),
-        going=Link(going.name, addresses.of_stem(swap.out)),
-        reasons=reasons(swap, catalogue.studio.stems),
-        careful=cautions_of([coming]) if is_new else (),
-    )
+def year_of(catalogue: Catalogue, look: Look) -> tuple[Best, ...]:
+    """The 52 weeks of one look, whatever else its recipe has."""
+    return best_of({"": look}, catalogue.makeable)
 
 
 def look_name(catalogue: Catalogue, look: Look) -> str:
@@ -61,91 +54,80 @@ def look_name(catalogue: Catalogue, look: Look) -> str:
     return name_of(catalogue.studio.recipes[look.recipe], look.variant)
 
 
+def state_words(catalogue: Catalogue, best: Best, page: Look | None = None) -> str:
+    """`as pictured`, `with the variant ‘Later in the year’ and swaps`, `not then`."""
+    variant = catalogue.studio.recipes[best.look.recipe].variants.get(best.look.variant)
+    if best.state in ("pictured", "none") or variant is None or best.look == page:
+        return STATE_WORDS[best.state]
+    named = f"with the variant ‘{variant.name}’"
+    return f"{named} and swaps" if best.state == "swaps" else named
+
+
 def cell_words(catalogue: Catalogue, best: Best, page: Look | None = None) -> str:
-    """What a cell of the strip says: `as pictured`, `with swaps: Zinnia, coral`, `not then`."""
-    words = _state_words(catalogue, best, page)
-    words = words[0].lower() + words[1:]
+    """What a cell of the strip says: `as pictured`, `with swaps: coral zinnia`, `not then`."""
+    words = state_words(catalogue, best, page)
     if best.state == "swaps":
         return f"{words}: {names_of(catalogue, [swap.in_ for swap in best.answer.swaps])}"
     return words
 
 
-def names_of(catalogue: Catalogue, stems: Sequence[str]) -> str:
-    """`Dahlia, shell; Cosmos, white and 4 more`: many names hold a comma themselves."""
-    names = [catalogue.stem(stem).name for stem in stems]
-    if len(names) > NAMED + 1:
-        names[NAMED:] = [f"{len(names) - NAMED} more"]
-    *most, last = names or [""]
-    return f"{'; '.join(most)} and {last}" if most else last
-
-
-def spells_of(
-    catalogue: Catalogue, bests: Sequence[Best], page: Look | None = None
-) -> tuple[SpellView, ...]:
-    """The year in spells, from the week of the build on."""
-    start = WEEKS.index(catalogue.week)
-    turned = [*bests[start:], *bests[:start]]
-    runs = [list(run) for _, run in groupby(turned, key=_same)]
-    if len(runs) > 1 and _same(runs[0][0]) == _same(runs[-1][0]):
-        runs = [[*runs[-1], *runs[0]], *runs[1:-1]]
-    return tuple(_spell(catalogue, run, page) for run in runs)
-
-
-def sure_words(bests: Iterable[Best]) -> str:
-    """How sure a run of weeks is: one word, or those of its best week and of its ends."""
-    found = sorted({WORDS.index(best.sure) for best in bests})
-    best, worst = WORDS[found[0]], WORDS[found[-1]]
-    return best if best == worst else f"{best}, {worst} at the ends"
-
-
-def _same(best: Best) -> tuple[object, ...]:
-    return (best.state, *([best.look.id, best.answer.swaps] if best.state != "none" else []))
-
-
-def _spell(catalogue: Catalogue, run: Sequence[Best], page: Look | None) -> SpellView:
-    start, end = third_of(run[0].week), third_of(run[-1].week)
-    when = "all year" if len(run) == len(WEEKS) else start if start == end else f"{start} to {end}"
-    answer = answer_view(catalogue, run[0], page)
-    if answer.state == "none":
-        answer = replace(answer, blocks=_blocks(catalogue, run), nearest=_nearest_to_any(run))
-    return SpellView(sentence(when).rstrip("."), _weeks(run), sure_words(run), answer)
-
-
-def _weeks(run: Sequence[Best]) -> str:
-    first, last = run[0].week, run[-1].week
-    return f"week {first}" if first == last else f"weeks {first} to {last}"
-
-
-def _state_words(catalogue: Catalogue, best: Best, page: Look | None) -> str:
-    variant = catalogue.studio.recipes[best.look.recipe].variants.get(best.look.variant)
-    named = f"‘{variant.name}’" if variant and best.look != page else ""
-    return {
-        "pictured": "As pictured",
-        "variant": f"As {named}",
-        "swaps": f"As {named}, with swaps" if named else "With swaps",
-        "none": "Not then",
-    }[best.state]
-
-
-def _blocks(catalogue: Catalogue, run: Sequence[Best]) -> str:
-    """What keeps it from being made all the time, or else what does so most of the time."""
-    alone = [best.answer for best in run if not best.answer.too_much]
-    answers = alone or [best.answer for best in run]
-    weeks = Counter(stem for answer in answers for stem in answer.blocks)
-    always = [stem for stem, count in weeks.items() if count == len(answers)]
+def why_not(catalogue: Catalogue, answers: Sequence[Answer]) -> str:
+    """What keeps a look from being made all the time, or else what does so most of the time."""
+    alone = [answer for answer in answers if not answer.too_much]
+    weeks = Counter(stem for answer in alone or answers for stem in answer.blocks)
+    always = [stem for stem, count in weeks.items() if count == len(alone or answers)]
     names = names_of(catalogue, always or [stem for stem, _ in weeks.most_common()])
     if not alone:
-        return f"Too much would change without {names}."
-    return f"Nothing stands in for {names}."
+        return f"too much would change without {names}"
+    more = ", and more in part of it" if always and len(always) < len(weeks) else ""
+    now_and_then = "" if always else "at one time or another "
+    if catalogue.staff:
+        return f"{now_and_then}nothing stands in for {names}{more}"
+    return f"not out {now_and_then or 'then'}: {names}{more}".replace(" :", ":")
 
 
-def _nearest(best: Best) -> str:
-    week = best.answer.nearest
-    return sentence(f"the nearest is {third_of(week)}") if week else ""
+def not_then(catalogue: Catalogue, bests: Sequence[Best], week: IsoWeek) -> str:
+    """What keeps it from being made in a week without any way, when it was last, and is next."""
+    if all(best.state == "none" for best in bests):
+        return f"Not then. {sentence(never_words(catalogue, bests))}"
+    why = why_not(catalogue, [answer_toward_next(catalogue, bests, week)])
+    return f"Not then: {why}. {nearest_words(bests, week)}"
 
 
-def _nearest_to_any(run: Sequence[Best]) -> str:
-    """Before them and after; with their weeks, for the same third may hold both yes and no."""
-    weeks = dict.fromkeys(best.answer.nearest for best in run if best.answer.nearest)
-    either = " or ".join(f"{third_of(week)} (week {week})" for week in weeks)
-    return sentence(f"the nearest is {either}" if either else "")
+def never_words(catalogue: Catalogue, bests: Sequence[Best]) -> str:
+    """What keeps it from being made at any time of the year: two that are never out together."""
+    stems = [line.stem for line in bests[0].look.lines]
+    apart = never_together(stems, catalogue.beds)
+    if apart is None:
+        return why_not(catalogue, [best.answer for best in bests])
+    told = (
+        f"{plant_words(catalogue.stem(stem))} stands {spans_of(catalogue.beds.weeks(stem))}"
+        for stem in apart
+    )
+    return f"in no week of the year: {', '.join(told)}"
+
+
+def nearest_words(bests: Sequence[Best], week: IsoWeek) -> str:
+    """When it can be made before a week in which it can't, and when again; '' for never."""
+    sides = _sides(bests, week)
+    if sides is None:
+        return ""
+    before, after = map(week_words, sides)
+    return f"It can be made until {before}, and again from {after}."
+
+
+def answer_toward_next(catalogue: Catalogue, bests: Sequence[Best], week: IsoWeek) -> Answer:
+    """The answer, in a week without any way, of the look that can be made next."""
+    best, sides = bests[cell_of(week) - 1], _sides(bests, week)
+    return answer_of(catalogue, best, bests[cell_of(sides[1]) - 1].look) if sides else best.answer
+
+
+def answer_of(catalogue: Catalogue, best: Best, look: Look) -> Answer:
+    """What one look lacks in a week in which no look of its recipe can be made."""
+    if look == best.look:
+        return best.answer
+    return catalogue.makeable.answers(look)[best.week - 1]
+
+
+def _sides(bests: Sequence[Best], week: IsoWeek) -> tuple[IsoWeek, IsoWeek] | None:
+    return either_side({best.week for best in bests if best.state != "none"}, week)

@@ -55,24 +55,27 @@ GRAVER = {
 FEW_WORDS = 4  # a sentence of so few (`Gloves on.`) stays with what it belongs to
 
 
-def take_home(stems: Iterable[Stem]) -> tuple[str, ...]:
-    """Cautions for whoever lives with the flowers; empty when there is nothing to say."""
-    return _sentences(stems, AT_HOME)
+def take_home(stems: Iterable[Stem], *, written: bool = True) -> tuple[str, ...]:
+    """Cautions for whoever lives with the flowers; empty when there is nothing to say.
+
+    With `written` also the sentence in the stem's own file, which may speak to the maker.
+    """
+    return _sentences(stems, AT_HOME, written=written)
 
 
 def at_the_bench(stems: Iterable[Stem]) -> tuple[str, ...]:
     """Cautions for whoever cuts and makes; empty when there is nothing to say."""
-    return _sentences(stems, AT_THE_BENCH)
+    return _sentences(stems, AT_THE_BENCH, written=True)
 
 
-def _sentences(stems: Iterable[Stem], words: dict[str, str]) -> tuple[str, ...]:
+def _sentences(stems: Iterable[Stem], words: dict[str, str], *, written: bool) -> tuple[str, ...]:
     stems = list(stems)
     by_hazard = {
         hazard: [stem for stem in stems if hazard in stem.hazards and not _covered(stem, hazard)]
         for hazard in words
     }
     told = [_said(words[hazard], having) for hazard, having in by_hazard.items() if having]
-    return (*told, *_written(stems))
+    return (*told, *(_written(stems) if written else ()))
 
 
 def _covered(stem: Stem, hazard: str) -> bool:

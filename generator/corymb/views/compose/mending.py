@@ -6,8 +6,8 @@ from corymb.studio.saying import and_list
 from corymb.trade.season.uncovered import Lack
 from corymb.trade.swaps.beyond import Nearest
 from corymb.views.compose import addresses
-from corymb.views.compose.answers import swap_view
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.swaps import swap_view, swap_words
 from corymb.views.pieces import Link
 from corymb.views.season import LackView
 
@@ -41,8 +41,7 @@ def mend(catalogue: Catalogue, lack: Lack, weeks: int) -> str:
 
 
 def _swap(catalogue: Catalogue, nearest: Nearest) -> str:
-    view = swap_view(catalogue, nearest.swap)
-    return f"{view.words} ({'; '.join(view.reasons)})" if view.reasons else view.words
+    return swap_words(swap_view(catalogue, nearest.swap))
 
 
 def _when(nearest: Nearest, weeks: int) -> str:

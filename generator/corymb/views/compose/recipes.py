@@ -8,7 +8,6 @@ from corymb.trade.differences import Difference, differences
 from corymb.trade.looks import Look, guide_of, sized
 from corymb.trade.order_lines import REGULAR
 from corymb.views.compose import addresses
-from corymb.views.compose.answers import spells_of
 from corymb.views.compose.asking import asking
 from corymb.views.compose.bands import band_of, words_of
 from corymb.views.compose.bench import bench_view
@@ -18,6 +17,7 @@ from corymb.views.compose.images import images_of, photos_of_look
 from corymb.views.compose.kin import kin_of
 from corymb.views.compose.look_words import Words
 from corymb.views.compose.seasons import season_of_look, weeks_words
+from corymb.views.compose.spells import spells_of
 from corymb.views.compose.wording import price_guide
 from corymb.views.pieces import Fact, Link
 from corymb.views.recipe import (

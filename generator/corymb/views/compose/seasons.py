@@ -11,10 +11,11 @@ from corymb.trade.looks import Look
 from corymb.trade.season.weeks import WEEKS, month_of, weeks_of
 from corymb.views.compose.answers import cell_words
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.states import STATE_WORDS
 from corymb.views.compose.wording import sentence, spans_of, third_of
 from corymb.views.season import CellState, SeasonView, WeekCell
 
-SAYS = {"pictured": "stands", "none": "not then"}
+SAYS = {**STATE_WORDS, "pictured": "stands"}
 
 
 def season_of_look(catalogue: Catalogue, look: Look) -> SeasonView:
@@ -46,8 +47,8 @@ def _view(states: Mapping[int, CellState], says: Mapping[int, str]) -> SeasonVie
     return SeasonView(
         cells=tuple(_cells(states, says)),
         sentence=sentence(_spans(states, "pictured") or "not as pictured in any week of the year"),
-        variant_sentence=sentence(f"with a variant: {also}" if also else ""),
-        swaps_sentence=sentence(f"with swaps: {swaps}" if swaps else ""),
+        variant_sentence=sentence(f"{STATE_WORDS['variant']}: {also}" if also else ""),
+        swaps_sentence=sentence(f"{STATE_WORDS['swaps']}: {swaps}" if swaps else ""),
     )
 
 

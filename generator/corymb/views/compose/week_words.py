@@ -6,8 +6,7 @@ from datetime import date
 
 from corymb.studio.values.dates import IsoWeek
 from corymb.studio.words import MONTHS
-from corymb.trade.season.watch import cell_of
-from corymb.views.compose.wording import third_of
+from corymb.views.compose.wording import third_of_day
 
 
 def week_words(week: IsoWeek) -> str:
@@ -15,28 +14,45 @@ def week_words(week: IsoWeek) -> str:
     return f"week {week.week}, {week_span(week)}"
 
 
+def weeks_span(first: IsoWeek, last: IsoWeek) -> str:
+    """`weeks 27 to 41, 29 June to 11 October 2026`; one week as it is called."""
+    if first == last:
+        return week_words(first)
+    return f"weeks {first.week} to {last.week}, {_days(first.monday(), last.sunday())}"
+
+
 def week_span(week: IsoWeek) -> str:
-    """Its first day and its last, months and years said once where they are the same."""
-    first, last = week.monday(), week.sunday()
+    """Its first day and its last: `14 to 20 September 2026`."""
+    return _days(week.monday(), week.sunday())
+
+
+def third_in(week: IsoWeek) -> str:
+    """The part of the month its Thursday lies in: `early July`."""
+    return third_of_day(_thursday(week))
+
+
+def week_third(week: IsoWeek) -> str:
+    """The same with the year: `early July 2027`."""
+    return f"{third_in(week)} {_thursday(week).year}"
+
+
+def week_month(week: IsoWeek) -> str:
+    """The month its Thursday lies in: `July 2027`. That day decides whose a week is (ISO 8601)."""
+    thursday = _thursday(week)
+    return f"{MONTHS[thursday.month - 1]} {thursday.year}"
+
+
+def _thursday(week: IsoWeek) -> date:
+    return date.fromisocalendar(week.year, week.week, 4)
+
+
+def _days(first: date, last: date) -> str:
+    """From one day to another, months and years said once where they are the same."""
     if first.year != last.year:
         return f"{_day(first)} {first.year} to {_day(last)} {last.year}"
     if first.month != last.month:
         return f"{_day(first)} to {_day(last)} {last.year}"
     return f"{first.day} to {_day(last)} {last.year}"
-
-
-def week_third(week: IsoWeek) -> str:
-    """The part of the month its cell of the year falls in, and the year: `early July 2027`.
-
-    So a week is called the same here as on the strips, where its Thursday is that of a plain year.
-    """
-    return f"{third_of(cell_of(week))} {week.year}"
-
-
-def week_month(week: IsoWeek) -> str:
-    """The month its Thursday lies in: `July 2027`. That day decides whose a week is (ISO 8601)."""
-    thursday = date.fromisocalendar(week.year, week.week, 4)
-    return f"{MONTHS[thursday.month - 1]} {thursday.year}"
 
 
 def _day(day: date) -> str:

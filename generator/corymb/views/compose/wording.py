@@ -86,8 +86,12 @@ def sentence(text: str) -> str:
 
 
 def third_of(week: int) -> str:
-    """The part of the month a week falls in: `late July`."""
-    day = date(COMMON_YEAR, 1, 1) + timedelta(days=thursday(week) - 1)
+    """The part of the month a week falls in, in a plain year: `late July`."""
+    return third_of_day(date(COMMON_YEAR, 1, 1) + timedelta(days=thursday(week) - 1))
+
+
+def third_of_day(day: date) -> str:
+    """The part of the month a day falls in: `late July`."""
     third = THIRDS[min((day.day - 1) // 10, 2)]
     return f"{third} {MONTHS[day.month - 1]}"
 
@@ -110,12 +114,16 @@ def runs_of(weeks: Iterable[int]) -> list[tuple[int, int]]:
     return runs
 
 
+def span_words(first: str, last: str) -> str:
+    """`early July to mid October`, or `late July` for two that are called the same."""
+    return first if first == last else f"{first} to {last}"
+
+
 def spans_of(weeks: frozenset[int]) -> str:
     """The weeks in words: `early July to mid October, late November`; all year; or empty."""
     if len(weeks) == len(WEEKS):
         return "all year"
     spans = []
     for first, last in runs_of(weeks):
-        start, end = third_of(first), third_of(last)
-        spans.append(start if start == end else f"{start} to {end}")
+        spans.append(span_words(third_of(first), third_of(last)))
     return and_list(dict.fromkeys(spans))

@@ -1,0 +1,67 @@
+"""How is a plant called in a sentence? `white cosmos` for `Cosmos, white`; lists keep its name."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from corymb.studio.models import Stem
+from corymb.studio.saying import and_list
+from corymb.views.compose.catalogue import Catalogue
+
+NAMED = 3  # more stems than this are only counted: our own choice, no source
+
+BEHIND = ("in", "on", "with", "from", "for", "of")
+"""Words that begin what is said after the plant: `ivy in berry`."""
+
+AFTER_SOMEBODY = (
+    "African",
+    "American",
+    "Bells",
+    "Canterbury",
+    "Chinese",
+    "Christmas",
+    "English",
+    "Iceland",
+    "Jacob's",
+    "Japanese",
+    "Jerusalem",
+    "Lenten",
+    "Michaelmas",
+    "New",
+    "Queen",
+    "Scots",
+    "Solomon's",
+    "Spanish",
+    "St",
+    "Welsh",
+)
+"""First words that keep their capital, as named after people, places and days."""
+
+
+def plant_words(stem: Stem) -> str:
+    """A plant as one would say it: what follows the comma goes before it.
+
+    A name of its own behind the comma, with a capital, stays where it is.
+    """
+    plant, comma, kind = stem.name.partition(", ")
+    if kind[:1].isupper():
+        return stem.name
+    if not comma:
+        return _small(plant)
+    if kind.split()[0] in BEHIND:
+        return f"{_small(plant)} {kind}"
+    return f"{kind} {_small(plant)}"
+
+
+def names_of(catalogue: Catalogue, stems: Sequence[str]) -> str:
+    """`shell dahlia, white cosmos and 4 more`."""
+    names = [plant_words(catalogue.stem(stem)) for stem in stems]
+    if len(names) > NAMED + 1:
+        names[NAMED:] = [f"{len(names) - NAMED} more"]
+    return and_list(names)
+
+
+def _small(plant: str) -> str:
+    if plant.split()[0] in AFTER_SOMEBODY:
+        return plant
+    return plant[:1].lower() + plant[1:]
