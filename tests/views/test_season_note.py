@@ -18,13 +18,20 @@ LAW = (
     "(1918: four days for a degree of latitude or 400 feet of height) "
 )
 # Book at 50 degrees; 4 days a degree, and 4 for 121.92 m.
+LATER, EARLIER = "later in spring, earlier in autumn.", "earlier in spring, later in autumn."
 MOVED = {
-    "two degrees north": ({"latitude": 52}, "8 days later in spring and earlier in autumn."),
-    "a degree south": ({"latitude": 49}, "has them 4 days earlier in spring and later in autumn."),
-    "a quarter of a degree": ({"latitude": 50.25}, "has them 1 day later in spring and earlier in"),
-    "next door": ({"latitude": 50.05}, "has them within a day."),
-    "uphill": ({"latitude": 50, "height": 244}, "has them 8 days later in spring"),
-    "in the south": ({"latitude": -50}, "lies half a year away, and has them within a day."),
+    "two degrees north": (
+        {"latitude": 52}, f"up to 8 days for somewhere, 2 degrees further north: {LATER}",
+    ),
+    "a degree south": (
+        {"latitude": 49}, f"up to 4 days for somewhere, 1 degree further south: {EARLIER}",
+    ),
+    "uphill": (
+        {"latitude": 50, "height": 244}, f"up to 8 days for somewhere, 244 m higher: {LATER}",
+    ),
+    "in the south": (
+        {"latitude": -50}, "half a year, to the other half of the world for somewhere.",
+    ),
 }  # fmt: skip
 
 
@@ -38,12 +45,32 @@ def note(**place: Any) -> tuple[str, ...]:
 @pytest.mark.parametrize(("place", "said"), MOVED.values(), ids=MOVED)
 def test_the_law_is_named_with_its_days_and_its_limits(place: dict[str, Any], said: str) -> None:
     moved, limits, _ = note(**place)
-    assert moved.startswith(f"{LAW}somewhere ") and said in moved
+    assert moved == f"{LAW}they are moved by {said}"
     assert limits == LIMITS
 
 
-def test_the_dates_of_the_garden_itself_need_no_law() -> None:
-    moved, log = note(latitude=50)
+@pytest.mark.parametrize("longitude", [0, 10])
+def test_the_law_is_quoted_with_longitude_where_that_is_counted(longitude: float) -> None:
+    studio = small_studio(stem())
+    update = {
+        "reference_place": at(45, longitude=-100),
+        "place": at(45, longitude=-100 + longitude),
+    }
+    house = studio.house.model_copy(update=update)
+    told, *_ = season_note(catalogue_of(Studio(studio.folder, house, stems=studio.stems), "staff"))
+    assert ("five degrees of longitude or 400 feet" in told) == bool(longitude)
+    # 4 days for each 5 degrees.
+    assert ("up to 8 days for somewhere, 10 degrees further east" in told) == bool(longitude)
+
+
+def test_where_the_law_is_stretched_the_note_carries_the_advice() -> None:
+    _, limits, _ = note(latitude=59)
+    assert limits.startswith("The law is out of its depth here: it isn't meant for the tropics, ")
+
+
+@pytest.mark.parametrize("latitude", [50, 50.05])
+def test_the_dates_of_the_garden_itself_need_no_law(latitude: float) -> None:
+    moved, log = note(latitude=latitude)
     assert moved.endswith("and hold good in somewhere as they are.")
     assert log.startswith("No log of first and last cuts speaks of these stems yet.")
     assert "33 % in its first, 50 % in its second." in log  # n / (n + 2)

@@ -33,6 +33,9 @@ FARTHEST_DAYS = 30.0
 TROPIC = 23.44
 """Latitude of the tropics in degrees: the tilt of the earth's axis."""
 
+OUT_OF_DEPTH = "it isn't meant for the tropics, nor for places more than a month apart"
+"""What a studio is told where the law is stretched."""
+
 # A box around the mainland and its islands, roughly: latitudes, then longitudes.
 NORTH_AMERICA = ((15.0, 75.0), (-170.0, -52.0))
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from corymb.studio.models import Stem
+from corymb.studio.saying import number_word
 from corymb.studio.words import LONG_FORMS
 from corymb.trade.colour.likeness import palette_of
 from corymb.trade.colour.shifts import colour_shift
@@ -33,8 +34,6 @@ SAME_SIZE = (0.90, 1.11)
 
 HEADS = {"leaf-spray": "sprays", "blade": "blades", "trail": "trails"}
 """What the forms that bear no head are counted by."""
-
-NUMBERS = ("no", "a", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 
 FAR = 14
 """Beyond so many days nobody counts them: house value."""
@@ -112,7 +111,7 @@ def _keeping(days: int) -> str:
     than = "longer" if days > 0 else "less"
     if many > FAR:
         return "keeps far longer" if days > 0 else "keeps far less long"
-    number = NUMBERS[many] if many < len(NUMBERS) else str(many)
+    number = "a" if many == 1 else number_word(many)
     return f"keeps {number} {'day' if many == 1 else 'days'} {than}"
 
 

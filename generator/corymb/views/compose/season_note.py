@@ -3,14 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from decimal import Decimal
 
-from corymb.studio.models.studio_file import ReferencePlace
+from corymb.studio.models import StudioFile
 from corymb.studio.saying import and_list, counted
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.circle import gap
 from corymb.trade.season.hopkins import Shift
 from corymb.trade.season.logged import weight
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.moved import doubt_words, moved_words
+from corymb.views.compose.plants import plant_words
+from corymb.views.compose.wording import percent
 
 LIMITS = (
     "The law is a rule of thumb, drawn up for the springs of North America and for woody plants "
@@ -26,28 +30,22 @@ def season_note(catalogue: Catalogue) -> tuple[str, ...]:
 
 def _note(catalogue: Catalogue) -> Iterator[str]:
     house, shift = catalogue.studio.house, catalogue.beds.shift
-    yield _moved(house.reference_place, house.place, shift)
-    if not shift.nothing:
-        yield LIMITS
+    yield _moved(house, shift)
+    if moved_words(house, shift):
+        yield " ".join(filter(None, [doubt_words(shift), LIMITS]))
     yield _log(catalogue)
 
 
-def _moved(reference: ReferencePlace, place: ReferencePlace, shift: Shift) -> str:
-    book = f"The dates in the stems’ files are those of {reference.name}"
-    if shift.nothing:
-        return f"{book}, and hold good in {place.name} as they are."
-    law = (
+def _moved(house: StudioFile, shift: Shift) -> str:
+    book = f"The dates in the stems’ files are those of {house.reference_place.name}"
+    moved = moved_words(house, shift)
+    if not moved:
+        return f"{book}, and hold good in {house.place.name} as they are."
+    longitude = ", five degrees of longitude" if shift.way.longitude_counts else ""
+    return (
         f"{book}. By the bioclimatic law of A. D. Hopkins (1918: four days for a degree of "
-        f"latitude or 400 feet of height) {place.name}"
+        f"latitude{longitude} or 400 feet of height) they are {moved}."
     )
-    half = " lies half a year away, and" if shift.half_year else ""
-    days = round(abs(shift.days))
-    if not days:
-        return f"{law}{half} has them within a day."
-    many = counted(days, "day", "days")
-    later = "later in spring and earlier in autumn"
-    sooner = "earlier in spring and later in autumn"
-    return f"{law}{half} has them {many} {later if shift.days > 0 else sooner}."
 
 
 def _log(catalogue: Catalogue) -> str:
@@ -68,13 +66,17 @@ def _log(catalogue: Catalogue) -> str:
     )
 
 
+def _weight(catalogue: Catalogue, years: int) -> str:
+    return percent(Decimal(round(100 * weight(years))) / 100, catalogue.studio.house)
+
+
 def _first_cut(catalogue: Catalogue, stem: str) -> str:
     days = round(_change(catalogue, stem))
     if not days:
         return "So far it agrees with the book."
     word = "later" if days > 0 else "earlier"
     many = counted(abs(days), "day", "days")
-    return f"It moved the first cut of {catalogue.stem(stem).name} most: {many} {word}."
+    return f"It moved the first cut of {plant_words(catalogue.stem(stem))} most: {many} {word}."
 
 
 def _change(catalogue: Catalogue, stem: str) -> float:
