@@ -356,7 +356,7 @@ CASES = [
         DAHLIAS,
         "    in season: early July - mid October",
         "    in season: March",
-        advice(15, 1, "can't be made as pictured: swap one of them for another.", JAR),
+        advice(15, 1, "‘Dahlia, shell’ and ‘Cosmos, white’ are never in season together, so", JAR),
         advice(3, 1, "can't be made as pictured: swap one of them for another.", WINDOW),
         advice(9, 1, "can't be made as pictured: swap one of them for another.", URN),
     ),

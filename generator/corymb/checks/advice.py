@@ -6,11 +6,13 @@ from collections.abc import Iterator
 
 from corymb.checks.looks import is_certain
 from corymb.studio.problems import Problem
+from corymb.studio.saying import and_list
 from corymb.studio.studio import Studio
 from corymb.trade.changes import ChangeError
-from corymb.trade.looks import looks_of
+from corymb.trade.looks import Look, looks_of
+from corymb.trade.season.apart import never_together
 from corymb.trade.season.beds import Beds
-from corymb.trade.season.hopkins import is_stretched
+from corymb.trade.season.hopkins import OUT_OF_DEPTH, is_stretched
 from corymb.trade.season.weeks import weeks_of_look
 
 
@@ -31,12 +33,18 @@ def _never_together(studio: Studio) -> Iterator[Problem]:
         known = all(_is_known(studio, line.stem) for line in look.lines)
         if known and look.lines and not weeks_of_look(look, beds):
             message = (
-                "Its stems are never in season together, so it can't be made as pictured: "
-                "swap one of them for another."
+                f"{_which(studio, look, beds)} are never in season together, so it can't be made "
+                "as pictured: swap one of them for another."
             )
             source = studio.sources["recipe", recipe.id]
             place = "stems" if recipe.stems else "based on"
             yield source.problem(message, place, advice=True, at_key=True)
+
+
+def _which(studio: Studio, look: Look, beds: Beds) -> str:
+    """Two stems by name; all of them where each two do meet."""
+    apart = never_together((line.stem for line in look.lines), beds)
+    return and_list(f"‘{studio.stems[stem].name}’" for stem in apart) if apart else "Its stems"
 
 
 def _too_far_from_the_book(studio: Studio) -> Iterator[Problem]:
@@ -46,9 +54,9 @@ def _too_far_from_the_book(studio: Studio) -> Iterator[Problem]:
     reference, place = studio.house.reference_place, studio.house.place
     if not doubtful and is_stretched(reference, place):
         message = (
-            f"The book dates of {reference.name} can't be worked out for here: the law isn't "
-            "meant for the tropics, nor for places more than a month apart. Write your own "
-            "garden's dates under `in season`, and its place under `reference place`."
+            f"The book dates of {reference.name} can't be worked out for here by Hopkins' law: "
+            f"{OUT_OF_DEPTH}. Write your own garden's dates under `in season`, and its place under "
+            "`reference place`."
         )
         yield source.problem(message, "place", "latitude", advice=True)
 
