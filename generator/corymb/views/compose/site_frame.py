@@ -47,6 +47,6 @@ def _menu(catalogue: Catalogue) -> tuple[MenuItem, ...]:
     items += [
         MenuItem(page.heading.menu, addresses.of_page(page.id), page.id)
         for page in pages_shown(catalogue)
-        if page.heading.menu
+        if page.heading.menu and (not catalogue.staff or page.heading.for_ == "staff")
     ]
     return tuple(items)
