@@ -12,6 +12,7 @@ from collections.abc import Mapping
 from corymb.studio.models import Stem
 from corymb.studio.models.studio_file import StudioFile
 from corymb.studio.studio import Studio
+from corymb.trade.dried import is_dried
 from corymb.trade.load.buckets import Filled, Lot, fill
 from corymb.trade.load.kinds import BucketKind
 from corymb.trade.orders.cut_days import CutDay
@@ -55,7 +56,7 @@ def lot_of(stem: Stem, count: int) -> Lot:
         longest_cm=stem.length.longest_cm,
         weight_g=stem.weight.grams,
         alone=any(hazard in HARMS_OTHERS for hazard in stem.hazards),
-        dry=not stem.conditioning.hours,
+        dry=is_dried(stem),
     )
 
 

@@ -7,6 +7,7 @@ from datetime import date
 
 from corymb.studio.models import Stem
 from corymb.studio.saying import and_list
+from corymb.trade.dried import is_dried
 from corymb.trade.hours.clock import between
 from corymb.trade.hours.heat import HOT_FROM, heat_advice
 from corymb.trade.orders.due import Due
@@ -55,7 +56,7 @@ def _fire(due: Due, stems: Iterable[Stem]) -> Iterator[str]:
     light = due.order.where.light
     if light == "candle":
         yield CANDLES
-    dried = dict.fromkeys(plant_of(stem) for stem in stems if not stem.conditioning.hours)
+    dried = dict.fromkeys(plant_of(stem) for stem in stems if is_dried(stem))
     if dried and light != "daylight":
         yield DRIED.format(names=and_list(dried))
 
