@@ -65,6 +65,11 @@ def _to_spare(parts: list[int], essential: list[bool]) -> int:
     return max(able, key=lambda i: (parts[i], -i))
 
 
+def in_proportion(count: int, out: int, in_: int) -> int:
+    """Whole stems for `count` of what goes out, at `in_` for `out`: one at least for any."""
+    return max(1, half_up(Fraction(count * in_, out))) if count and out else 0
+
+
 def times(counts: Sequence[int], quantity: int) -> list[int]:
     """Whole stems for `quantity` pieces alike. Raises ValueError when it is below 1."""
     if quantity < 1:

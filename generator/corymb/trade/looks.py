@@ -15,7 +15,7 @@ from corymb.studio.suggest import did_you_mean
 from corymb.studio.values.money import PriceGuide
 from corymb.studio.values.share import Scale
 from corymb.trade.changes import ChangeError, LookLine, changed, line_of
-from corymb.trade.counts import Counted, scaled
+from corymb.trade.counts import Counted, in_proportion, scaled
 
 
 @dataclass(frozen=True)
@@ -26,6 +26,8 @@ class Look:
     variant: str
     lines: tuple[LookLine, ...]
     parent_lines: tuple[LookLine, ...]
+    unswapped: tuple[LookLine, ...] = ()
+    """Where swaps are made: the lines before them, each in the place of what stands in for it."""
 
     @property
     def id(self) -> str:
@@ -39,11 +41,21 @@ class Look:
 
 
 def sized(look: Look, scale: Scale | None) -> list[int]:
-    """Whole stems of each line in one of the recipe's sizes; as written without one."""
+    """Whole stems of each line in one of the recipe's sizes; as written without one.
+
+    What stands in for another comes in for what that size would have had of it, in proportion.
+    """
     if scale is None:
         return [line.count for line in look.lines]
-    lines = [Counted(line.count, line.role, line.essential) for line in look.lines]
-    return scaled(lines, Fraction(scale.factor))
+    written = look.unswapped or look.lines
+    lines = [Counted(line.count, line.role, line.essential) for line in written]
+    counts = scaled(lines, Fraction(scale.factor))
+    if not look.unswapped:
+        return counts
+    return [
+        count if line.stem == was.stem else in_proportion(count, was.count, line.count)
+        for count, was, line in zip(counts, written, look.lines, strict=True)
+    ]
 
 
 def name_of(recipe: Recipe, variant_id: str) -> str:

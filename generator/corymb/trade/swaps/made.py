@@ -17,6 +17,8 @@ def with_swaps(look: Look, swaps: Sequence[StandIn]) -> Look:
     What comes in plays the part of what went out: its use in the look, its role, its place. A
     note stays behind, since it was written for another stem.
     """
+    if not swaps:
+        return look
     left, lines = list(swaps), []
     for line in look.lines:
         swap = next((s for s in left if (s.out, s.role) == (line.stem, line.role)), None)
@@ -24,7 +26,7 @@ def with_swaps(look: Look, swaps: Sequence[StandIn]) -> Look:
             left.remove(swap)
             line = replace(line, stem=swap.in_, count=swap.in_count, note="")
         lines.append(line)
-    return Look(look.recipe, look.variant, tuple(lines), look.lines)
+    return Look(look.recipe, look.variant, tuple(lines), look.lines, unswapped=look.lines)
 
 
 def swapped_stage(look: Look, swaps: Sequence[StandIn]) -> Stage:
