@@ -358,6 +358,13 @@ CASES = [
         at(45, 26, "`most of a piece`: ‘150 %’ is not a share: it lies between 0 % and 100 %."),
     ),
     case(
+        "fewer swaps than none",
+        HOUSE,
+        "    heaviest stem: 120 g",
+        "    heaviest stem: 120 g\nswaps: {lines at most: -1}",
+        at(45, 24, "`lines at most`: ‘-1’ is below nothing: write 0 or more."),
+    ),
+    case(
         "a mix that is flat at any lightness",
         HOUSE,
         "    heaviest stem: 120 g",

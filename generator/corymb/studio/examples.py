@@ -117,7 +117,7 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "lost above": "50 %",
         "accent above": "25 %",
     },
-    "Swapping": {"colour within": "20", "most of a piece": "50 %"},
+    "Swapping": {"colour within": "20", "most of a piece": "50 %", "lines at most": "3"},
     "StemFile": {"group": "Dahlias", "stems": "{dahlia-shell: {}}"},
     "Stem": {
         "name": "Dahlia, shell",

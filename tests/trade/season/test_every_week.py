@@ -22,6 +22,7 @@ from corymb.studio.studio import Studio
 from corymb.studio.values.season import Season, Window
 from corymb.trade.changes import LookLine
 from corymb.trade.colour.areas import FILLED
+from corymb.trade.colour.words import colour_word
 from corymb.trade.looks import Look, looks_of
 from corymb.trade.season.best import best_of
 from corymb.trade.season.makeable import Answer, Makeable
@@ -148,6 +149,34 @@ def pale(stem: Stem) -> float:
     )
 
 
+def kind(stem: Stem) -> str:
+    """Flower, green, fruit or hanging; a plume by whether it drinks as flowers do."""
+    if stem.form == "plume":
+        drinks = stem.use == "focal" or stem.conditioning.hours > 3
+        return "flower" if drinks else "green"
+    kinds = {
+        "green": ("blade", "leaf-spray"),
+        "fruit": ("berry", "pod"),
+        "hanging": ("trail",),
+    }
+    return next((kind for kind, forms in kinds.items() if stem.form in forms), "flower")
+
+
+def dry(stem: Stem) -> bool:
+    return stem.conditioning.hours == 0 and stem.vase_life.most >= 60
+
+
+def same_plant(one: str, other: str) -> bool:
+    """Such as statice beside dried statice: of one botanical name, and one word for the colour."""
+    a, b = STUDIO.stems[one], STUDIO.stems[other]
+    return a.botanical == b.botanical and _mostly(a) == _mostly(b)
+
+
+def _mostly(stem: Stem) -> str:
+    most = max(float(part.share or 0) for part in stem.colours)
+    return colour_word(min(part.hex for part in stem.colours if float(part.share or 0) == most))
+
+
 def allowed(line: LookLine, style: Style, other: Stem) -> bool:
     """Every rule of the house for one stem in place of a line, one after another."""
     own = STUDIO.stems[line.stem]
@@ -162,7 +191,11 @@ def allowed(line: LookLine, style: Style, other: Stem) -> bool:
         and other.length.longest_cm >= style.stem_length.shortest_cm
         and other.length.longest_cm
         >= 0.7 * min(own.length.longest_cm, style.stem_length.longest_cm)
-        and 0.25 <= area(own) / area(other) <= 4
+        and 1 / 3 <= area(own) / area(other) <= 3
+        and count <= 2.5 * line.count
+        and not (line.count >= 3 and count < (3 if line.role == "accent" else 2))
+        and kind(other) == kind(own)
+        and dry(other) == dry(own)
         and 1 / 1.6 <= count / wanted <= 1.6
         and not (line.role == "depth" and lighter > 12)
         and not (line.role == "light" and lighter < -12)
@@ -187,10 +220,16 @@ def state(look: Look, day: int) -> str:
         return "none"
     whole = sum(line.count * area(STUDIO.stems[line.stem]) for line in look.lines)
     changed = sum(line.count * area(STUDIO.stems[line.stem]) for line in missing)
-    if changed / whole > float(STUDIO.house.swaps.most_of_a_piece.fraction):
+    if len(missing) > 3 or changed / whole > float(STUDIO.house.swaps.most_of_a_piece.fraction):
         return "none"
     choices = [
-        [each for each in sorted(might(line, style)) if each not in here and day in days_of(each)]
+        [
+            each
+            for each in sorted(might(line, style))
+            if each not in here
+            and day in days_of(each)
+            and not any(same_plant(each, other) for other in here - {line.stem})
+        ]
         for line in missing
     ]
     return "swaps" if any(_all_differ(way) for way in _ways(choices)) else "none"
@@ -225,6 +264,8 @@ def test_every_swap_would_itself_pass_what_the_style_leaves_out(look: Look) -> N
                 line for line in look.lines if (line.stem, line.role) == (swap.out, swap.role)
             )
             assert swap.in_ in might(line, style)
+            others = {each.stem for each in look.lines} - {line.stem}
+            assert not any(same_plant(swap.in_, other) for other in others)
             assert thursday(answer.week) in days_of(swap.in_)
         assert len({swap.in_ for swap in answer.swaps}) == len(answer.swaps)
 

@@ -35,8 +35,10 @@ def blush(name: str, season: str, **keys: Any) -> Stem:
 
 ROSE = blush("rose", "June")
 MINT = blush("mint", "all year", use="foliage", colours=["green 5d7350 100 %"])
-PINK = blush("pink", "July")
-COSMOS = blush("cosmos", "July - August", head="4 cm")
+PINK = blush("pink", "July", botanical="Dianthus")
+COSMOS = blush("cosmos", "July - August", head="4 cm", botanical="Cosmos")
+JUNES = [blush(name, "June", botanical=f"Planta {name}") for name in "abcd"]
+JULYS = [blush(name, "July", botanical=f"Planta {name}") for name in "efgh"]
 
 
 def on(made: Makeable, what: Look, week: int) -> Answer:
@@ -55,6 +57,13 @@ def test_the_likest_stem_that_stands_stands_in_by_what_it_shows() -> None:
     jar = look(("rose", 3), ("mint", 9))
     assert [(s.in_, s.in_count) for s in on(made, jar, JULY).swaps] == [("pink", 3)]
     assert [(s.in_, s.in_count) for s in on(made, jar, AUGUST).swaps] == [("cosmos", 7)]
+
+
+def test_three_lines_may_be_swapped_at_once_and_a_studio_may_say_fewer() -> None:
+    jar = look(*((each.id, 1) for each in JUNES[:3]), ("mint", 40))
+    assert len(on(garden(MINT, *JUNES, *JULYS), jar, JULY).swaps) == 3
+    few = garden(MINT, *JUNES, *JULYS, limits=SwapLimits(lines=2))
+    assert on(few, jar, JULY).too_much
 
 
 NOT_THEN: dict[str, tuple[Makeable, Look, tuple[str, ...], bool]] = {
@@ -89,10 +98,22 @@ NOT_THEN: dict[str, tuple[Makeable, Look, tuple[str, ...], bool]] = {
         True,
     ),
     "two lines want the only stand-in": (
-        garden(ROSE, blush("tulip", "May"), MINT, PINK),
+        garden(ROSE, blush("tulip", "May", botanical="Tulipa"), MINT, PINK),
         look(("rose", 2), ("tulip", 2), ("mint", 9)),
         ("tulip",),
         False,
+    ),
+    "its stand-in is the plant of another line in another guise": (
+        garden(ROSE, MINT, PINK, blush("dried", "all year", botanical="Dianthus")),
+        look(("rose", 3), ("dried", 3), ("mint", 9)),
+        ("rose",),
+        False,
+    ),
+    "four lines would be swapped": (
+        garden(MINT, *JUNES, *JULYS),
+        look(*((each.id, 1) for each in JUNES), ("mint", 40)),
+        ("a", "b", "c", "d"),
+        True,
     ),
 }
 

@@ -38,7 +38,10 @@ AGAINST = {
     "length": ({"colours": BLUSH, "length": "8-10 cm"}, ("too short",)),
     "weight": ({"colours": BLUSH, "weight": "60 g"}, ("too heavy",)),
     "small heads": ({"colours": BLUSH, "head": "2 cm"}, ("too many stems for one",)),
-    "huge heads": ({"colours": BLUSH, "head": "18 cm"}, ("too big for its place",)),
+    "huge heads": (
+        {"colours": BLUSH, "head": "18 cm"},
+        ("too big for its place", "too few to be spread"),
+    ),
 }
 
 

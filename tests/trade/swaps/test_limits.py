@@ -18,6 +18,7 @@ TOLD: dict[str, tuple[dict[str, str], SwapLimits]] = {
     "the house's own": ({"colour within": "20", "most of a piece": "50 %"}, SwapLimits()),
     "colour alone": ({"colour within": "12.5"}, SwapLimits(colour=12.5)),
     "how much alone": ({"most of a piece": "30 %"}, SwapLimits(most=0.3)),
+    "how many lines alone": ({"lines at most": "1"}, SwapLimits(lines=1)),
 }
 
 
@@ -47,6 +48,26 @@ def test_whole_stems_may_show_too_much_or_too_little(head: str, broken: tuple[st
     rose, other = stem(), stem("other", head=head)
     pair = Pair(facts_of("rose", rose), facts_of("other", other))
     assert limits_broken(pair, line(1), style(), SwapLimits(area=1.2)) == broken
+
+
+APART = {
+    "a dried one": (
+        {"vase_life": "365 days", "conditioning": {"hours": "0", "do": "Keep dry."}},
+        ("dried for fresh",),
+    ),
+    "a pod": ({"form": "pod", "head": "8 cm"}, ("fruit for flowers",)),
+    "one that hangs": ({"form": "trail", "head_length": "12 cm"}, ("hanging for flowers",)),
+    "one for seven": ({"head": "15.8 cm"}, ("too big for its place", "too few to be spread")),
+    "many for one": ({"head": "3 cm"}, ("too many stems for one",)),
+}
+
+
+@pytest.mark.parametrize(("keys", "broken"), APART.values(), ids=APART)
+def test_what_sets_a_stem_apart_is_told_in_words(
+    keys: dict[str, Any], broken: tuple[str, ...]
+) -> None:
+    pair = Pair(facts_of("rose", stem()), facts_of("other", stem("other", **keys)))
+    assert limits_broken(pair, line(7), style(), SwapLimits()) == broken
 
 
 def test_each_limit_that_is_broken_is_told_once() -> None:

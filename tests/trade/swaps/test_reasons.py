@@ -8,20 +8,18 @@ import pytest
 
 from corymb.studio.models import Stem
 from corymb.studio.words import FORMS
-from corymb.trade.swaps.beside import KIN_FORMS, form_cost
-from corymb.trade.swaps.limits import SwapLimits
+from corymb.trade.swaps.beside import KIN_FORMS, Pair, facts_of, form_cost
 from corymb.trade.swaps.reasons import new_hazards, reasons
-from corymb.trade.swaps.standing_in import StandIn, StandIns
-from tests.trade.making import stem, style
+from corymb.trade.swaps.standing_in import StandIn
+from tests.trade.making import stem
 from tests.trade.swaps.making import line
-
-ANY = SwapLimits(colour=100, stems=100, area=100, lightness=100)
 
 
 def swap(out: Stem, coming: Stem, count: int = 6) -> tuple[StandIn, dict[str, Stem]]:
+    """What comes in, within the limits or far beyond them, and the stems that it is told with."""
     stems = {out.id: out, coming.id: coming}
-    (only,) = StandIns(stems, ANY).ranked(line(count, out.id), style(excludes=[]))
-    return only, stems
+    pair = Pair(facts_of(out.id, out), facts_of(coming.id, coming))
+    return StandIn.of(pair, line(count, out.id)), stems
 
 
 def told(count: int = 6, **keys: Any) -> tuple[str, ...]:

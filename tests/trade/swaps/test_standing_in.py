@@ -30,6 +30,8 @@ def offers(out: LookLine, *stems: Stem, **keys: Any) -> list[str]:
     return [each.in_ for each in ranked(out, *stems, **keys)]
 
 
+NO_WATER = {"hours": "0", "do": "Keep dry."}
+
 # One key of a stem that is otherwise the rose, and whether it may stand in for it.
 MAY: dict[str, tuple[dict[str, Any], bool]] = {
     "the same in all but name": ({}, True),
@@ -41,10 +43,16 @@ MAY: dict[str, tuple[dict[str, Any], bool]] = {
     "too short for seven tenths of what the style needs": ({"length": "15-20 cm"}, False),
     "another colour altogether": ({"colours": ["plum 4a1f3d 100 %"]}, False),
     "a little paler": ({"colours": ["ivory f3ddd2 100 %"]}, True),
-    "heads twice as wide": ({"head": "12 cm"}, True),
-    "heads so large that one stands for more than four": ({"head": "12.5 cm"}, False),
-    "heads so small that it takes more than four for one": ({"head": "2.9 cm"}, False),
+    "heads of nearly three times the area": ({"head": "10.3 cm"}, True),
+    "heads so large that one stands for more than three": ({"head": "10.5 cm"}, False),
+    "heads of two fifths of the area": ({"head": "3.8 cm"}, True),
+    "heads so small that it takes more than five for two": ({"head": "3.7 cm"}, False),
     "many small heads": ({"head": "2.9 cm", "heads_per_stem": "4"}, True),
+    "a flower of another form": ({"form": "globe"}, True),
+    "a leaf": ({"form": "leaf-spray", "head_length": "6 cm"}, False),
+    "a pod": ({"form": "pod"}, False),
+    "one that hangs": ({"form": "trail", "head_length": "6 cm"}, False),
+    "a dried one": ({"vase_life": "180-365 days", "conditioning": NO_WATER}, False),
 }
 
 
@@ -62,6 +70,63 @@ def test_a_line_with_a_part_of_its_own_asks_for_stems_of_that_part() -> None:
     others = stem("focal"), stem("filler", use="filler")
     assert offers(line(use="filler"), *others) == ["filler"]
     assert offers(line(), *others) == ["focal"]
+
+
+# So many roses, and a head that stands in for them by its area: may it, by role?
+SPREAD = {
+    "two and a half for one, as an accent": ("accent", 4, "3.8 cm", [10]),
+    "more than that": ("accent", 4, "3.7 cm", []),
+    "three dots of three": ("accent", 3, "6.5 cm", [3]),
+    "two dots of three": ("accent", 3, "7.3 cm", []),
+    "two of three that are no dots": ("light", 3, "7.3 cm", [2]),
+    "two dots of five": ("accent", 5, "9 cm", []),
+    "three dots of five": ("accent", 5, "8 cm", [3]),
+    "one of four": ("depth", 4, "10.2 cm", []),
+    "two of four": ("depth", 4, "9 cm", [2]),
+    "one of two": ("accent", 2, "8 cm", [1]),
+}
+
+
+@pytest.mark.parametrize(("role", "out", "head", "counts"), SPREAD.values(), ids=SPREAD)
+def test_what_is_spread_through_a_piece_stays_spread_and_never_becomes_a_crowd(
+    role: str, out: int, head: str, counts: list[int]
+) -> None:
+    found = ranked(line(out, role=role), stem("other", head=head))
+    assert [each.in_count for each in found] == counts
+
+
+# Beside roses that go out: what else is in the look, and whether the dahlia may come in.
+BESIDE: dict[str, tuple[dict[str, Any], bool]] = {
+    "another plant": ({"botanical": "Zinnia"}, True),
+    "the dahlia itself": ({"known_as": "dahlia"}, False),
+    "another dahlia of nearly its colour": ({"colours": ["blush e6c0b2 100 %"]}, False),
+    "a dahlia of another colour": ({"colours": ["white fafaf8 100 %"]}, True),
+    "a dried one of its colour": (
+        {"vase_life": "180-365 days", "conditioning": NO_WATER, "use": "filler"},
+        False,
+    ),
+}
+
+
+@pytest.mark.parametrize(("keys", "may"), BESIDE.values(), ids=BESIDE)
+def test_no_plant_comes_in_that_is_in_the_look_already(keys: dict[str, Any], may: bool) -> None:
+    other = stem(**{"known_as": "other", "botanical": "Dahlia", **keys})
+    stems = bed(stem("dahlia", botanical="Dahlia"), other)
+    lines = (line(6), line(3, other.id))
+    found = StandIns(stems).beside(lines[0], lines, style())
+    assert ("dahlia" in [each.in_ for each in found]) == may
+
+
+def test_another_stem_of_the_plant_that_goes_out_may_come_in() -> None:
+    roses = (line(6),)
+    found = StandIns(bed(stem("rambler"))).beside(roses[0], roses, style())
+    assert [each.in_ for each in found] == ["rambler"]
+
+
+def test_what_is_dried_stands_in_for_what_is_dried() -> None:
+    dried: dict[str, Any] = {"vase_life": "180-365 days", "conditioning": NO_WATER}
+    stems = {"rose": stem(**dried), "other": stem("other", **dried), "fresh": stem("fresh")}
+    assert [each.in_ for each in StandIns(stems).ranked(line(), style())] == ["other"]
 
 
 def test_a_longer_style_asks_for_longer_stems() -> None:
@@ -95,10 +160,9 @@ def test_depth_stays_deep_and_light_stays_light(role: str, hex_: str, may: bool)
 COUNTS = {
     "as large": (6, "6 cm", 1, 6),
     "half as wide again": (9, "9 cm", 1, 4),
-    "twice as wide": (8, "12 cm", 1, 2),
-    "half as wide": (2, "3 cm", 1, 8),
+    "two thirds as wide": (4, "4 cm", 1, 9),
     "four small heads on each": (5, "3 cm", 4, 5),
-    "a half goes up": (6, "12 cm", 1, 2),
+    "a half goes up": (10, "6 cm", 2, 5),
     "never fewer than one": (1, "7 cm", 1, 1),
 }
 
@@ -107,7 +171,7 @@ COUNTS = {
 def test_whole_stems_come_in_that_show_the_area_of_what_goes_out(
     out: int, head: str, heads: int, count: int
 ) -> None:
-    (only,) = ranked(line(out), stem("other", head=head, heads_per_stem=str(heads)))
+    (only,) = ranked(line(out, role="light"), stem("other", head=head, heads_per_stem=str(heads)))
     assert (only.out_count, only.in_count) == (out, count)
 
 
@@ -120,8 +184,8 @@ def test_a_stem_that_would_show_far_too_much_even_alone_isnt_offered() -> None:
 # What sets a stem apart from the rose (rosette, 6 cm, 5 days), and what it costs.
 COSTS: dict[str, tuple[dict[str, Any], float]] = {
     "nothing": ({}, 0),
-    "twice as wide": ({"head": "12 cm"}, A_DOUBLING),
-    "half as wide": ({"head": "3 cm"}, A_DOUBLING),
+    "twice as wide, and fewer": ({"head": "12 cm", "form": "umbel"}, A_DOUBLING + ANOTHER_FORM),
+    "half as wide, and twice as many": ({"head": "3 cm", "heads_per_stem": "2"}, A_DOUBLING),
     "a form of its kin": ({"form": "daisy"}, A_KIN_FORM),
     "another form": ({"form": "globe"}, ANOTHER_FORM),
     "two days less": ({"vase_life": "3-9 days"}, 2 * A_DAY_LESS),

@@ -281,6 +281,8 @@ class Swapping(FileModel):
     """How far its colours may be from those it stands in for (CIEDE2000; 1 is just seen)."""
     most_of_a_piece: ShareField = Share(Decimal("0.5"))
     """The share of what is seen of a piece that all its swaps may take together."""
+    lines_at_most: WholeField = 3
+    """How many of its lines may be swapped at once; 0 offers no swaps at all."""
 
     @field_validator("colour_within")
     @classmethod

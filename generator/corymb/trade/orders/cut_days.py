@@ -171,15 +171,13 @@ def _asked(wanted: Iterable[Wanted], options: Iterable[StandInOption]) -> Counte
 
 def _options(day: date, need: _Need, walked: Walked, makeable: Makeable) -> Iterable[StandInOption]:
     """The likest stems that stand, for a stem that isn't essential."""
-    recipe = need.line.piece.recipe
-    here = {line.stem for line in need.line.piece.look.lines}
-    line = need.look_line
+    piece, line = need.line.piece, need.look_line
     if line.essential:
         return
-    ranked = makeable.stand_ins.ranked(line, walked.studio.house.styles[recipe.style])
+    style = walked.studio.house.styles[piece.recipe.style]
+    ranked = makeable.stand_ins.beside(line, piece.look.lines, style)
     standing = (each for each in ranked if walked.may_cut(each.in_, day))
-    others = (each for each in standing if each.in_ not in here)
-    for _, each in zip(range(LOOKED_AT), others, strict=False):
+    for _, each in zip(range(LOOKED_AT), standing, strict=False):
         yield _option(need, each, walked)
 
 

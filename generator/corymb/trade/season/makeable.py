@@ -3,8 +3,8 @@
 A week is judged by its Thursday, as its cell is (`weeks`). Where a stem doesn't stand, the best
 stem that does may stand in for it (`swaps.standing_in`). Three rules keep a swapped piece the
 recipe's own: an essential stem is changed only by a variant, by the studio's own hand; no stem
-stands in twice, nor one that is in the look already; and swaps take at most a part of the visible
-area, half unless the studio says otherwise.
+stands in twice, nor one that is in the look already, in whatever guise; and swaps take at most a
+part of the visible area and a few of the lines, half and three unless the studio says otherwise.
 """
 
 from __future__ import annotations
@@ -104,24 +104,22 @@ class Makeable:
 
         None for an essential line.
         """
-        style, here = self._style_of[look.recipe], {line.stem for line in look.lines}
+        style, lines = self._style_of[look.recipe], look.lines
         return [
             [
                 (self.days(each.in_), each)
-                for each in (() if line.essential else self.stand_ins.ranked(line, style))
-                if each.in_ not in here
+                for each in (() if line.essential else self.stand_ins.beside(line, lines, style))
             ]
-            for line in look.lines
+            for line in lines
         ]
 
     def shares(self, look: Look) -> list[float]:
         """Each line's share of the visible area."""
         return line_shares(look.lines, self._stems)
 
-    @property
-    def most(self) -> float:
-        """The share of the visible area that swaps may take together."""
-        return self._limits.most
+    def too_much(self, shares: Sequence[float]) -> bool:
+        """Whether swaps of lines that take such shares would make another piece of it."""
+        return len(shares) > self._limits.lines or sum(shares) > self._limits.most
 
 
 class _Asked:
@@ -151,7 +149,7 @@ class _Asked:
         blocks = [i for i in missing if i not in taken]
         if blocks:
             return Answer(week, "none", 0.0, blocks=self._ids(blocks))
-        if sum(self._shares[i] for i in missing) > self._makeable.most:
+        if self._makeable.too_much([self._shares[i] for i in missing]):
             return Answer(week, "none", 0.0, blocks=self._ids(missing), too_much=True)
         return self._swapped(week, day, taken)
 

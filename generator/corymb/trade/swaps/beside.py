@@ -14,6 +14,9 @@ from corymb.studio.models import Stem
 from corymb.studio.words import LONG_FORMS
 from corymb.trade.colour.areas import visible_area
 from corymb.trade.colour.likeness import Palette, apart, mean_lab, palette_of
+from corymb.trade.colour.words import colour_word
+from corymb.trade.dried import is_dried
+from corymb.trade.swaps.families import family_of
 
 A_DOUBLING = 6.0
 """Heads twice or half the size count as much as this distance of colours."""
@@ -27,11 +30,11 @@ LONG_ENOUGH_DAYS = 14
 """Days that a stem keeps beyond these make it no better: no piece is kept for longer."""
 
 KIN_FORMS = (
-    ("rosette", "cup", "daisy"),
+    ("rosette", "cup", "trumpet", "daisy"),
     ("spike", "plume", "bell"),
     ("umbel", "cluster", "globe"),
     ("berry", "pod"),
-    ("leaf-spray", "blade", "trail"),
+    ("leaf-spray", "blade", "twig", "trail", "tassel"),
 )
 """Forms that do the same for the eye."""
 
@@ -43,6 +46,10 @@ class Facts(NamedTuple):
     stem: Stem
     use: str
     form: str
+    family: str
+    dried: bool
+    plant: tuple[str, str]
+    """Botanical name and main colour: two stems of one plant may be it dried and fresh."""
     palette: Palette
     lightness: float
     head: float
@@ -117,6 +124,9 @@ def facts_of(stem_id: str, stem: Stem) -> Facts:
         stem=stem,
         use=stem.use,
         form=stem.form,
+        family=family_of(stem),
+        dried=is_dried(stem),
+        plant=(stem.botanical, colour_word(colours[0][0])),
         palette=colours,
         lightness=mean_lab(colours)[0],
         head=head_size(stem),

@@ -27,20 +27,32 @@ class SwapLimits:
     """CIEDE2000 at most."""
     area: float = 1.6
     """Whole stems show at most so many times more or less."""
-    stems: float = 4.0
-    """So many stems for one at most, or one for so many."""
+    stems: float = 3.0
+    """One stem shows at most the area of so many of the other, whichever goes out."""
+    more: float = 2.5
+    """In whole stems at most so many times as many come in: each has to be cut and paid for."""
+    accents: int = 3
+    """An accent of so many stems or more keeps so many places at least: dots, not a blot."""
+    places: int = 2
+    """So does any other line: what is spread through a piece never shrinks to a single stem."""
     length: float = 0.7
     """Of the length that goes out, as far as the style needs it."""
     lightness: float = 12.0
     """L* at most lighter for depth, darker for light."""
     most: float = 0.5
     """The share of a piece's visible area that all its swaps may take together."""
+    lines: int = 3
+    """So many lines of a piece may be swapped at once: with more it is another piece."""
 
     @classmethod
     def of(cls, house: StudioFile) -> SwapLimits:
         """The studio's own, as far as its file tells them."""
         told = house.swaps
-        return cls(colour=told.colour_within, most=float(told.most_of_a_piece.fraction))
+        return cls(
+            colour=told.colour_within,
+            most=float(told.most_of_a_piece.fraction),
+            lines=told.lines_at_most,
+        )
 
 
 HOUSE_LIMITS = SwapLimits()
@@ -52,13 +64,17 @@ def limits_broken(pair: Pair, line: LookLine, style: Style, limits: SwapLimits) 
     found = (
         *unfit(pair.coming.stem, style),
         *broken_by_pair(pair, line.role, style, limits),
-        *broken_by_count(pair, line.count, limits),
+        *broken_by_count(pair, line.role, line.count, limits),
     )
     return tuple(dict.fromkeys(found))
 
 
 def broken_by_pair(pair: Pair, role: str, style: Style, limits: SwapLimits) -> Iterator[str]:
     """What doesn't hang on the count; last the colour, which takes longest."""
+    if pair.coming.dried != pair.out.dried:
+        yield "dried for fresh" if pair.coming.dried else "fresh for dried"
+    if pair.coming.family != pair.out.family:
+        yield f"{pair.coming.family} for {pair.out.family}"
     wanted_cm = min(pair.out.longest, style.stem_length.longest_cm) * limits.length
     if pair.coming.longest < wanted_cm:
         yield TOO_SHORT
@@ -74,10 +90,22 @@ def broken_by_pair(pair: Pair, role: str, style: Style, limits: SwapLimits) -> I
         yield "further off in colour"
 
 
-def broken_by_count(pair: Pair, count: int, limits: SwapLimits) -> Iterator[str]:
-    """What whole stems show of the area of so many that go out."""
-    shown = pair.whole_stems(count) / (count * pair.stems_for_one)
+def broken_by_count(pair: Pair, role: str, count: int, limits: SwapLimits) -> Iterator[str]:
+    """What whole stems show of the area of so many that go out, and how many they are."""
+    coming = pair.whole_stems(count)
+    if coming > count * limits.more:
+        yield "too many stems for one"
+    if coming < _places(role, count, limits):
+        yield "too few to be spread"
+    shown = coming / (count * pair.stems_for_one)
     if shown > limits.area:
         yield "shows too much in whole stems"
     if shown < 1 / limits.area:
         yield "shows too little in whole stems"
+
+
+def _places(role: str, count: int, limits: SwapLimits) -> int:
+    """How many places a line of so many stems keeps at least."""
+    if count < limits.accents:
+        return 1
+    return limits.accents if role == "accent" else limits.places

@@ -1,13 +1,14 @@
 """What could stand in for a stem of a look, and how many of it: the best first?
 
-Another stem of the same use that breaks none of the limits (`limits`): it fits the style, is long
-enough and of nearly the same colour, and keeps the role. It comes in whole stems that show as
+Another stem of the same use that breaks none of the limits (`limits`): it is of the same family
+(`families`) and dried only for what is dried; it fits the style, is long enough and of nearly the
+same colour, and keeps the role. It comes in whole stems that show as
 nearly as can be the area of what goes out. The season is not asked here.
 """
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from corymb.studio.models import Stem, Style
@@ -73,7 +74,22 @@ class StandIns:
         return tuple(
             StandIn.of(pair, line)
             for pair in pairs
-            if not any(broken_by_count(pair, line.count, self._limits))
+            if not any(broken_by_count(pair, line.role, line.count, self._limits))
+        )
+
+    def beside(
+        self, line: LookLine, lines: Sequence[LookLine], style: Style
+    ) -> tuple[StandIn, ...]:
+        """The same, but for what is in the look already: no such stem, nor its plant again.
+
+        Dried statice beside fresh of the same colour is the same plant in another guise.
+        """
+        here = {each.stem for each in lines}
+        plants = {self._facts[stem].plant for stem in here - {line.stem} if stem in self._facts}
+        return tuple(
+            each
+            for each in self.ranked(line, style)
+            if each.in_ not in here and self._facts[each.in_].plant not in plants
         )
 
     def _keeping(self, out: Facts, use: str, role: str, style: Style) -> list[Pair]:

@@ -1,0 +1,34 @@
+"""What is a stem in an arrangement: a flower, a grass or leaf, a fruit, or something that hangs?
+
+None does the work of another: a grass has no face, a trail holds no line, a seed head is no
+bloom. Common practice, no source.
+"""
+
+from __future__ import annotations
+
+from corymb.studio.models import Stem
+
+FLOWERS, GRASSES_AND_LEAVES, FRUIT, HANGING = "flowers", "grasses and leaves", "fruit", "hanging"
+
+FAMILIES: dict[str, tuple[str, ...]] = {
+    FLOWERS: ("rosette", "cup", "trumpet", "daisy", "umbel", "globe", "spike", "cluster", "bell"),
+    GRASSES_AND_LEAVES: ("plume", "blade", "twig", "leaf-spray"),
+    FRUIT: ("berry", "pod"),
+    HANGING: ("tassel", "trail"),
+}
+"""The forms of each."""
+
+DRINKS_HOURS = 4
+"""A plume that stands in water so long before it is used is a flower, not a grass."""
+
+_OF_FORM = {form: family for family, forms in FAMILIES.items() for form in forms}
+
+
+def family_of(stem: Stem) -> str:
+    """By its form; and a plume that is no grass, as lilac or lady's mantle, is a flower.
+
+    No grass is ever the focal, nor has to drink for long before it is used.
+    """
+    if stem.form == "plume" and (stem.use == "focal" or stem.conditioning.hours >= DRINKS_HOURS):
+        return FLOWERS
+    return _OF_FORM[stem.form]
