@@ -33,6 +33,9 @@ IVY = stem("ivy", 3, "trail", "foliage", "4a6848 70 5d7d55 30", 7, 32)
 SMOKE_BUSH = stem("smoke-bush", 7, "leaf-spray", "foliage", "4a2630 70 6b3a3a 30", 9, 24)
 FLAG = stem("flag-leaf", 5, "blade", "line", "6b8a5a 70 84a068 30", 7, 46)
 HIPS = stem("rosehip", 7, "berry", "filler", "b03a2a 100", 4)
+LILY = stem("lily-white", 3, "trumpet", "focal", "f7f5ef 90 c5d19a 6 d9a83a 4", 12)
+AMARANTH = stem("amaranth-red", 2, "tassel", "foliage", "7b1736 85 a84a62 15", 5, 34)
+DOGWOOD = stem("dogwood-red", 5, "twig", "line", "9c2b2e 100", 5, 60)
 POPPY_HEAD = stem("poppy-head", 5, "pod", "filler", "b0aa90 100", 3.4)
 
 BY_FORM = {
@@ -52,6 +55,9 @@ BY_FORM = {
         FLAG,
         HIPS,
         POPPY_HEAD,
+        LILY,
+        AMARANTH,
+        DOGWOOD,
     )
 }
 
@@ -84,11 +90,11 @@ ARRANGEMENTS = {
         ),
         Arrangement(
             "hotel-summer", "standing-piece", Vessel("urn", "stone urn", 30, 34), 85, 130,
-            (LARKSPUR, FLAG, DAHLIA, PHLOX, LACE, SMOKE_BUSH, IVY), "e9e4da",
+            (LARKSPUR, FLAG, DAHLIA, PHLOX, LACE, SMOKE_BUSH, IVY, LILY, AMARANTH), "e9e4da",
         ),
         Arrangement(
             "hotel-winter", "standing-piece", Vessel("vase", "slate vase"), 75, 120,
-            (SMOKE_BUSH, HIPS, POPPY_HEAD, GRASS, IVY), "3a4140",
+            (SMOKE_BUSH, HIPS, POPPY_HEAD, GRASS, IVY, DOGWOOD), "3a4140",
         ),
         Arrangement(
             "winter-buttonhole", "buttonhole", Vessel("wire"), 6, 11, (SMALL_HEAD, SMALL_LEAF)

@@ -52,7 +52,7 @@ def test_a_head_seen_from_the_side_is_as_wide_as_the_stem_says(form: str, across
         )
 
 
-LONG = ["spike", "bell", "plume", "leaf-spray", "blade", "trail"]
+LONG = ["spike", "bell", "plume", "leaf-spray", "blade", "twig", "trail", "tassel"]
 
 
 @pytest.mark.parametrize(("across_cm", "length_cm"), [(4, 14), (8, 24), (5, 40)])
@@ -66,7 +66,7 @@ def test_a_long_head_is_as_long_as_the_stem_says(
 
 
 @pytest.mark.parametrize(("across_cm", "length_cm"), [(4, 14), (8, 24)])
-@pytest.mark.parametrize("form", ["spike", "bell", "plume", "leaf-spray"])
+@pytest.mark.parametrize("form", ["spike", "bell", "plume", "leaf-spray", "twig"])
 def test_a_long_head_is_about_as_wide_as_the_stem_says(
     form: str, across_cm: float, length_cm: float
 ) -> None:

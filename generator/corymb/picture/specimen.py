@@ -9,13 +9,14 @@ from corymb.picture.svg import element, safe_id, text_element
 
 WIDE, HIGH = 400.0, 480.0
 MARGIN = 28.0
+TIP = 7.0  # of a longer wand, so many widths of its tip are shown: all of it would be a hair
 STALK = 0.42  # of the sheet's height is stalk, under a head that faces us
 
 
 def draw_stem(stem: PictureStem) -> str:
     """One head on its stalk as an SVG without a ground; the same values give the same bytes."""
     form = FORMS[stem.form]
-    length_cm = stem.head_length_cm or stem.head_cm * form.length
+    length_cm = min(stem.head_length_cm or stem.head_cm * form.length, TIP * stem.head_cm)
     room = HIGH - 2 * MARGIN
     upright = room * (1 - STALK) if form.facing is Facing.FRONT else room * 0.82
     tall_cm = stem.head_cm if form.facing is Facing.FRONT else max(length_cm, stem.head_cm)

@@ -17,17 +17,20 @@ FORMS = (
     "spike",
     "cluster",
     "cup",
+    "trumpet",
     "bell",
     "plume",
+    "tassel",
     "trail",
     "leaf-spray",
     "blade",
+    "twig",
     "berry",
     "pod",
 )
 """The shape of a flower head, leaf, fruit or pod, as it is drawn."""
 
-LONG_FORMS = ("spike", "plume", "trail", "leaf-spray", "blade", "bell")
+LONG_FORMS = ("spike", "plume", "tassel", "trail", "leaf-spray", "blade", "twig", "bell")
 """The forms that are longer than wide, so that they also need a `head length`."""
 
 HAZARDS = (

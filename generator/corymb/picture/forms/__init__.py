@@ -16,7 +16,10 @@ from corymb.picture.forms import (
     pod,
     rosette,
     spike,
+    tassel,
     trail,
+    trumpet,
+    twig,
     umbel,
 )
 from corymb.picture.forms.base import Drawn, Facing, Head
@@ -40,6 +43,7 @@ FORMS: dict[str, Form] = {
     "globe": Form(globe.draw, Facing.FRONT, cuts=1),
     "cluster": Form(cluster.draw, Facing.FRONT, divisible=True, cuts=1),
     "cup": Form(cup.draw, Facing.SIDE),
+    "trumpet": Form(trumpet.draw, Facing.FRONT),
     "spike": Form(spike.draw, Facing.SIDE, divisible=True, length=4.0),
     "bell": Form(bell.draw, Facing.SIDE),
     "plume": Form(plume.draw, Facing.SIDE, divisible=True, length=3.0),
@@ -47,6 +51,8 @@ FORMS: dict[str, Form] = {
     "blade": Form(blade.draw, Facing.SIDE, divisible=True, length=6.0),
     "berry": Form(berry.draw, Facing.SIDE, divisible=True),
     "pod": Form(pod.draw, Facing.SIDE),
+    "twig": Form(twig.draw, Facing.SIDE, divisible=True, length=9.0),
+    "tassel": Form(tassel.draw, Facing.HANGING, divisible=True, length=6.0),
     "trail": Form(trail.draw, Facing.HANGING, divisible=True, length=5.0),
 }
 
