@@ -6,7 +6,7 @@ from dataclasses import replace
 from typing import Any
 
 from corymb.site.render import render
-from corymb.views import cut, frame, orders, pages, papers, recipe, season, stem, week
+from corymb.views import cut, frame, orders, pages, papers, recipe, season, stem, week, weeks_ahead
 from corymb.views.pieces import Audience
 from tests.theme.filling import filled
 
@@ -24,7 +24,7 @@ VIEWS: tuple[tuple[str, Audience, Any], ...] = (
     ("made_list.html", "clients", pages.MadeListView),
     ("made.html", "clients", pages.MadeView),
     ("made.html", "staff", pages.StaffMade),
-    ("weeks_ahead.html", "staff", season.WeeksAheadView),
+    ("weeks_ahead.html", "staff", weeks_ahead.WeeksAheadView),
     ("orders.html", "staff", orders.OrdersView),
     ("order.html", "staff", orders.OrderView),
     ("cut.html", "staff", cut.CutListView),

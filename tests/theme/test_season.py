@@ -10,6 +10,7 @@ from bs4 import BeautifulSoup, Tag
 
 from corymb.site.render import environment
 from corymb.studio.words import MONTHS
+from corymb.views.compose.states import STATE_WORDS
 from corymb.views.pieces import Link
 from corymb.views.recipe import ClientRecipe
 from corymb.views.season import CellState, SeasonView, WeekCell
@@ -18,7 +19,7 @@ from tests.theme.pages import rendered_view
 
 STATES: tuple[CellState, ...] = ("pictured", "variant", "swaps", "none")
 Year = dict[CellState, tuple[tuple[int, int], ...]]
-STATE_WORDS = ["as pictured", "with a variant", "with swaps", "not then"]
+ALL_WORDS = list(STATE_WORDS.values())
 ALL_FOUR: Year = {"pictured": ((27, 35),), "variant": ((1, 2), (36, 38)), "swaps": ((52, 52),)}
 
 
@@ -48,16 +49,13 @@ def test_a_week_is_one_cell_with_its_words() -> None:
 
 
 def test_the_four_states_differ_in_form_not_in_colour_alone() -> None:
-    def form(state: CellState) -> tuple[str, ...]:
+    def height(state: CellState) -> str:
         cell = strip().select_one(f".is-{state}")
         assert cell is not None
-        return tuple(sorted(cls for part in cell.select("path") for cls in part.get("class", [])))
+        level = cell.select_one(".level")
+        return str(level["d"]).split("v")[1].partition("h")[0] if level else ""
 
-    assert {state: form(state) for state in ("variant", "swaps", "none")} == {
-        "variant": ("stripes",),
-        "swaps": ("low",),
-        "none": (),
-    }
+    assert [height(state) for state in ("variant", "swaps", "none")] == ["23", "12", ""]
     counts = [len(strip().select(f".is-{state}")) for state in STATES]
     assert counts == [9, 5, 1, 37]
 
@@ -76,7 +74,7 @@ def test_weeks_on_end_are_one_line_at_a_glance() -> None:
     assert lines == {
         "glance-year": "M0 17h518",
         "glance-weeks": "M260 17H350",
-        "glance-variant": "M0 5H20M350 5H380M0 29H20M350 29H380",
+        "glance-variant": "M0 22.5H20M350 22.5H380",
         "glance-swaps": "M510 28H520",
     }
     assert not drawn.get_text(strip=True)
@@ -87,11 +85,10 @@ def test_a_state_that_never_comes_leaves_no_mark_at_a_glance() -> None:
     assert [path["d"] for path in drawn.select("path")] == ["M0 17h518", "M0 17H520"]
 
 
-@pytest.mark.parametrize("thin", [False, True], ids=["wide", "thin"])
 @pytest.mark.parametrize(
     ("years", "words"),
     [
-        ([ALL_FOUR], STATE_WORDS),
+        ([ALL_FOUR], ALL_WORDS),
         ([{"pictured": ((3, 9),)}], ["as pictured", "not then"]),
         (
             [{"pictured": ((3, 9),)}, {"swaps": ((3, 9),)}],
@@ -102,10 +99,8 @@ def test_a_state_that_never_comes_leaves_no_mark_at_a_glance() -> None:
     ],
     ids=["all-four", "two", "of-two-strips", "all-year", "none-shown"],
 )
-def test_the_key_explains_what_occurs_and_no_more(
-    years: list[Year], words: list[str], thin: bool
-) -> None:
-    key = printed("season-key", "season_key", [season(year) for year in years], thin=thin)
+def test_the_key_explains_what_occurs_and_no_more(years: list[Year], words: list[str]) -> None:
+    key = printed("season-key", "season_key", [season(year) for year in years])
     assert [item.get_text(strip=True) for item in key.select("li")] == words
 
 

@@ -80,17 +80,20 @@ def test_the_months_are_the_years_twelve_with_their_anchors() -> None:
 
 
 @pytest.mark.parametrize(
-    ("day", "now", "anchor"),
+    ("day", "made_on", "month_of_it"),
     [
-        (date(2026, 9, 16), "Mid September", "september"),
-        (date(2027, 1, 1), "Late December", "december"),  # in week 53, shown as the 52nd
-        (date(2024, 12, 30), "Early January", "january"),  # in week 1 of 2025
+        (date(2026, 9, 16), "16 September 2026", "September"),
+        (date(2027, 1, 1), "1 January 2027", "January"),  # though in week 53
+        (date(2024, 12, 30), "30 December 2024", "December"),  # though in week 1 of 2025
     ],
     ids=["september", "week-53", "week-1"],
 )
-def test_the_page_opens_with_the_month_of_the_build(day: date, now: str, anchor: str) -> None:
+def test_the_page_opens_with_the_month_of_the_build(
+    day: date, made_on: str, month_of_it: str
+) -> None:
     view = in_season_view(replace(CLIENTS, today=day))
-    assert (view.now, view.this_month) == (now, anchor)
+    assert (view.made_on, view.now.name) == (made_on, month_of_it)
+    assert view.now in view.months
 
 
 def test_a_recipes_row_opens_to_each_of_its_stems_once() -> None:

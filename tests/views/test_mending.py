@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from corymb.trade.season.uncovered import Lack
 from corymb.trade.swaps.beyond import Nearest
+from corymb.trade.swaps.standing_in import StandIn
 from corymb.views.compose.mending import lack_view
 from tests.views.making import catalogue_of, demo, swap
 
@@ -20,8 +23,8 @@ def near(*against: str, weeks: int = 8) -> Nearest:
 MENDS = {
     "nothing": (
         Lack("dahlia-shell", True, None),
-        "Nothing that could stand here as focal stands then.",
-        "Grow or buy something near it.",
+        "Nothing near it stands then.",
+        "Grow or buy something like it.",
     ),
     "essential": (
         Lack("dahlia-shell", True, near()),
@@ -61,3 +64,21 @@ def test_what_can_hurt_where_the_lacking_stem_couldn_t_is_told() -> None:
     coming = next(s for s in demo().stems.values() if "skin allergy" in s.hazards)
     lack = Lack("dahlia-shell", False, Nearest(swap("dahlia-shell", coming.id), 8, ()))
     assert "can set off a skin allergy" in " ".join(lack_view(CATALOGUE, lack, weeks=8).careful)
+
+
+FAR = {
+    "forty for eight": replace(swap("dahlia-shell", "zinnia-coral"), out_count=8, in_count=40),
+    "one for five": replace(swap("dahlia-shell", "zinnia-coral"), out_count=5, in_count=1),
+    "another colour": replace(swap("dahlia-shell", "zinnia-coral"), colour_distance=35.0),
+}
+
+
+@pytest.mark.parametrize("swap_", FAR.values(), ids=FAR)
+def test_what_is_far_off_is_not_called_the_nearest(swap_: StandIn) -> None:
+    lack = Lack("dahlia-shell", False, Nearest(swap_, 8, ()))
+    assert lack_view(CATALOGUE, lack, weeks=8).mend.startswith("Nothing near it stands then.")
+
+
+def test_what_breaks_three_limits_is_not_called_the_nearest() -> None:
+    lack = Lack("dahlia-shell", False, near("too short", "too heavy", "further off in colour"))
+    assert lack_view(CATALOGUE, lack, weeks=8).mend.startswith("Nothing near it stands then.")

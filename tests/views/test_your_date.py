@@ -9,6 +9,7 @@ import pytest
 
 from corymb.studio.values.money import PriceGuide
 from corymb.trade.season.best import Best
+from corymb.trade.season.sureness import AT_LEAST
 from corymb.views.compose.your_date import dated, your_date_view
 from corymb.views.season import DatedRecipe
 from tests.views.making import best, catalogue_of, demo, swap, year_of
@@ -102,3 +103,31 @@ def test_every_recipe_of_every_style_is_asked_once() -> None:
     assert sorted(hrefs) == sorted(f"arrangements/{recipe}.html" for recipe in CLIENTS.looks)
     assert view.today == "2026-09-16"
     assert view.months[8].href == "in-season.html#september"
+
+
+def test_what_is_lacking_is_that_of_the_look_of_the_nearest_day_or_of_the_next() -> None:
+    never = best(1, JAR, "none", 0.0, blocks=["crocosmia-ember"], nearest=20)
+    told = jar([best(20, LATER, "variant"), best(40, JAR)], never)
+    near, next_ = told.answers[told.weeks[20]], told.answers[told.next[20]]
+    assert "crocosmia" not in near.blocks  # the variant of week 20 has none
+    assert "crocosmia" in next_.blocks  # the recipe itself stands in week 40
+    assert told.weeks[19] == told.next[19] and told.weeks[39] == told.next[39]
+
+
+def test_how_sure_is_explained_in_years_that_hold_by_the_borders() -> None:
+    borders = {word: least for least, word in AT_LEAST}
+    means = {fact.value: fact.label for fact in your_date_view(CLIENTS).sure_means}
+    assert means["Sure"] == "at least nine years in ten" and borders["sure"] == 9 / 10
+    assert means["Likely"] == "about two years in three, or more"
+    assert borders["likely"] == pytest.approx(2 / 3, abs=0.02)
+    assert means["Touch and go"] == "in some years and not in others"
+
+
+@pytest.mark.parametrize(("latitude", "doubted"), [(52.3, False), (42.9, True)])
+def test_clients_are_told_where_the_dates_are_brought_from_too_far(
+    latitude: float, doubted: bool
+) -> None:
+    house = demo().house
+    place = house.place.model_copy(update={"latitude": latitude})
+    studio = replace(demo(), house=house.model_copy(update={"place": place}))
+    assert bool(your_date_view(catalogue_of(studio)).doubt) == doubted

@@ -17,6 +17,7 @@ from urllib.parse import quote
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
 import corymb.theme
+from corymb.views.compose.states import STATE_WORDS
 from corymb.views.frame import PageFrame, SiteFrame
 
 THEME = Path(str(corymb.theme.__file__)).parent
@@ -34,8 +35,8 @@ def typeset(value: object) -> object:
 
 @cache
 def environment() -> Environment:
-    """The templates of the theme."""
-    return Environment(
+    """The templates of the theme, and the words that all of them share."""
+    templates = Environment(
         loader=FileSystemLoader(TEMPLATES),
         autoescape=True,
         undefined=StrictUndefined,
@@ -44,6 +45,8 @@ def environment() -> Environment:
         keep_trailing_newline=True,
         finalize=typeset,
     )
+    templates.globals["state_words"] = dict(STATE_WORDS)
+    return templates
 
 
 def render(site: SiteFrame, page: PageFrame, view: object) -> bytes:

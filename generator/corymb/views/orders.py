@@ -9,7 +9,8 @@ from corymb.views.money import MoneyView
 from corymb.views.papers import LoadView
 from corymb.views.pieces import Fact, ImagePair, Link
 from corymb.views.reality import RealityView
-from corymb.views.season import AnswerView, LackView
+from corymb.views.season import AnswerView
+from corymb.views.weeks_ahead import LackView
 
 
 @dataclass(frozen=True)

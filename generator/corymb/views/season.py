@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from corymb.trade.season.best import BestState
-from corymb.views.pieces import ImagePair, Link
+from corymb.views.pieces import Fact, ImagePair, Link
 
 CellState = BestState
 
@@ -39,10 +39,10 @@ class SeasonView:
 class SwapView:
     """One stem standing in for another, and why that one."""
 
-    words: str  # '5 Scabious, plum for 3 Sweet pea, plum'
+    words: str  # '5 plum scabious in place of 3 plum sweet pea'; without counts for clients
     coming: Link
     going: Link
-    reasons: tuple[str, ...]  # 'nearly the same colour', 'heads half as wide'
+    reasons: tuple[str, ...]  # 'nearly the same colour'; for staff 'heads half as wide' as well
     careful: tuple[str, ...]  # what to be careful of that what goes out didn't ask for
 
 
@@ -51,12 +51,12 @@ class AnswerView:
     """How an arrangement can be made at a time, or what keeps it from being made."""
 
     state: CellState
-    words: str  # 'As pictured', 'As ‘Later in the year’', 'With swaps', 'Not then'
+    words: str  # 'As pictured', 'With the variant ‘Later in the year’', 'Not then'
     look: Link | None  # the look to make; None for `none`
     image: ImagePair | None  # and how it looks
     swaps: tuple[SwapView, ...]
-    blocks: str  # 'Nothing stands in for Dahlia, shell.' or ''
-    nearest: str  # 'The nearest is late June.' or ''
+    blocks: str  # 'Not out then: shell dahlia.' or ''; 'Nothing stands in for ...' for staff
+    nearest: str  # 'Again from week 23, 1 to 7 June 2027.' or ''
 
 
 @dataclass(frozen=True)
@@ -64,8 +64,8 @@ class SpellView:
     """Weeks on end with one answer."""
 
     when: str  # 'Early July to mid October'
-    weeks: str  # 'weeks 27 to 41'
-    sure: str  # 'sure', or 'sure, touch and go at the ends'
+    weeks: str  # 'weeks 27 to 41, 29 June to 11 October 2026', or 'every week'
+    sure: str  # 'sure', or 'sure, touch and go at both ends'
     answer: AnswerView
 
 
@@ -111,10 +111,15 @@ class MonthView:
 class InSeasonView:
     """The year at a glance."""
 
-    now: str  # 'Mid September', at the time of the build
-    this_month: str  # the anchor of the month of the build
+    made_on: str  # '16 September 2026', the day of the build
+    now: MonthView  # the month of that day
     styles: tuple[StyleYear, ...]
     months: tuple[MonthView, ...]
+
+    @property
+    def seasons(self) -> tuple[SeasonView, ...]:
+        """The strips of all recipes, for the key to them."""
+        return tuple(recipe.row.season for style in self.styles for recipe in style.recipes)
 
 
 @dataclass(frozen=True)
@@ -135,6 +140,7 @@ class DatedRecipe:
     answers: tuple[AnswerView, ...]
     prices: tuple[str, ...]  # of each answer, '' where none is written down
     weeks: tuple[int, ...]  # for each of the 52 weeks, which of `answers`
+    next: tuple[int, ...]  # the same for whoever can't have the nearest, since it has gone by
     sure: tuple[str, ...]  # for each of the 52 weeks, as 'sure' or 'touch and go'
 
 
@@ -153,75 +159,6 @@ class YourDateView:
 
     today: str  # the day of the build, YYYY-MM-DD
     months: tuple[Link, ...]  # to the year at a glance
+    sure_means: tuple[Fact, ...]  # 'likely', and how many years that is
+    doubt: str  # why nothing is sure here, or ''
     styles: tuple[DatedStyle, ...]
-
-
-@dataclass(frozen=True)
-class WeekAhead:
-    """What a week brings in the beds."""
-
-    id: str  # '2026-W38', an anchor
-    title: str  # 'Week 38'
-    when: str  # '14 to 20 September 2026'
-    coming_on: tuple[Link, ...]
-    at_best: tuple[Link, ...]
-    going_over: tuple[Link, ...]
-
-
-@dataclass(frozen=True)
-class LastChance:
-    """A recipe that can't be made any more some weeks from now."""
-
-    recipe: Link
-    last: str  # 'week 40, 28 September to 4 October 2026'
-    how: AnswerView  # in its last week
-    why: str  # 'Nothing stands in for Dahlia, shell after that.'
-    again: str  # 'early July 2027'
-
-
-@dataclass(frozen=True)
-class LackView:
-    """A stem that keeps the nearest recipe from being made, and what would mend that."""
-
-    stem: Link
-    mend: str  # 'Nearest is 5 ... for 3 ...: too short. Grow or buy a focal stem near it ...'
-    careful: tuple[str, ...]  # of what comes nearest, where what is lacking didn't ask for it
-
-
-@dataclass(frozen=True)
-class UncoveredSpell:
-    """Weeks in which no recipe of a style can be made, and what would mend that."""
-
-    when: str  # 'from mid October to early November', 'in mid June'
-    weeks: int
-    nearest: Link  # the recipe or variant that comes nearest
-    lacks: tuple[LackView, ...]
-
-
-@dataclass(frozen=True)
-class UncoveredStyle:
-    """A style and the weeks it has nothing for."""
-
-    style: Link
-    spells: tuple[UncoveredSpell, ...]
-
-
-@dataclass(frozen=True)
-class MonthAhead:
-    """The weeks whose Thursday lies in a month."""
-
-    name: str  # 'January 2027'
-    weeks: tuple[WeekAhead, ...]
-
-
-@dataclass(frozen=True)
-class WeeksAheadView:
-    """For the people who grow and make: what comes, what goes, and where the year is thin."""
-
-    last_chances: tuple[LastChance, ...]
-    within: int  # weeks that the last chances look ahead
-    next_weeks: tuple[WeekAhead, ...]
-    months: tuple[MonthAhead, ...]  # the rest of a year
-    uncovered: tuple[UncoveredStyle, ...]
-    covered: tuple[Link, ...]  # the styles with something in every week
-    season_note: tuple[str, ...]  # how book dates came to this garden, and what the log adds

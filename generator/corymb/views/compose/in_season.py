@@ -10,19 +10,21 @@ from corymb.trade.season.weeks import WEEKS, month_of, weeks_of
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.seasons import season_of_look, season_of_stem
-from corymb.views.compose.wording import sentence, third_of
+from corymb.views.compose.week_words import day_words
 from corymb.views.pieces import Link
 from corymb.views.season import InSeasonView, MonthView, RecipeYear, StripRow, StyleYear
 
 
 def in_season_view(catalogue: Catalogue) -> InSeasonView:
-    """The page of the year, opened in the week of the build."""
+    """The page of the year, opened at the month of the day of the build."""
     recipes = {recipe.id: _recipe_year(catalogue, recipe) for recipe in catalogue.recipes()}
+    numbers = range(1, len(MONTHS) + 1)
+    months = tuple(_month(catalogue, recipes, number) for number in numbers)
     return InSeasonView(
-        now=sentence(third_of(catalogue.week)).rstrip("."),
-        this_month=month_id(month_of(catalogue.week)),
+        made_on=day_words(catalogue.today),
+        now=months[catalogue.today.month - 1],
         styles=tuple(_styles(catalogue, recipes)),
-        months=tuple(_month(catalogue, recipes, number) for number in range(1, len(MONTHS) + 1)),
+        months=months,
     )
 
 

@@ -9,13 +9,21 @@ from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.swaps import swap_view, swap_words
 from corymb.views.pieces import Link
-from corymb.views.season import LackView
+from corymb.views.weeks_ahead import LackView
+
+FARTHEST = 30.0
+"""A colour farther off (CIEDE2000) isn't near."""
+
+MOST_FOR_ONE = 4
+"""Nor are more stems for one, or one for more."""
+
+MOST_AGAINST = 2
+"""Nor is what breaks more limits. All three are house values: common practice, no source."""
 
 
 def lack_view(catalogue: Catalogue, lack: Lack, weeks: int) -> LackView:
     """A stem that is lacking for so many weeks, and what would mend that."""
-    stem = catalogue.stem(lack.stem)
-    near = lack.nearest
+    stem, near = catalogue.stem(lack.stem), _near(lack)
     return LackView(
         stem=Link(stem.name, addresses.of_stem(stem.id)),
         mend=mend(catalogue, lack, weeks),
@@ -25,12 +33,12 @@ def lack_view(catalogue: Catalogue, lack: Lack, weeks: int) -> LackView:
 
 def mend(catalogue: Catalogue, lack: Lack, weeks: int) -> str:
     """What comes nearest, what speaks against it, and what to do."""
-    use = catalogue.stem(lack.stem).use
-    if lack.nearest is None:
-        return f"Nothing that could stand here as {use} stands then. Grow or buy something near it."
-    swap, when = _swap(catalogue, lack.nearest), _when(lack.nearest, weeks)
-    if lack.nearest.against:
-        against = and_list(lack.nearest.against)
+    near = _near(lack)
+    if near is None:
+        return "Nothing near it stands then. Grow or buy something like it."
+    swap, when = _swap(catalogue, near), _when(near, weeks)
+    if near.against:
+        against = and_list(near.against)
         return (
             f"The nearest{when} is {swap}, outside the limits: {against}. Grow or buy something "
             "nearer, or write a variant with it."
@@ -38,6 +46,15 @@ def mend(catalogue: Catalogue, lack: Lack, weeks: int) -> str:
     if lack.essential:
         return f"It is essential, so only a variant can change it. One with {swap} would do{when}."
     return f"A variant with {swap} would do{when}."
+
+
+def _near(lack: Lack) -> Nearest | None:
+    """What comes nearest, if a florist would call it near at all."""
+    near = lack.nearest
+    if near is None or near.swap.colour_distance > FARTHEST or len(near.against) > MOST_AGAINST:
+        return None
+    least, most = sorted((near.swap.in_count, near.swap.out_count))
+    return near if most <= MOST_FOR_ONE * least else None
 
 
 def _swap(catalogue: Catalogue, nearest: Nearest) -> str:

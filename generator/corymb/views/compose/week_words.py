@@ -42,6 +42,11 @@ def week_month(week: IsoWeek) -> str:
     return f"{MONTHS[thursday.month - 1]} {thursday.year}"
 
 
+def day_words(day: date) -> str:
+    """`16 September 2026`."""
+    return f"{_day(day)} {day.year}"
+
+
 def _thursday(week: IsoWeek) -> date:
     return date.fromisocalendar(week.year, week.week, 4)
 
@@ -49,10 +54,10 @@ def _thursday(week: IsoWeek) -> date:
 def _days(first: date, last: date) -> str:
     """From one day to another, months and years said once where they are the same."""
     if first.year != last.year:
-        return f"{_day(first)} {first.year} to {_day(last)} {last.year}"
+        return f"{day_words(first)} to {day_words(last)}"
     if first.month != last.month:
-        return f"{_day(first)} to {_day(last)} {last.year}"
-    return f"{first.day} to {_day(last)} {last.year}"
+        return f"{_day(first)} to {day_words(last)}"
+    return f"{first.day} to {day_words(last)}"
 
 
 def _day(day: date) -> str:

@@ -7,21 +7,20 @@ from itertools import groupby
 
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.season import last_chances as chances
-from corymb.trade.season.best import Best
 from corymb.trade.season.coming import in_the_beds
 from corymb.trade.season.uncovered import Spell, uncovered
 from corymb.trade.season.watch import year_from
-from corymb.trade.season.weeks import WEEKS
+from corymb.trade.season.weeks import WEEKS, weeks_of
 from corymb.views.compose import addresses
-from corymb.views.compose.answers import answer_view, look_name
+from corymb.views.compose.answers import answer_view, look_name, why_not
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.mending import lack_view
 from corymb.views.compose.season_note import season_note
 from corymb.views.compose.week_words import week_month, week_span, week_third, week_words
-from corymb.views.compose.wording import third_of
+from corymb.views.compose.wording import sentence, span_words, third_of
 from corymb.views.pieces import Link
-from corymb.views.season import (
-    LastChance,
+from corymb.views.weeks_ahead import (
+    LastChanceView,
     MonthAhead,
     UncoveredSpell,
     UncoveredStyle,
@@ -37,12 +36,15 @@ def weeks_ahead_view(catalogue: Catalogue) -> WeeksAheadView:
     """The year ahead, from the week of the build on."""
     start = IsoWeek.of(catalogue.today)
     weeks = year_from(start)
-    styles = uncovered_styles(catalogue)
+    studio, styles = catalogue.studio, uncovered_styles(catalogue)
     thin = {style.style for style in styles}
     return WeeksAheadView(
         last_chances=last_chances(catalogue, start),
         within=chances.WITHIN_WEEKS,
-        next_weeks=tuple(week_ahead(catalogue, week) for week in weeks[:OPEN_WEEKS]),
+        best_always=_stems(catalogue, (s for s in studio.stems if _is_best_always(catalogue, s))),
+        next_weeks=tuple(
+            week_ahead(catalogue, week, first=week == start) for week in weeks[:OPEN_WEEKS]
+        ),
         months=tuple(_months(catalogue, weeks[OPEN_WEEKS:])),
         uncovered=styles,
         covered=tuple(link for link in _style_links(catalogue) if link not in thin),
@@ -50,20 +52,28 @@ def weeks_ahead_view(catalogue: Catalogue) -> WeeksAheadView:
     )
 
 
-def week_ahead(catalogue: Catalogue, week: IsoWeek) -> WeekAhead:
-    """What a week brings in the beds."""
+def week_ahead(catalogue: Catalogue, week: IsoWeek, *, first: bool = False) -> WeekAhead:
+    """What a week brings in the beds; after the first, what was there before isn't told again."""
     beds = in_the_beds(catalogue.beds, catalogue.studio.stems, week)
+    before = in_the_beds(catalogue.beds, catalogue.studio.stems, week.plus(-1)).at_best
+    best = [stem for stem in beds.at_best if not _is_best_always(catalogue, stem)]
     return WeekAhead(
         id=str(week),
         title=f"Week {week.week}",
         when=week_span(week),
         coming_on=_stems(catalogue, beds.coming_on),
-        at_best=_stems(catalogue, beds.at_best),
+        at_best=_stems(catalogue, best if first else ()),
+        to_best=_stems(catalogue, (s for s in best if not first and s not in before)),
         going_over=_stems(catalogue, beds.going_over),
     )
 
 
-def last_chances(catalogue: Catalogue, week: IsoWeek) -> tuple[LastChance, ...]:
+def _is_best_always(catalogue: Catalogue, stem: str) -> bool:
+    best = catalogue.beds.at_best(stem)
+    return best is not None and len(weeks_of(best)) == len(WEEKS)
+
+
+def last_chances(catalogue: Catalogue, week: IsoWeek) -> tuple[LastChanceView, ...]:
     """The recipes that soon can't be made any more, and when they can be again."""
     found = chances.last_chances(catalogue.best, catalogue.makeable, week)
     return tuple(_last_chance(catalogue, chance) for chance in found)
@@ -78,15 +88,13 @@ def uncovered_styles(catalogue: Catalogue) -> tuple[UncoveredStyle, ...]:
     )
 
 
-def _last_chance(catalogue: Catalogue, chance: chances.LastChance) -> LastChance:
-    best = chance.best
-    after = Best(chance.after.week, best.look, chance.after, "none")
+def _last_chance(catalogue: Catalogue, chance: chances.LastChance) -> LastChanceView:
     name = catalogue.studio.recipes[chance.recipe].name
-    return LastChance(
+    return LastChanceView(
         recipe=Link(name, addresses.of_look(catalogue.looks[chance.recipe][""])),
         last=week_words(chance.last),
-        how=answer_view(catalogue, best),
-        why=answer_view(catalogue, after).blocks,
+        how=answer_view(catalogue, chance.best),
+        why=sentence(why_not(catalogue, [chance.after])),
         again=week_third(chance.again),
     )
 
@@ -101,10 +109,10 @@ def _spell(catalogue: Catalogue, spell: Spell) -> UncoveredSpell:
 
 
 def _when(weeks: Sequence[int]) -> str:
-    start, end = third_of(weeks[0]), third_of(weeks[-1])
     if len(weeks) == len(WEEKS):
         return "in any week of the year"
-    return f"in {start}" if start == end else f"from {start} to {end}"
+    start, end = third_of(weeks[0]), third_of(weeks[-1])
+    return f"{'in' if start == end else 'from'} {span_words(start, end)}"
 
 
 def _months(catalogue: Catalogue, weeks: Iterable[IsoWeek]) -> Iterable[MonthAhead]:

@@ -6,22 +6,30 @@ The page chooses among them when a day is named, so that it needs nobody to ask.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from corymb.studio.models import Recipe
 from corymb.studio.words import MONTHS
 from corymb.trade.looks import guide_of
 from corymb.trade.season.best import Best
+from corymb.trade.season.sureness import MEANS
+from corymb.trade.season.weeks import WEEKS
 from corymb.views.compose import addresses
-from corymb.views.compose.answers import answer_view
+from corymb.views.compose.answers import answer_of, answer_view
 from corymb.views.compose.catalogue import Catalogue
-from corymb.views.compose.wording import price_guide
-from corymb.views.pieces import Link
+from corymb.views.compose.wording import price_guide, sentence
+from corymb.views.pieces import Fact, Link
 from corymb.views.season import (
     AnswerView,
     DatedImage,
     DatedRecipe,
     DatedStyle,
     YourDateView,
+)
+
+DOUBT = (
+    "Our dates are worked out from those of a place far from here, further than that can be done "
+    "well: so nothing is called sure."
 )
 
 
@@ -38,6 +46,8 @@ def your_date_view(catalogue: Catalogue) -> YourDateView:
     return YourDateView(
         today=catalogue.today.isoformat(),
         months=tuple(Link(month, addresses.of_month(month)) for month in MONTHS),
+        sure_means=tuple(Fact(sentence(word).rstrip("."), means) for word, means in MEANS),
+        doubt=DOUBT if catalogue.beds.shift.stretched else "",
         styles=tuple(style for style in styles if style.recipes),
     )
 
@@ -45,7 +55,10 @@ def your_date_view(catalogue: Catalogue) -> YourDateView:
 def dated(catalogue: Catalogue, recipe: Recipe) -> DatedRecipe:
     """A recipe's answers, each once, in the order in which the year first needs them."""
     bests = catalogue.best[recipe.id]
-    each = {_same(best): best for best in reversed(bests)}
+    can = [best.week for best in bests if best.state != "none"]
+    near = [_toward(catalogue, bests, best, best.answer.nearest) for best in bests]
+    next_ = [_toward(catalogue, bests, best, _next(best.week, can)) for best in bests]
+    each = {_same(best): best for best in reversed([*near, *next_])}
     firsts = sorted(each.values(), key=lambda best: best.week)
     answers = tuple(answer_view(catalogue, best) for best in firsts)
     places = {_same(best): place for place, best in enumerate(firsts)}
@@ -55,9 +68,23 @@ def dated(catalogue: Catalogue, recipe: Recipe) -> DatedRecipe:
         images=_images(answers),
         answers=answers,
         prices=tuple(_price(catalogue, best) for best in firsts),
-        weeks=tuple(places[_same(best)] for best in bests),
+        weeks=tuple(places[_same(best)] for best in near),
+        next=tuple(places[_same(best)] for best in next_),
         sure=tuple(best.sure for best in bests),
     )
+
+
+def _toward(catalogue: Catalogue, bests: Sequence[Best], best: Best, week: int | None) -> Best:
+    """A week in which it can't be made, told by what the look of another week lacks in it."""
+    if best.state != "none" or week is None:
+        return best
+    look = bests[week - 1].look
+    return replace(best, look=look, answer=answer_of(catalogue, best, look))
+
+
+def _next(week: int, can: Sequence[int]) -> int | None:
+    """The next of some weeks, round the year."""
+    return min(can, key=lambda other: (other - week) % len(WEEKS), default=None)
 
 
 def _same(best: Best) -> tuple[object, ...]:

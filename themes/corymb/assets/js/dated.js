@@ -2,32 +2,47 @@
 // in the order of ways; then, folded, what can't.
 import { CELLS, cellOf, daysOn, written } from "./week.js";
 
-const WAYS = { pictured: "as pictured", variant: "as a variant", swaps: "with swaps" };
-const ORDER = [...Object.keys(WAYS), "none"];
+const NONE = "none";
 
-// The nearest day, whole weeks away, on which a recipe can be made; of two alike the one to come.
-function nearestDay(day, places, answers) {
-  for (let weeks = 1; weeks <= CELLS; weeks += 1) {
-    const near = [weeks, -weeks].map((each) => daysOn(day, 7 * each));
-    const found = near.find((other) => answers[places[cellOf(other)]].dataset.answer !== "none");
-    if (found) return found;
-  }
-  return null;
+// The nearest days, whole weeks before a day and after it, on which a recipe can be made: none before `earliest`.
+function eitherSide(day, earliest, places, answers) {
+  const can = (other) => answers[places[cellOf(other)]].dataset.answer !== NONE;
+  const found = [-7, 7].map((step) => {
+    for (let weeks = 1; weeks <= 2 * CELLS; weeks += 1) {
+      const other = daysOn(day, step * weeks);
+      if (other >= earliest && can(other)) return { weeks, day: other };
+      if (other < earliest && step < 0) return null;
+    }
+    return null;
+  });
+  // Of two alike the one to come goes first.
+  return found.reverse().filter(Boolean).sort((one, other) => one.weeks - other.weeks);
 }
 
-function point(button, day, inWords) {
-  button.hidden = !day;
-  if (!day) return;
-  button.dataset.nearest = written(day);
-  button.textContent = `The nearest is ${inWords(day)}`;
+// Whether the nearest day of all has gone by, so that what it lacks is nobody's question.
+function hasGone(day, earliest, places, answers) {
+  const [first] = eitherSide(day, new Date(0), places, answers);
+  return first !== undefined && first.day < earliest;
+}
+
+function point(buttons, sides, inWords) {
+  buttons.forEach((button, place) => {
+    const side = sides[place];
+    button.hidden = !side;
+    if (!side) return;
+    button.dataset.nearest = written(side.day);
+    const begins = place ? "or" : sides.length > 1 ? "The nearest is" : "The next is";
+    button.textContent = `${begins} ${inWords(side.day)}`;
+  });
 }
 
 // Shows a recipe's answer for the week of a day, and gives its state.
-function answer(recipe, day, inWords) {
+function answer(recipe, day, { inWords, earliest }) {
   const places = recipe.dataset.weeks.split(" ");
   const cell = cellOf(day);
-  const chosen = places[cell];
   const answers = [...recipe.querySelectorAll("[data-answer]")];
+  const gone = hasGone(day, earliest, places, answers);
+  const chosen = (gone ? recipe.dataset.next.split(" ") : places)[cell];
   answers.forEach((each, place) => { each.hidden = String(place) !== chosen; });
   for (const image of recipe.querySelectorAll("[data-goes-with]")) {
     image.hidden = !image.dataset.goesWith.split(" ").includes(chosen);
@@ -35,19 +50,19 @@ function answer(recipe, day, inWords) {
   const shown = answers[chosen];
   const sure = shown.querySelector("[data-sure-here]");
   if (sure) sure.textContent = recipe.dataset.sure.split("|")[cell];
-  const nearest = shown.querySelector("[data-nearest]");
-  if (nearest) point(nearest, nearestDay(day, places, answers), inWords);
+  const nearest = [...shown.querySelectorAll("[data-nearest]")];
+  if (nearest.length) point(nearest, eitherSide(day, earliest, places, answers), inWords);
   return shown.dataset.answer;
 }
 
-function answerStyle({ section, recipes }, day, inWords) {
+function answerStyle({ section, recipes }, day, asked) {
   const can = section.querySelector("[data-date-can]");
   const folded = section.querySelector("[data-date-not]");
   const not = folded.querySelector("ul");
-  const states = recipes.map((recipe) => answer(recipe, day, inWords));
-  for (const way of ORDER) {
+  const states = recipes.map((recipe) => answer(recipe, day, asked));
+  for (const way of asked.ways) {
     const those = recipes.filter((_, place) => states[place] === way);
-    (way === "none" ? not : can).append(...those);
+    (way === NONE ? not : can).append(...those);
   }
   can.hidden = !can.children.length;
   folded.hidden = !not.children.length;
@@ -56,18 +71,20 @@ function answerStyle({ section, recipes }, day, inWords) {
   return states;
 }
 
-// How to answer for a day; it gives the state of every recipe. `inWords` says another day.
-export function answering(page, inWords) {
+// How to answer for a day; it gives the state of every recipe. `words` are those of the states, in the order of
+// ways; `inWords` says another day, and none is offered before `earliest`.
+export function answering(page, words, inWords, earliest) {
+  const asked = { ways: Object.keys(words), inWords, earliest };
   const styles = [...page.querySelectorAll("[data-date-style]")].map((section) => {
     return { section, recipes: [...section.querySelectorAll("[data-weeks]")] };
   });
-  return (day) => styles.flatMap((style) => answerStyle(style, day, inWords));
+  return (day) => styles.flatMap((style) => answerStyle(style, day, asked));
 }
 
 // How many can be made, and how.
-export function inAll(states) {
-  const ways = Object.entries(WAYS)
-    .map(([way, words]) => [states.filter((state) => state === way).length, words])
+export function inAll(states, words) {
+  const ways = Object.entries(words)
+    .map(([way, said]) => [way === NONE ? 0 : states.filter((state) => state === way).length, said])
     .filter(([count]) => count);
   if (!ways.length) return `None of the ${states.length} arrangements can be made then.`;
   const sum = ways.reduce((all, [count]) => all + count, 0);

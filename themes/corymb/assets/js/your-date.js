@@ -14,7 +14,10 @@ const title = document.title;
 const { lang } = document.documentElement;
 const withWeekday = new Intl.DateTimeFormat(lang, { ...LONG, weekday: "long" });
 const inWords = new Intl.DateTimeFormat(lang, LONG);
-const answerFor = answering(page, (day) => inWords.format(day));
+const words = JSON.parse(page.dataset.words);
+const made = dayFrom(page.dataset.today);
+const earliest = made > today() ? made : today();
+const answerFor = answering(page, words, (day) => inWords.format(day), earliest);
 let changed = -ONE_STEP;
 
 function say(day, count, gone = "") {
@@ -39,9 +42,9 @@ function none(why) {
 
 function show(day) {
   const states = answerFor(day);
-  const gone = day < today() || day < dayFrom(page.dataset.today);
+  const gone = day < earliest;
   const named = withWeekday.format(day);
-  say(named, `${weekInWords(day)} ${inAll(states)}`, gone ? "That day has gone by; the same week of another year is much like it." : "");
+  say(named, `${weekInWords(day)} ${inAll(states, words)}`, gone ? "That day has gone by; the same week of another year is much like it." : "");
   open(true);
   document.title = `${named} · ${title}`;
   if (mail) mail.href = `${mail.href.split("?")[0]}?subject=${encodeURIComponent(named)}`;
