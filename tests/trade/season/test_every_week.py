@@ -119,7 +119,8 @@ def area(stem: Stem) -> float:
 
 
 def _is_long(stem: Stem) -> bool:
-    return stem.form in ("spike", "plume", "trail", "leaf-spray", "blade", "bell")
+    long = ("spike", "plume", "tassel", "trail", "leaf-spray", "blade", "twig", "bell")
+    return stem.form in long
 
 
 @cache
@@ -150,14 +151,15 @@ def pale(stem: Stem) -> float:
 
 
 def kind(stem: Stem) -> str:
-    """Flower, green, fruit or hanging; a plume by whether it drinks as flowers do."""
+    """Flower, green, wood, fruit or hanging; a plume by whether it drinks as flowers do."""
     if stem.form == "plume":
         drinks = stem.use == "focal" or stem.conditioning.hours > 3
         return "flower" if drinks else "green"
     kinds = {
         "green": ("blade", "leaf-spray"),
         "fruit": ("berry", "pod"),
-        "hanging": ("trail",),
+        "hanging": ("trail", "tassel"),
+        "wood": ("twig",),
     }
     return next((kind for kind, forms in kinds.items() if stem.form in forms), "flower")
 

@@ -33,6 +33,8 @@ OF: dict[str, tuple[dict[str, Any], str]] = {
     "eucalyptus": ({"form": "leaf-spray", "use": "foliage", **LONG}, "grasses and leaves"),
     "rose hips": ({"form": "berry", "use": "filler"}, "fruit"),
     "a poppy head": ({"form": "pod", "use": "filler"}, "fruit"),
+    "dogwood": ({"form": "twig", "use": "line", **LONG}, "bare wood"),
+    "hazel catkins": ({"form": "tassel", "use": "line", **LONG}, "hanging"),
     "trailing ivy": ({"form": "trail", "use": "foliage", **LONG}, "hanging"),
 }
 

@@ -1,18 +1,20 @@
-"""What is a stem in an arrangement: a flower, a grass or leaf, a fruit, or something that hangs?
+"""What is a stem in an arrangement: flower, grass or leaf, bare wood, fruit, or what hangs?
 
 None does the work of another: a grass has no face, a trail holds no line, a seed head is no
-bloom. Common practice, no source.
+bloom, and wood stays where grass bends. Common practice, no source.
 """
 
 from __future__ import annotations
 
 from corymb.studio.models import Stem
 
-FLOWERS, GRASSES_AND_LEAVES, FRUIT, HANGING = "flowers", "grasses and leaves", "fruit", "hanging"
+FLOWERS, GRASSES_AND_LEAVES, BARE_WOOD = "flowers", "grasses and leaves", "bare wood"
+FRUIT, HANGING = "fruit", "hanging"
 
 FAMILIES: dict[str, tuple[str, ...]] = {
     FLOWERS: ("rosette", "cup", "trumpet", "daisy", "umbel", "globe", "spike", "cluster", "bell"),
-    GRASSES_AND_LEAVES: ("plume", "blade", "twig", "leaf-spray"),
+    GRASSES_AND_LEAVES: ("plume", "blade", "leaf-spray"),
+    BARE_WOOD: ("twig",),
     FRUIT: ("berry", "pod"),
     HANGING: ("tassel", "trail"),
 }
