@@ -112,9 +112,9 @@ def test_swaps_are_made_in_the_counts_of_the_size_and_told_with_why_and_what_can
     shown = said(run, "--on", "2026-08-12", "--size", "large", "-n", "2")
     assert "10 to 16 August 2026. With the variant ‘Late summer’ and swaps: sure." in shown
     # As large a cluster as the daisy, so one for one; by hand 7 x 1.5 = 10.5, 11 stems, twice.
-    assert "7 blue phacelia in place of 7 blue cornflower (" in shown
+    assert "22 blue phacelia in place of 22 blue cornflower (" in shown
     assert "22 Phacelia, blue 1 August - 27 October" in shown
-    assert "without 7 Cornflower, blue" in shown and "with 7 Phacelia, blue" in shown
+    assert "without 22 Cornflower, blue" in shown and "with 22 Phacelia, blue" in shown
     assert "Phacelia: can set off a skin allergy. Gloves." in shown
     assert "several heights. Phacelia in place of Cornflower." in shown
 

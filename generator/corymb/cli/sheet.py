@@ -55,7 +55,7 @@ def sheet(studio: Studio, recipe: Recipe, asked: Asked) -> Iterator[str]:
     if not asked.variant and recipe.variants:
         yield from _variants(studio, makeable, recipe, looks)
     if asked.variant or recipe.based_on:
-        yield from ("", "Changed", *_changes(studio, look))
+        yield from ("", "Changed", *_changes(studio, _in_size(recipe, look, asked)))
     yield from _how(Words.of(studio, look))
 
 
@@ -65,14 +65,14 @@ def _sheet_then(
     """As it would be in the week of a day; only why not, where it can't be made then."""
     yield from _head(studio, recipe, then.shown, asked)
     yield ""
-    yield from then.lines()
+    yield from then.lines(recipe.sizes.get(asked.size), asked.quantity)
     if not then.can:
         return
     counts = _counts(recipe, then.made, asked)
     yield from _stems(studio, makeable.beds, then.made, counts)
-    changed = replace(then.made, parent_lines=then.best.look.parent_lines)
     if then.best.look.variant or then.best.answer.swaps:
-        yield from ("", "Changed", *_changes(studio, changed))
+        changed = replace(then.made, parent_lines=then.best.look.parent_lines)
+        yield from ("", "Changed", *_changes(studio, _in_size(recipe, changed, asked)))
     yield from _how(Words.of(studio, then.best.look, then.best.answer.swaps))
 
 
@@ -111,6 +111,22 @@ def _stems(studio: Studio, beds: Beds, look: Look, counts: list[int]) -> Iterato
 def _counts(recipe: Recipe, look: Look, asked: Asked) -> list[int]:
     """Whole stems of each line, in the size and as often as asked."""
     return times(sized(look, recipe.sizes.get(asked.size)), asked.quantity)
+
+
+def _in_size(recipe: Recipe, look: Look, asked: Asked) -> Look:
+    """A look and what it comes from, with the counts of all that is asked for."""
+    parent = Look(look.recipe, "", look.parent_lines, look.parent_lines)
+    return Look(
+        look.recipe,
+        look.variant,
+        *(
+            tuple(
+                replace(line, count=count)
+                for line, count in zip(each.lines, _counts(recipe, each, asked), strict=True)
+            )
+            for each in (look, parent)
+        ),
+    )
 
 
 def _line(studio: Studio, beds: Beds, line: LookLine, width: int) -> str:

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date
 
 from corymb.cli.wrapping import wrapped
 from corymb.studio.values.dates import IsoWeek
-from corymb.trade.looks import Look
+from corymb.studio.values.share import Scale
+from corymb.trade.looks import Look, sized
 from corymb.trade.season.best import Best, best_of
 from corymb.trade.season.makeable import Makeable
 from corymb.trade.season.watch import cell_of
 from corymb.trade.swaps.made import with_swaps
+from corymb.trade.swaps.standing_in import StandIn
 from corymb.views.compose.answers import not_then, state_words
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.swaps import swap_view, swap_words
@@ -64,14 +66,26 @@ class Then:
         """The look with its swaps made."""
         return with_swaps(self.best.look, self.best.answer.swaps)
 
-    def lines(self) -> Iterator[str]:
-        """The week and the answer, and the swaps with why and what to be careful of."""
+    def lines(self, scale: Scale | None, quantity: int) -> Iterator[str]:
+        """The week and the answer, and the swaps with why and what to be careful of.
+
+        The swaps are told in the counts of so many pieces of that size.
+        """
         yield from wrapped(f"{sentence(week_words(self.week))} {self._answer()}")
-        for swap in self.best.answer.swaps:
+        for swap in self._swaps(scale, quantity):
             view = swap_view(self.catalogue, swap)
             yield from wrapped(swap_words(view), "  ")
             for caution in view.careful:
                 yield from wrapped(caution, "    ")
+
+    def _swaps(self, scale: Scale | None, quantity: int) -> Iterator[StandIn]:
+        """As they are made in a size; one whose line the size leaves out isn't made."""
+        look, made = self.best.look, self.made
+        sizes = zip(look.lines, made.lines, sized(look, scale), sized(made, scale), strict=True)
+        counts = [(out, into) for was, line, out, into in sizes if was.stem != line.stem]
+        for swap, (out, into) in zip(self.best.answer.swaps, counts, strict=True):
+            if out:
+                yield replace(swap, out_count=out * quantity, in_count=into * quantity)
 
     def _answer(self) -> str:
         if not self.can:
