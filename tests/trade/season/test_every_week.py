@@ -23,9 +23,10 @@ from corymb.studio.values.season import Season, Window
 from corymb.trade.changes import LookLine
 from corymb.trade.colour.areas import FILLED
 from corymb.trade.colour.words import colour_word
-from corymb.trade.looks import Look, looks_of
+from corymb.trade.looks import Look, looks_of, sized
 from corymb.trade.season.best import best_of
 from corymb.trade.season.makeable import Answer, Makeable
+from corymb.trade.swaps.made import with_swaps
 
 DEMO = Path(__file__).parents[3] / "content"
 YEAR, WEEKS = 365, range(1, 53)
@@ -270,6 +271,17 @@ def test_every_swap_would_itself_pass_what_the_style_leaves_out(look: Look) -> N
             assert not any(same_plant(swap.in_, other) for other in others)
             assert thursday(answer.week) in days_of(swap.in_)
         assert len({swap.in_ for swap in answer.swaps}) == len(answer.swaps)
+
+
+@pytest.mark.parametrize("look", LOOKS, ids=lambda look: look.id)
+def test_in_every_size_each_swap_comes_in_exactly_where_its_line_would_stand(look: Look) -> None:
+    for size in STUDIO.recipes[look.recipe].sizes.values():
+        for answer in MAKEABLE.answers(look):
+            made = with_swaps(look, answer.swaps)
+            pairs = zip(sized(look, size), sized(made, size), look.lines, made.lines, strict=True)
+            for own, now, was, line in pairs:
+                assert (own == 0) == (now == 0)
+                assert own == now or was.stem != line.stem
 
 
 @pytest.mark.parametrize("recipe_id", STUDIO.recipes)
