@@ -12,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
-from itertools import takewhile
+from itertools import count, takewhile
 
 from corymb.studio.values.recurrence import Recurrence
 
@@ -44,25 +44,52 @@ class Visit:
         return self.day != self.planned
 
 
+class Drawn:
+    """A standing order's visits, drawn from its rule as far as anybody asked, and kept."""
+
+    def __init__(self, coming: Coming) -> None:
+        self._moved = coming.moved
+        self._rest = every_visit(coming)
+        self._drawn: list[Visit] = []
+
+    def between(self, start: date, end: date) -> tuple[Visit, ...]:
+        """As `visits`."""
+        # A visit planned after the stretch may be moved into it.
+        planned_until = max([end, *self._moved])
+        so_far = takewhile(lambda visit: visit.planned <= planned_until, self._every())
+        within = (visit for visit in so_far if start <= visit.day <= end)
+        return tuple(sorted(within, key=lambda visit: (visit.day, visit.number)))
+
+    def after(self, day: date) -> Visit | None:
+        """As `next_visit`."""
+        # Every move is looked at, then one visit that isn't moved: none later can be sooner.
+        best = None
+        for visit in self._every():
+            if visit.day > day and (best is None or visit.day < best.day):
+                best = visit
+            if best is not None and visit.planned > max([day, *self._moved]):
+                break
+        return best
+
+    def _every(self) -> Iterator[Visit]:
+        """All visits in planned order; those not yet drawn are, and are kept."""
+        for place in count():
+            if place == len(self._drawn):
+                visit = next(self._rest, None)
+                if visit is None:
+                    return
+                self._drawn.append(visit)
+            yield self._drawn[place]
+
+
 def visits(coming: Coming, start: date, end: date) -> tuple[Visit, ...]:
     """The visits that really take place from `start` to `end`, both included, by their days."""
-    # A visit planned after the stretch may be moved into it.
-    planned_until = max([end, *coming.moved])
-    all_so_far = takewhile(lambda visit: visit.planned <= planned_until, every_visit(coming))
-    within = (visit for visit in all_so_far if start <= visit.day <= end)
-    return tuple(sorted(within, key=lambda visit: (visit.day, visit.number)))
+    return Drawn(coming).between(start, end)
 
 
 def next_visit(coming: Coming, after: date) -> Visit | None:
     """The visit that next takes place after a day; nothing when there is none."""
-    # Every move is looked at, then one planned visit that isn't moved: none later can be sooner.
-    best = None
-    for visit in every_visit(coming):
-        if visit.day > after and (best is None or visit.day < best.day):
-            best = visit
-        if best is not None and visit.planned > max([after, *coming.moved]):
-            break
-    return best
+    return Drawn(coming).after(after)
 
 
 def every_visit(coming: Coming) -> Iterator[Visit]:

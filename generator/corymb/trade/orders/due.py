@@ -6,7 +6,7 @@ second time.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date
 from fractions import Fraction
@@ -15,10 +15,10 @@ from corymb.studio.models import Order, StandingOrder
 from corymb.studio.models.order import OrderLine
 from corymb.studio.studio import Studio
 from corymb.studio.values.dates import IsoWeek
-from corymb.trade.hours.visits import next_visit, visits
+from corymb.trade.hours.visits import Drawn
 from corymb.trade.looks import sized
 from corymb.trade.orders.laid_out import LaidOut, coming_of, laid_out
-from corymb.trade.orders.pieces import Piece, piece_of
+from corymb.trade.orders.pieces import Piece, Pieces
 from corymb.trade.season.makeable import Makeable
 
 
@@ -70,12 +70,21 @@ class Due:
 
 
 class Dues:
-    """All that is due in a studio; each standing order is laid out once."""
+    """All that is due in a studio.
+
+    A standing order is laid out from its first visit on, to the end of the year after the day
+    that is asked for: what is asked for next is known then.
+    """
 
     def __init__(self, studio: Studio, makeable: Makeable) -> None:
         self._studio = studio
         self._makeable = makeable
+        self._pieces = Pieces(studio.recipes)
+        self._drawn = {
+            known_as: Drawn(coming_of(order)) for known_as, order in studio.standing_orders.items()
+        }
         self._laid: dict[str, tuple[date, tuple[LaidOut, ...]]] = {}
+        self._earlier: dict[str, dict[date, str]] = {}
 
     def between(self, first: date, last: date) -> tuple[Due, ...]:
         """What is due from a day to another, both included, by day and then by id."""
@@ -89,19 +98,19 @@ class Dues:
             return ()
         known_until, laid = self._laid.get(standing_id, (date.min, ()))
         if known_until < until:
-            sent = {**self._before(order), **self.sent(standing_id)}
-            laid = laid_out(order, until, self._studio.recipes, self._makeable, sent)
-            self._laid[standing_id] = (until, laid)
+            sent = {**self._before(standing_id), **self.sent(standing_id)}
+            ahead = date(min(until.year + 1, date.max.year), 12, 31)
+            laid = laid_out(order, ahead, self._studio.recipes, self._makeable, sent)
+            self._laid[standing_id] = (ahead, laid)
         return tuple(each for each in laid if each.visit.planned <= until)
 
     def sent(self, standing_id: str) -> dict[date, str]:
         """The looks that visits written out as orders of their own got, by day."""
         turns = self._studio.standing_orders[standing_id].rotation
-        recipes = self._studio.recipes
         found = {}
         for order in self._written_out(standing_id):
             line = next((each for each in order.lines if each.recipe in turns), order.lines[0])
-            found[order.date] = piece_of(line, recipes).look.id
+            found[order.date] = self._pieces.of(line).look.id
         return found
 
     def history(self, standing_id: str, until: date) -> dict[date, str]:
@@ -110,25 +119,35 @@ class Dues:
         Those of an earlier standing order for the same place are among them.
         """
         order = self._studio.standing_orders[standing_id]
-        found = self._before(order)
+        found = dict(self._before(standing_id))
         if order.rotation:
             laid = self.laid_out(standing_id, max([until, *order.moved]))
             found |= {each.visit.day: each.best.look.id for each in laid}
         else:
-            look = piece_of(order.lines[0], self._studio.recipes).look.id
-            past = visits(coming_of(order), order.from_, until)
+            look = self._pieces.of(order.lines[0]).look.id
+            past = self._drawn[standing_id].between(order.from_, until)
             found |= dict.fromkeys((visit.day for visit in past), look)
         found |= self.sent(standing_id)
         return {day: look for day, look in sorted(found.items()) if day < until}
 
-    def _before(self, order: StandingOrder) -> dict[date, str]:
+    def _before(self, standing_id: str) -> Mapping[date, str]:
         """What earlier standing orders of the same client sent to the same place, by day."""
-        found: dict[date, str] = {}
+        if standing_id not in self._earlier:
+            start = self._studio.standing_orders[standing_id].from_
+            found: dict[date, str] = {}
+            for known_as, other in self._same_place(standing_id):
+                if other.from_ < start:
+                    found |= self.history(known_as, start)
+            self._earlier[standing_id] = found
+        return self._earlier[standing_id]
+
+    def _same_place(self, standing_id: str) -> Iterator[tuple[str, StandingOrder]]:
+        """The other standing orders of the same client for the same place, by id."""
+        own = self._studio.standing_orders[standing_id]
         for known_as, other in self._studio.standing_orders.items():
-            same = (other.client.name, other.where.place) == (order.client.name, order.where.place)
-            if same and other.from_ < order.from_:
-                found |= self.history(known_as, order.from_)
-        return found
+            same = (other.client.name, other.where.place) == (own.client.name, own.where.place)
+            if same and known_as != standing_id:
+                yield known_as, other
 
     def _written_out(self, standing_id: str) -> list[Order]:
         orders = self._studio.orders.values()
@@ -137,7 +156,7 @@ class Dues:
     def _orders(self, first: date, last: date) -> Iterator[Due]:
         for order in self._studio.orders.values():
             if first <= order.date <= last:
-                lines = _numbered(order.lines, self._studio)
+                lines = self._numbered(order.lines)
                 known_as = order.visit_of or ""
                 after = self.next_after(known_as, order.date)
                 yield Due(order.id, order, order.date, lines, self._spare(order), known_as, after)
@@ -148,12 +167,12 @@ class Dues:
             # A visit planned after these days may be moved into them.
             planned_until = max([last, *order.moved])
             laid = {each.visit.day: each for each in self.laid_out(known_as, planned_until)}
-            for visit in visits(coming_of(order), first, last):
+            for visit in self._drawn[known_as].between(first, last):
                 if visit.day not in out:
                     yield self._visit(known_as, order, visit.day, laid.get(visit.day))
 
     def _visit(self, known_as: str, order: StandingOrder, day: date, laid: LaidOut | None) -> Due:
-        lines = _numbered(order.lines, self._studio)
+        lines = self._numbered(order.lines)
         if laid is not None:
             piece = Piece(self._studio.recipes[laid.best.look.recipe], laid.best.look)
             lines = (*lines, DueLine(len(lines) + 1, 1, piece))
@@ -163,19 +182,30 @@ class Dues:
         )
 
     def next_after(self, standing_id: str, day: date) -> date | None:
-        """The next visit of a standing order after a day; none where there is no such order."""
-        standing = self._studio.standing_orders.get(standing_id)
-        visit = next_visit(coming_of(standing), day) if standing else None
-        return visit.day if visit else None
+        """The next visit of a standing order after a day; none where there is no such order.
+
+        After its last one, it is the first of the standing order that follows it.
+        """
+        if standing_id not in self._drawn:
+            return None
+        visit = self._drawn[standing_id].after(day)
+        if visit is not None:
+            return visit.day
+        start = self._studio.standing_orders[standing_id].from_
+        following = [
+            self._drawn[known_as].after(day)
+            for known_as, other in self._same_place(standing_id)
+            if other.from_ > start
+        ]
+        return min((each.day for each in following if each), default=None)
 
     def _spare(self, order: Order | StandingOrder) -> Fraction:
         """The order's own share of spare, or the studio's habit."""
         spare = self._studio.house.cutting.spare if order.spare is None else order.spare
         return Fraction(spare.fraction)
 
-
-def _numbered(lines: Sequence[OrderLine], studio: Studio) -> tuple[DueLine, ...]:
-    return tuple(
-        DueLine(number, line.quantity, piece_of(line, studio.recipes))
-        for number, line in enumerate(lines, 1)
-    )
+    def _numbered(self, lines: Sequence[OrderLine]) -> tuple[DueLine, ...]:
+        return tuple(
+            DueLine(number, line.quantity, self._pieces.of(line))
+            for number, line in enumerate(lines, 1)
+        )

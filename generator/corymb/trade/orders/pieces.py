@@ -54,12 +54,26 @@ Several = tuple[int, Piece]
 """So many of one piece."""
 
 
+class Pieces:
+    """The pieces of a studio's order lines; the looks of a recipe are worked out once."""
+
+    def __init__(self, recipes: Mapping[str, Recipe]) -> None:
+        self._recipes = recipes
+        self._looks: dict[str, dict[str, Look]] = {}
+
+    def of(self, line: OrderLine) -> Piece:
+        """What one line of an order asks for. Raises KeyError when there is no such look."""
+        recipe = self._recipes[line.recipe]
+        if recipe.id not in self._looks:
+            self._looks[recipe.id] = looks_of(recipe, self._recipes)
+        variant, size = variant_and_size(recipe, line.variant, line.size)
+        look = self._looks[recipe.id][variant]
+        return Piece(recipe, look, size, line.in_buckets, line.from_the_mix)
+
+
 def piece_of(line: OrderLine, recipes: Mapping[str, Recipe]) -> Piece:
-    """What one line of an order asks for. Raises KeyError when there is no such look."""
-    recipe = recipes[line.recipe]
-    variant, size = variant_and_size(recipe, line.variant, line.size)
-    look = looks_of(recipe, recipes)[variant]
-    return Piece(recipe, look, size, line.in_buckets, line.from_the_mix)
+    """The piece of one line, where no other is asked for. Raises KeyError as `Pieces`."""
+    return Pieces(recipes).of(line)
 
 
 def words_of(piece: Piece) -> str:
