@@ -15,7 +15,7 @@ from corymb.photos.colour import over_paper, profile_of, to_srgb
 from corymb.photos.finish import Finish
 from corymb.photos.modes import plain
 from corymb.photos.opening import open_photo
-from corymb.photos.palette import palette
+from corymb.photos.palette import flower_palette, palette
 from corymb.photos.placeholder import average_hex, placeholder
 from corymb.photos.prepared import Format, PhotoColour
 from corymb.photos.share_card import share_card
@@ -42,6 +42,7 @@ class Developed:
     placeholder: str
     average_hex: str
     palette: tuple[PhotoColour, ...]
+    flowers: tuple[PhotoColour, ...]
     prints: tuple[Print, ...]
     share_card: Print
 
@@ -61,6 +62,7 @@ def develop(source: Path, finish: Finish) -> Developed:
         placeholder=placeholder(largest),
         average_hex=average_hex(largest),
         palette=palette(largest),
+        flowers=flower_palette(largest),
         prints=tuple(_prints(largest, sizes, finish)),
         share_card=Print("jpeg", finish.card_size, card),
     )

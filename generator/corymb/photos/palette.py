@@ -4,10 +4,12 @@ The pixels are gathered in CIELAB, where equal steps look equal, by Pillow's med
 k-means; groups that the eye would call one colour are then joined.
 """
 
+from collections.abc import Iterator
 from dataclasses import dataclass
 
 from PIL import Image, ImageCms, ImageStat
 
+from corymb.photos.background import behind
 from corymb.photos.prepared import PhotoColour
 
 _SRGB = ImageCms.createProfile("sRGB")
@@ -40,27 +42,76 @@ class _Group:
 
 def palette(image: Image.Image) -> tuple[PhotoColour, ...]:
     """The colours of an sRGB picture, the largest share first; crumbs are left out."""
+    return _colours_of(_looked_at(image))
+
+
+def flower_palette(image: Image.Image) -> tuple[PhotoColour, ...]:
+    """The same for what stands before the wall, cloth or table, which `background` finds.
+
+    Of the whole picture, where nothing is left of it.
+    """
+    small = _looked_at(image)
+    kept = _pixels_before(small, _behind(_in_lab(small)))
+    whole = small.width * small.height
+    enough = kept.width >= _SMALLEST_SHARE * whole
+    return _colours_of(kept if enough else small)
+
+
+def _looked_at(image: Image.Image) -> Image.Image:
     small = image.copy()
     small.thumbnail(_LOOKED_AT, Image.Resampling.BOX)
-    groups = _join_alike(_groups(small))
-    total = small.width * small.height
+    return small
+
+
+def _behind(posing: Image.Image) -> Image.Image:
+    numbers = _sorted_out(posing)
+    labs = {number: _average(posing, mask) for number, _, mask in _masks(numbers)}
+    return behind(numbers, lambda one, other: _apart(labs[one], labs[other]))
+
+
+def _pixels_before(image: Image.Image, left_out: Image.Image) -> Image.Image:
+    """The pixels that the mask doesn't leave out, in one row; of no width where it leaves none."""
+    step = len(image.getbands())
+    data, mask = image.tobytes(), left_out.tobytes()
+    kept = b"".join(
+        data[step * at : step * (at + 1)] for at, masked in enumerate(mask) if not masked
+    )
+    return Image.frombytes(image.mode, (len(kept) // step, 1), kept)
+
+
+def _colours_of(image: Image.Image) -> tuple[PhotoColour, ...]:
+    groups = _join_alike(_groups(image))
+    total = image.width * image.height
     colours = [PhotoColour(_hex(each.rgb), round(each.pixels / total, 4)) for each in groups]
     kept = [each for each in colours if each.share >= _SMALLEST_SHARE]
     return tuple(sorted(kept, key=lambda each: (-each.share, each.hex)))
 
 
-def _groups(image: Image.Image) -> list[_Group]:
+def _in_lab(image: Image.Image) -> Image.Image:
+    """CIELAB whose bands pose as red, green and blue: Pillow sorts nothing else."""
     lab = ImageCms.profileToProfile(image, _SRGB, _LAB, outputMode="LAB")
     assert lab is not None  # only a conversion in place returns nothing
-    # Pillow sorts only what it takes for red, green and blue: the three Lab bands pose as them.
-    posing = Image.merge("RGB", lab.split())
+    return Image.merge("RGB", lab.split())
+
+
+def _sorted_out(posing: Image.Image) -> Image.Image:
+    """The number of each pixel's group, as a picture (`L`)."""
     sorted_out = posing.quantize(_GROUPS, Image.Quantize.MEDIANCUT, _SETTLED)
-    counts = sorted_out.getcolors() or []
+    return Image.frombytes("L", sorted_out.size, sorted_out.tobytes())
+
+
+def _masks(numbers: Image.Image) -> Iterator[tuple[int, int, Image.Image]]:
+    """Each group's number, how many pixels it has, and which."""
+    for number, pixels in enumerate(numbers.histogram()):
+        if pixels:
+            yield number, pixels, numbers.point([255 * (n == number) for n in range(256)], "1")
+
+
+def _groups(image: Image.Image) -> list[_Group]:
+    posing = _in_lab(image)
     return [
         _Group(pixels, _average(posing, mask), _average(image, mask))
-        for pixels, number in counts
-        if isinstance(number, int)
-        for mask in [sorted_out.point([255 * (each == number) for each in range(256)], "1")]
+        for _, pixels, mask in _masks(_sorted_out(posing))
     ]
 
 

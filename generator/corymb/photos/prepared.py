@@ -20,7 +20,7 @@ class PhotoFile:
 
 @dataclass(frozen=True)
 class PhotoColour:
-    """`share` is of the whole photo, background and all, from 0 to 1."""
+    """`share` is of the whole that is looked at, from 0 to 1."""
 
     hex: str
     share: float
@@ -33,7 +33,8 @@ class PreparedPhoto:
     `width` and `height` are the camera's, upright. `placeholder` is a data URI of a few dozen
     bytes that stands blurred until the photo is there; `average_hex` is its mean colour.
     `files` run from large to small, AVIF before JPEG. `share_card` is what a message
-    shows beside a link. `palette` holds the photo's colours, the largest share first.
+    shows beside a link. `palette` holds the colours of all of the photo, the largest share
+    first; `flowers` those of what stands before the wall, cloth or table, as far as can be told.
     """
 
     width: int
@@ -43,6 +44,7 @@ class PreparedPhoto:
     files: tuple[PhotoFile, ...]
     share_card: PhotoFile
     palette: tuple[PhotoColour, ...] = ()
+    flowers: tuple[PhotoColour, ...] = ()
 
     def of_format(self, wanted: Format) -> tuple[PhotoFile, ...]:
         return tuple(file for file in self.files if file.format == wanted)

@@ -44,6 +44,7 @@ class Store:
             "placeholder": developed.placeholder,
             "average_hex": developed.average_hex,
             "palette": [[colour.hex, colour.share] for colour in developed.palette],
+            "flowers": [[colour.hex, colour.share] for colour in developed.flowers],
             "files": records,
         }
         write_whole(self._note_path(key), _note_bytes(note))
@@ -104,6 +105,7 @@ def _photo(note: dict[str, Any], files: list[PhotoFile]) -> PreparedPhoto:
         files=tuple(files[:-1]),
         share_card=files[-1],
         palette=tuple(PhotoColour(hex_, share) for hex_, share in note["palette"]),
+        flowers=tuple(PhotoColour(hex_, share) for hex_, share in note["flowers"]),
     )
 
 
