@@ -3,7 +3,7 @@
 What one shows is carried over into what the other shows, a share at a time, the likest colours
 first; the distance is the mean CIEDE2000 that the shares travel. It is 0 for the same colours in
 the same shares, and a white flower with a red edge is far from a red one with a white edge.
-(The best way of carrying all at once would be a little shorter; this one needs no solver.)
+(The best way of carrying all at once is a little shorter, and slower to find: see `transport`.)
 """
 
 from __future__ import annotations
