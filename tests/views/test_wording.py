@@ -9,7 +9,8 @@ import pytest
 from corymb.studio.load import read_studio
 from corymb.studio.models import StudioFile
 from corymb.studio.values.money import PriceGuide
-from corymb.views.compose.wording import money, price_guide, runs_of, sentence, spans_of
+from corymb.trade.season.weeks import runs_of
+from corymb.views.compose.wording import money, price_guide, sentence, spans_of
 from tests.site.test_demo_pages import CONTENT
 
 SPANS = {

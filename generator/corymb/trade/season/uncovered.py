@@ -14,7 +14,7 @@ from corymb.studio.studio import Studio
 from corymb.trade.changes import LookLine
 from corymb.trade.looks import Look
 from corymb.trade.season.makeable import Makeable
-from corymb.trade.season.weeks import WEEKS
+from corymb.trade.season.weeks import WEEKS, runs_of
 from corymb.trade.swaps.beyond import Beyond, Nearest, Place
 from corymb.trade.swaps.limits import SwapLimits
 
@@ -60,19 +60,16 @@ def spells(can: set[int], start: int) -> tuple[tuple[int, ...], ...]:
 
     One that begins before `start` is given whole.
     """
-    runs: list[list[int]] = []
-    first = next((n for n in range(len(WEEKS)) if _cell(start + n) in can), None)
-    if first is None:
-        return (tuple(_cell(start + n) for n in range(len(WEEKS))),)
-    for n in range(first, first + len(WEEKS)):
-        week, before = _cell(start + n), _cell(start + n - 1)
-        if week in can:
-            continue
-        if before in can:
-            runs.append([])
-        runs[-1].append(week)
-    runs.sort(key=lambda run: 0 if start in run else (run[0] - start) % len(WEEKS))
-    return tuple(map(tuple, runs))
+    without = [week for week in WEEKS if week not in can]
+    if len(without) == len(WEEKS):
+        return (_cells(start, start - 1),)
+    runs = [_cells(first, last) for first, last in runs_of(without)]
+    return tuple(sorted(runs, key=lambda run: 0 if start in run else (run[0] - start) % len(WEEKS)))
+
+
+def _cells(first: int, last: int) -> tuple[int, ...]:
+    """From one cell to another, round the year."""
+    return tuple(_cell(first + n) for n in range((last - first) % len(WEEKS) + 1))
 
 
 def _cell(number: int) -> int:

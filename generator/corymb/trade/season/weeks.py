@@ -55,3 +55,16 @@ def common_weeks(seasons: Iterable[Season]) -> frozenset[int]:
     for season in seasons:
         shared &= weeks_of(season)
     return shared
+
+
+def runs_of(weeks: Iterable[int]) -> list[tuple[int, int]]:
+    """Unbroken runs of weeks, first and last; one that crosses the new year is one run."""
+    runs: list[tuple[int, int]] = []
+    for week in sorted(weeks):
+        if runs and week == runs[-1][1] + 1:
+            runs[-1] = (runs[-1][0], week)
+        else:
+            runs.append((week, week))
+    if len(runs) > 1 and runs[0][0] == WEEKS[0] and runs[-1][1] == WEEKS[-1]:
+        runs = [*runs[1:-1], (runs[-1][0], runs[0][1])]
+    return runs

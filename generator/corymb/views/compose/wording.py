@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
 from datetime import date, timedelta
 from decimal import ROUND_HALF_UP, Decimal
 
@@ -16,7 +15,7 @@ from corymb.studio.saying import and_list
 from corymb.studio.values.money import PriceGuide
 from corymb.studio.values.season import Season
 from corymb.studio.words import MONTHS, THIRDS
-from corymb.trade.season.weeks import COMMON_YEAR, WEEKS, thursday
+from corymb.trade.season.weeks import COMMON_YEAR, WEEKS, runs_of, thursday
 
 
 def locale_of(house: StudioFile) -> str:
@@ -99,19 +98,6 @@ def third_of_day(day: date) -> str:
 def window_words(season: Season) -> str:
     """A season as it was written, with the dash that print uses: `early July – mid October`."""
     return str(season).replace(" - ", " – ")
-
-
-def runs_of(weeks: Iterable[int]) -> list[tuple[int, int]]:
-    """Unbroken runs of weeks, first and last; one that crosses the new year is one run."""
-    runs: list[tuple[int, int]] = []
-    for week in sorted(weeks):
-        if runs and week == runs[-1][1] + 1:
-            runs[-1] = (runs[-1][0], week)
-        else:
-            runs.append((week, week))
-    if len(runs) > 1 and runs[0][0] == WEEKS[0] and runs[-1][1] == WEEKS[-1]:
-        runs = [*runs[1:-1], (runs[-1][0], runs[0][1])]
-    return runs
 
 
 def span_words(first: str, last: str) -> str:
