@@ -17,13 +17,13 @@ CLIENTS = catalogue_of(demo())
 @pytest.mark.parametrize(
     ("shared", "palette", "words"),
     [
-        (("cosmos-white",), 4.0, "shares Cosmos, white; close in colour"),
+        (("cosmos-white",), 4.0, "shares white cosmos; close in colour"),
         (
             ("cosmos-white", "burnet-wine", "zinnia-coral"),
             15.0,
-            "shares Cosmos, white and 2 more; not far in colour",
+            "shares white cosmos and 2 more; not far in colour",
         ),
-        (("cosmos-white",), 25.0, "shares Cosmos, white"),
+        (("cosmos-white",), 25.0, "shares white cosmos"),
         ((), 8.0, "close in colour"),
     ],
     ids=["near", "middling", "far", "nothing-shared"],

@@ -7,6 +7,7 @@ from corymb.trade.looks import Look
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.images import images_of
+from corymb.views.compose.plants import plant_words
 from corymb.views.recipe import KinView
 
 CLOSE, NOT_FAR = 10.0, 18.0  # distances of palettes (CIEDE2000): our own choice, no source
@@ -31,10 +32,10 @@ def _kin_view(catalogue: Catalogue, kin: Kin) -> KinView:
 
 
 def why(catalogue: Catalogue, kin: Kin) -> str:
-    """`shares Cosmos, white and 3 more; close in colour`."""
+    """`shares white cosmos and 3 more; close in colour`."""
     reasons = []
     if kin.shared:
-        first, more = catalogue.stem(kin.shared[0]).name, len(kin.shared) - 1
+        first, more = plant_words(catalogue.stem(kin.shared[0])), len(kin.shared) - 1
         reasons.append(f"shares {first}{f' and {more} more' if more else ''}")
     if kin.palette <= NOT_FAR:
         reasons.append("close in colour" if kin.palette <= CLOSE else "not far in colour")
