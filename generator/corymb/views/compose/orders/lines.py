@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from corymb.studio.values.dates import IsoWeek
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.orders.due import Due, DueLine
 from corymb.trade.orders.timed import LineThen
@@ -30,7 +31,7 @@ def line_view(catalogue: Catalogue, due: Due, then: LineThen) -> OrderLineView:
         image=images_of(catalogue, look),
         stems_each=each,
         stems=each * line.quantity,
-        answer=answer_view(catalogue, best, look),
+        answer=answer_view(catalogue, best, look, IsoWeek.of(due.day)),
         sure=best.sure,
         instead=_instead(catalogue, due, best),
         bench=_bench(catalogue, due, line),
