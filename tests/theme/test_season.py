@@ -12,7 +12,7 @@ from corymb.site.render import environment
 from corymb.studio.words import MONTHS
 from corymb.views.compose.states import STATE_WORDS
 from corymb.views.pieces import Link
-from corymb.views.recipe import ClientRecipe
+from corymb.views.recipe import ChangeView, ClientRecipe
 from corymb.views.season import CellState, SeasonView, WeekCell
 from tests.theme.filling import filled
 from tests.theme.pages import rendered_view
@@ -148,3 +148,23 @@ def test_a_spell_out_of_season_is_not_called_sure() -> None:
 def test_a_page_without_kin_has_no_row_for_them() -> None:
     assert page(VIEW).find("h2", string="Goes with")
     assert not page(replace(VIEW, goes_with=())).find("h2", string="Goes with")
+
+
+KINDS = ("added", "dropped", "more")
+
+
+@pytest.mark.parametrize(("count", "lines"), [(6, 6), (7, 0)])
+def test_what_a_variant_changes_is_a_list_while_short_and_then_one_sentence(
+    count: int, lines: int
+) -> None:
+    changes = [
+        ChangeView(KINDS[n % 3], f"Plant {n}", "light", f"Plant {n}: 3, not 2", 2, 3)
+        for n in range(count)
+    ]
+    said = printed("variant-changes", "variant_changes", changes)
+    assert len(said.select("li")) == lines
+    if not lines:
+        assert said.get_text(strip=True) == (
+            "With 3 Plant 0; 3 Plant 3; 3 Plant 6. Without Plant 1; Plant 4. "
+            "Plant 2: 3, not 2; Plant 5: 3, not 2."
+        )
