@@ -33,6 +33,7 @@ class Bloom:
     tilt: float = 1.0  # how much of a face is seen: 1 face on, 0 edge on
     mirrored: bool = False
     piece: int = 0  # which of the drawn heads of this stem
+    lift: int = 0  # 1 where it lies over the other heads of its band
 
     @property
     def reach(self) -> Box:

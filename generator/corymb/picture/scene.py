@@ -97,7 +97,7 @@ def _pieces(
 def _laid(blooms: list[Bloom], shop: HeadShop, cm: float) -> str:
     """Heads of one band, the higher ones first, each over its flat shadow."""
     parts = []
-    for bloom in sorted(blooms, key=lambda bloom: bloom.at.y):
+    for bloom in sorted(blooms, key=lambda bloom: (bloom.lift, bloom.at.y)):
         name, place = shop.name_of(bloom), laid(bloom, cm)
         parts.append(
             element(

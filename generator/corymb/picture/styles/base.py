@@ -4,6 +4,7 @@ import math
 
 from corymb.picture.arrangement import Arrangement
 from corymb.picture.dome import Dome, Hold
+from corymb.picture.fairness import shared_out
 from corymb.picture.gaps import mend
 from corymb.picture.geometry import Box, Point
 from corymb.picture.layout import Layout
@@ -35,7 +36,7 @@ def tie_half_cm(arrangement: Arrangement) -> float:
 
 def lay_dome(arrangement: Arrangement, dome: Dome) -> Layout:
     """Heads, stalks and leaves of an arrangement in a dome, and how far all of it reaches."""
-    blooms = place(dome, arrangement.stems, dice(arrangement.id, "places"))
+    blooms = shared_out(place(dome, arrangement.stems, dice(arrangement.id, "places")))
     stalks = run(dome, blooms, dice(arrangement.id, "stalks"))
     leaves = mend(dome, blooms, arrangement.stems, dice(arrangement.id, "leaves"))
     half, high = size_cm(arrangement)

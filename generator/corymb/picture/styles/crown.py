@@ -4,6 +4,7 @@ import math
 from random import Random
 
 from corymb.picture.arrangement import Arrangement, PictureStem
+from corymb.picture.fairness import shared_out
 from corymb.picture.forms import FORMS, Facing
 from corymb.picture.geometry import Box, Point
 from corymb.picture.layout import Band, Bloom, Layout, Leaf, Stalk
@@ -67,6 +68,7 @@ def lay(arrangement: Arrangement) -> Layout:
                 bloom = _bloom(ring, stem, ring.angle_of(at) + head * 8, band, rng)
                 blooms.append(bloom)
                 stalks.append(_twig(ring, bloom))
+    blooms = shared_out(blooms)
     leaves = _leaves(ring, arrangement, dice(arrangement.id, "leaves"))
     box = Box(-ring.half, -2 * ring.tall, ring.half, 0)
     for bloom in blooms:
