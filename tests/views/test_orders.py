@@ -12,13 +12,14 @@ import pytest
 
 from corymb.studio.models import Order
 from corymb.trade.orders.due import Due
+from corymb.trade.orders.looked_at import span_looked_at
 from corymb.trade.orders.pieces import Piece
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.cautions import cautions_for, hot_advice, may_be_warm
 from corymb.views.compose.orders.lines import line_words
 from corymb.views.compose.orders.listed import orders_view
 from corymb.views.compose.orders.order import order_view
-from corymb.views.compose.orders.shown import shown_dues, span_shown, timed_due
+from corymb.views.compose.orders.shown import shown_dues, timed_due
 from corymb.views.compose.orders.standing import standing_view
 from corymb.views.compose.orders.when import clock_span, day_span, days_away
 from corymb.views.orders import OrderView
@@ -56,7 +57,7 @@ def supper_with(**where: Any) -> Due:
 def test_visits_have_pages_from_four_weeks_back_to_a_year_on_and_all_this_year(
     today: str, first: str, last: str
 ) -> None:
-    assert [str(day) for day in span_shown(date.fromisoformat(today))] == [first, last]
+    assert [str(day) for day in span_looked_at(date.fromisoformat(today))] == [first, last]
 
 
 def test_an_order_has_a_page_however_long_ago_it_was() -> None:

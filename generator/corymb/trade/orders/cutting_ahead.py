@@ -38,16 +38,9 @@ class CuttingAhead:
 
     def on(self, today: date) -> tuple[CutDay, ...]:
         """Those that are looked at on a day."""
-        orders = self._studio.orders
         visits = self._dues.between(today - BACK, today + AHEAD + LONGEST)
         near = [due for due in visits if today - BACK <= self._day(due) <= today + AHEAD]
-        single = [
-            due
-            for order in orders.values()
-            for due in self._dues.between(order.date, order.date)
-            if due.id == order.id
-        ]
-        return self.of([*single, *near])
+        return self.of({due.id: due for due in (*self._dues.one_off(), *near)}.values())
 
     def of(self, chosen: Iterable[Due], told: Told | None = None) -> tuple[CutDay, ...]:
         """Those of some orders, whatever else is cut on them included.

@@ -91,6 +91,10 @@ class Dues:
         found = [*self._orders(first, last), *self._visits(first, last)]
         return tuple(sorted(found, key=lambda due: (due.day, due.id)))
 
+    def one_off(self) -> tuple[Due, ...]:
+        """Every order that is no visit of a rule, by day and then by id."""
+        return tuple(sorted(self._orders(date.min, date.max), key=lambda due: (due.day, due.id)))
+
     def laid_out(self, standing_id: str, until: date) -> tuple[LaidOut, ...]:
         """A standing order's visits until a day, each with its look; none without a rotation."""
         order = self._studio.standing_orders[standing_id]

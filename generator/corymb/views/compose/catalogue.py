@@ -17,7 +17,9 @@ from corymb.trade.kinship import Kin, goes_with
 from corymb.trade.looks import Look, looks_of
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.cutting_ahead import CuttingAhead
-from corymb.trade.orders.due import Dues
+from corymb.trade.orders.due import Due, Dues
+from corymb.trade.orders.looked_at import dues_looked_at
+from corymb.trade.orders.timed import Timed, timed
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.best import Best, best_of
 from corymb.trade.season.makeable import Makeable
@@ -81,6 +83,23 @@ class Catalogue:
     def dues(self) -> Dues:
         """What is due on which day; for staff alone."""
         return Dues(self.studio, self.makeable)
+
+    @cached_property
+    def dues_looked_at(self) -> tuple[Due, ...]:
+        """What is due that anyone still looks at; for staff alone."""
+        return dues_looked_at(self.dues, self.today)
+
+    def timed(self, due: Due) -> Timed:
+        """An order's hours; one that is past can't be too late any more."""
+        if id(due) not in self._timed:
+            today = self.today if due.day >= self.today else None
+            self._timed[id(due)] = due, timed(due, self.studio, self.makeable, today)
+        return self._timed[id(due)][1]
+
+    @cached_property
+    def _timed(self) -> dict[int, tuple[Due, Timed]]:
+        """By the order itself, which is kept so that no other takes its number."""
+        return {}
 
     @cached_property
     def cut_days(self) -> tuple[CutDay, ...]:

@@ -10,12 +10,13 @@ from corymb.studio.saying import counted
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.orders.due import Due
 from corymb.trade.orders.laid_out import thin_weeks
+from corymb.trade.orders.looked_at import DAYS_AHEAD, WEEKS_BACK
 from corymb.trade.orders.timed import Timed
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.lines import line_words
 from corymb.views.compose.orders.order import week_link
-from corymb.views.compose.orders.shown import DAYS_AHEAD, WEEKS_BACK, shown_dues, timed_due
+from corymb.views.compose.orders.shown import shown_dues, timed_due
 from corymb.views.compose.orders.when import day_in_full, day_span
 from corymb.views.orders import OrderRow, OrdersView, StandingRow
 from corymb.views.pieces import Link
