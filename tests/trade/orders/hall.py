@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from dataclasses import replace
 from typing import Any
 
 from corymb.studio.models import Order, Recipe, StandingOrder, Stem
 from corymb.studio.studio import Studio
+from corymb.trade.orders.cut_days import CutDay
 from tests.trade.making import recipe, stem, variant
 from tests.trade.money.figures import money
 from tests.trade.season.studio import small_studio
@@ -70,3 +72,11 @@ def studio(*orders: Order | StandingOrder, recipes: tuple[Recipe, ...] = RECIPES
         orders={each.id: each for each in orders if isinstance(each, Order)},
         standing_orders={each.id: each for each in orders if isinstance(each, StandingOrder)},
     )
+
+
+def missing(day: CutDay) -> dict[str, int]:
+    """How many stems the pieces of a cutting day lack, by stem, without those from the mix."""
+    counts: Counter[str] = Counter()
+    for each in day.plan.filled:
+        counts[each.stem] += each.short
+    return dict(+counts)

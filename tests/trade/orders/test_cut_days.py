@@ -16,10 +16,12 @@ from corymb.studio.load import read_studio
 from corymb.studio.models import Walk
 from corymb.studio.studio import Studio
 from corymb.studio.values.dates import IsoWeek
-from corymb.trade.orders.cut_days import CutDay, cut_days, missing
+from corymb.trade.orders.as_cut import fill_counts
+from corymb.trade.orders.cut_days import CutDay, cut_days
 from corymb.trade.orders.due import Dues
 from corymb.trade.orders.walked import UNCOUNTED, Walked, walk_on
 from corymb.trade.season.makeable import Makeable
+from tests.trade.orders.hall import missing
 
 DEMO = Path(__file__).parents[3] / "content"
 WEEK = (date(2026, 9, 14), date(2026, 9, 22))
@@ -77,11 +79,12 @@ def assert_conserved(day: CutDay) -> None:
     for each in day.plan.filled:
         assert each.met + each.short == each.count
     left = {cut.stem: cut.left for cut in day.plan.cuts}
-    for each in day.mixed:
-        assert all(count <= left[stem] for stem, count in each.left_over.items())
-        assert Counter(each.left_over) + Counter(each.spare) + Counter(each.missing) == Counter(
-            each.wanted
-        )
+    for mix in day.mixed:
+        assert all(count <= left[stem] for stem, count in mix.left_over.items())
+        fills = [fill for some in mix.fills for fill in some]
+        went_in = fill_counts(fills)
+        assert went_in == Counter(mix.left_over) + Counter(mix.spare)
+        assert sum(f.of for f in fills) + sum(mix.missing.values()) == sum(mix.wanted.values())
 
 
 def test_nothing_is_lost_between_the_beds_and_the_orders(days: tuple[CutDay, ...]) -> None:

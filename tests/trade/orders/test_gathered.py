@@ -8,12 +8,13 @@ from functools import cache
 
 import pytest
 
-from corymb.trade.orders.cut_days import CutDay, cut_day, cut_days, missing
+from corymb.trade.orders.cut_days import CutDay, cut_day, cut_days
 from corymb.trade.orders.due import Dues
 from corymb.trade.orders.gathered import gathered
 from corymb.trade.orders.paid import paid
 from corymb.trade.orders.walked import Walked, walk_on
 from corymb.trade.season.makeable import Makeable
+from tests.trade.orders.hall import missing
 from tests.views.making import demo
 
 

@@ -7,13 +7,14 @@ left over and from spare. Counts are of all its pieces together.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from corymb.trade.changes import LookLine
 from corymb.trade.cut import Fill
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.due import Due, DueLine
+from corymb.trade.orders.needs import Key, needs_in
 
 
 @dataclass(frozen=True)
@@ -41,33 +42,28 @@ def as_cut(due: Due, line: DueLine, day: CutDay) -> tuple[Met, ...]:
 
 def stems_of(mets: tuple[Met, ...], spare: bool = False) -> dict[str, int]:
     """Whole stems that go into a line's pieces, by stem; with `spare`, that too."""
+    fills = [fill for met in mets for fill in (*met.fills, *(met.spare if spare else ()))]
+    return dict(fill_counts(fills))
+
+
+def fill_counts(fills: Iterable[Fill]) -> Counter[str]:
+    """Whole stems that go in, by stem."""
     counts: Counter[str] = Counter()
-    for met in mets:
-        for fill in (*met.fills, *(met.spare if spare else ())):
-            counts[fill.stem] += fill.count
-    return dict(counts)
+    for fill in fills:
+        counts[fill.stem] += fill.count
+    return counts
 
 
 def _cut(due: Due, line: DueLine, day: CutDay) -> Iterator[Met]:
-    of_line = f"{due.id}/{line.number}/"
-    found = {
-        int(each.key.removeprefix(of_line).split("/")[0]): each
-        for each in day.of(due)
-        if each.key.startswith(of_line)
-    }
+    found = {(key.line, key.place): each for each in day.of(due) for key in [Key.of(each.key)]}
     for place, look_line in enumerate(line.piece.look.lines, 1):
-        if place in found:
-            each = found[place]
+        each = found.get((line.number, place))
+        if each:
             yield Met(look_line, each.count, each.fills, each.spare, each.short)
 
 
 def _mixed(due: Due, line: DueLine, day: CutDay) -> Iterator[Met]:
-    """The same stem may stand in two lines of a look: the first takes what there is."""
     mix = next(each for each in day.mixed if (each.order, each.line) == (due.id, line.number))
-    got = Counter(mix.left_over) + Counter(mix.spare)
-    for look_line, each in zip(line.piece.look.lines, line.counts, strict=True):
-        wanted = each * line.quantity
-        count = min(wanted, got[look_line.stem])
-        got[look_line.stem] -= count
-        fills = (Fill(look_line.stem, count, count),) if count else ()
-        yield Met(look_line, wanted, fills, (), wanted - count)
+    for need, fills in zip(needs_in(due, line), mix.fills, strict=True):
+        short = need.count - sum(fill.of for fill in fills)
+        yield Met(need.look_line, need.count, fills, (), short)

@@ -2,30 +2,28 @@
 
 An order's stems are cut on its cutting day (`timed`). All orders of a cutting day are decided
 together, against the walk less what was cut since it was taken; a stem that is essential to a
-look has no stand-in, as in its season. What is `from the mix` comes last, from spare and from
-what is left over of the cut (`from_mix`).
+look has no stand-in, as in its season. A cut of several mornings is one list, on the first. What
+is `from the mix` comes last, from spare and from what is left over of the cut (`from_mix`).
 """
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
-from math import ceil, gcd
+from itertools import islice
 
 from corymb.studio.studio import Studio
 from corymb.studio.values.dates import IsoWeek
-from corymb.trade.changes import LookLine
 from corymb.trade.cut import CutPlan, CutProblem, Filled, Settings, StandInOption, Wanted, plan_cut
-from corymb.trade.orders.due import Due, DueLine
+from corymb.trade.orders.due import Due
 from corymb.trade.orders.from_mix import Mixed, mixed
+from corymb.trade.orders.needs import Need, needs_of, options_for, standing_options
 from corymb.trade.orders.timed import timed
 from corymb.trade.orders.walked import Walked, walk_on
 from corymb.trade.season.makeable import Makeable
-from corymb.trade.swaps.reasons import reasons
-from corymb.trade.swaps.standing_in import StandIn
 
 LOOKED_AT = 8
 """So many stand-ins of a stem are weighed, the likest first."""
@@ -42,6 +40,17 @@ class CutDay:
     plan: CutPlan
     mixed: tuple[Mixed, ...]
     """What is made from the mix, line by line."""
+    mornings: Mapping[str, tuple[date, ...]] = field(default_factory=dict)
+    """The days that each order's cut takes, by order."""
+
+    def cut_on(self, due: Due) -> tuple[date, ...]:
+        """The mornings on which one of its orders is cut."""
+        return self.mornings.get(due.id) or (self.day,)
+
+    @property
+    def days(self) -> tuple[date, ...]:
+        """All mornings that its list is for."""
+        return tuple(sorted({day for due in self.dues for day in self.cut_on(due)}))
 
     @property
     def week(self) -> IsoWeek | None:
@@ -82,13 +91,15 @@ def each_cut_day(
 ) -> Iterator[CutDay]:
     """The same, each as soon as it is decided."""
     by_day: dict[date, list[Due]] = {}
+    mornings: dict[str, tuple[date, ...]] = {}
     for due in dues:
-        by_day.setdefault(cutting_day(due, studio, makeable), []).append(due)
+        mornings[due.id] = cutting_days(due, studio, makeable)
+        by_day.setdefault(mornings[due.id][0], []).append(due)
     walks: dict[IsoWeek | None, Walked] = {}
     for day, together in sorted(by_day.items()):
         week = walk_on(studio, day)
         walked = walks.setdefault(week, Walked(studio, makeable.beds, week))
-        planned = cut_day(day, together, walked, makeable, settings)
+        planned = cut_day(day, together, walked, makeable, settings, mornings)
         for cut in planned.plan.cuts:
             walked.cut[cut.stem] += cut.cut
         yield planned
@@ -96,8 +107,13 @@ def each_cut_day(
 
 def cutting_day(due: Due, studio: Studio, makeable: Makeable) -> date:
     """The day on which an order's stems are cut; the first of them where it takes several."""
+    return cutting_days(due, studio, makeable)[0]
+
+
+def cutting_days(due: Due, studio: Studio, makeable: Makeable) -> tuple[date, ...]:
+    """The mornings that an order's cut takes; its own day where nothing is cut."""
     steps = timed(due, studio, makeable).timeline.steps
-    return next((step.start.date() for step in steps if step.name == "cut"), due.day)
+    return tuple(step.start.date() for step in steps if step.name == "cut") or (due.day,)
 
 
 def cut_day(
@@ -106,51 +122,22 @@ def cut_day(
     walked: Walked,
     makeable: Makeable,
     settings: Settings | None = None,
+    mornings: Mapping[str, tuple[date, ...]] | None = None,
 ) -> CutDay:
     """What is cut on a day for all its orders together."""
-    needs = [need for due in dues for need in _needs(due)]
-    problem = _problem(day, needs, walked, makeable)
+    problem = _problem(day, [need for due in dues for need in needs_of(due)], walked, makeable)
     plan = plan_cut(problem, settings or Settings())
     left = Counter({cut.stem: cut.left for cut in plan.cuts})
-    return CutDay(day, tuple(dues), walked, problem, plan, mixed(dues, plan, left))
+    mixes = mixed(dues, plan, left, lambda need: options_for(need, walked, makeable))
+    return CutDay(day, tuple(dues), walked, problem, plan, mixes, dict(mornings or {}))
 
 
-@dataclass(frozen=True)
-class _Need:
-    """One line of a look, as often as an order wants it."""
-
-    due: Due
-    line: DueLine
-    place: int
-    count: int
-    """Whole stems of one piece."""
-
-    @property
-    def look_line(self) -> LookLine:
-        return self.line.piece.look.lines[self.place]
-
-    @property
-    def key(self) -> str:
-        """`barn-supper/1/2/dahlia-shell`: order, line, place in the look, stem."""
-        return f"{self.due.id}/{self.line.number}/{self.place + 1}/{self.look_line.stem}"
-
-    def wanted(self) -> Wanted:
-        """With its spare, in whole stems."""
-        count = self.count * self.line.quantity
-        spare = ceil(count * self.due.spare)
-        look_line = self.look_line
-        return Wanted(self.key, self.due.id, look_line.stem, count, spare, look_line.essential)
-
-
-def _needs(due: Due) -> Iterable[_Need]:
-    for line in due.lines:
-        if not line.piece.from_the_mix:
-            for place, count in enumerate(line.counts):
-                yield _Need(due, line, place, count)
-
-
-def _problem(day: date, needs: Sequence[_Need], walked: Walked, makeable: Makeable) -> CutProblem:
-    options = [option for need in needs for option in _options(day, need, walked, makeable)]
+def _problem(day: date, needs: Sequence[Need], walked: Walked, makeable: Makeable) -> CutProblem:
+    options = [
+        option
+        for need in needs
+        for option in islice(standing_options(need, day, walked, makeable), LOOKED_AT)
+    ]
     wanted = [need.wanted() for need in needs]
     asked = _asked(wanted, options)
     return CutProblem(
@@ -167,35 +154,3 @@ def _asked(wanted: Iterable[Wanted], options: Iterable[StandInOption]) -> Counte
     for option in options:
         asked[option.stem] += option.stems_for(counts[option.wanted])
     return asked
-
-
-def _options(day: date, need: _Need, walked: Walked, makeable: Makeable) -> Iterable[StandInOption]:
-    """The likest stems that stand, for a stem that isn't essential."""
-    piece, line = need.line.piece, need.look_line
-    if line.essential:
-        return
-    style = walked.studio.house.styles[piece.recipe.style]
-    ranked = makeable.stand_ins.beside(line, piece.look.lines, style)
-    standing = (each for each in ranked if walked.may_cut(each.in_, day))
-    for _, each in zip(range(LOOKED_AT), standing, strict=False):
-        yield _option(need, each, walked)
-
-
-def _option(need: _Need, each: StandIn, walked: Walked) -> StandInOption:
-    common = gcd(each.out_count, each.in_count)
-    return StandInOption(
-        need.key,
-        each.in_,
-        each.out_count // common,
-        each.in_count // common,
-        each.colour_distance,
-        reasons(each, walked.studio.stems),
-    )
-
-
-def missing(day: CutDay) -> Mapping[str, int]:
-    """How many stems are missing on a cutting day, by stem."""
-    counts: Counter[str] = Counter()
-    for each in day.plan.filled:
-        counts[each.stem] += each.short
-    return {stem: count for stem, count in sorted(counts.items()) if count}

@@ -33,6 +33,7 @@ from corymb.trade.hours.timeline import (
 from corymb.trade.looks import Look, sized
 from corymb.trade.money.from_recipe import minutes_of
 from corymb.trade.orders.due import Due, DueLine
+from corymb.trade.orders.needs import spare_by_stem
 from corymb.trade.season.makeable import Answer, Makeable
 from corymb.trade.season.weeks import week_on
 from corymb.trade.swaps.made import with_swaps
@@ -160,14 +161,14 @@ def _jobs(lines: Iterable[LineThen], studio: Studio) -> Iterable[Job]:
             yield Job(f"{each.line.number}", minutes, each.line.quantity)
 
 
-def _to_cut(lines: Iterable[LineThen], spare: Fraction) -> int:
+def _to_cut(lines: Iterable[LineThen], share: Fraction) -> int:
     """All stems that are cut: of each kind the spare too, in whole stems."""
     wanted: dict[str, int] = {}
     for each in lines:
         if not each.line.piece.from_the_mix:
             for stem, count in each.stems.items():
                 wanted[stem] = wanted.get(stem, 0) + count * each.line.quantity
-    return sum(ceil(count * (1 + spare)) for count in wanted.values())
+    return sum(wanted.values()) + sum(spare_by_stem(wanted, share).values())
 
 
 def _alone(jobs: Iterable[Job], hand: Hand) -> int:
