@@ -43,8 +43,15 @@ def test_a_week_is_told_by_what_stands_and_by_what_can_be_made_of_it(
 SAID = {
     "coming on": ("1 June 2026", "coming on Cornflower, blue; Lady's mantle; Quaking grass; Horn"),
     "going over": ("2026-07-20", "going over Lady's mantle; Quaking grass"),
-    "not then": ("2026-09-10", "Posies not then Kitchen jug (next early July 2027) Hand-ties as pictured Market bunch (sure)"),
-    "nothing at all": ("2026-12-30", "to 3 January 2027, Dunmallow Stands nothing; first Cornflower, blue; Lady's mantle; "),
+    "not then": (
+        "2026-09-10",
+        "Posies not then Kitchen jug (next early July 2027) "
+        "Hand-ties as pictured Market bunch (sure)",
+    ),
+    "nothing at all": (
+        "2026-12-30",
+        "to 3 January 2027, Dunmallow Stands nothing; first Cornflower, blue; Lady's mantle; ",
+    ),
     "last chances": (
         "1 October 2026",
         "Market bunch: until week 41, 5 to 11 October 2026. After that nothing stands in for "

@@ -1,9 +1,14 @@
-"""How is a day called in a terminal, whatever the machine's own language?"""
+"""How is a day called in a terminal, whatever the machine's own language, and how is it read?"""
 
 from __future__ import annotations
 
+import re
+from collections.abc import Iterator
+from contextlib import suppress
 from datetime import date
 
+from corymb.cli.values import Value
+from corymb.studio.values.dates import parse_date
 from corymb.studio.words import MONTHS, WEEKDAYS
 
 
@@ -15,3 +20,26 @@ def long_day(day: date) -> str:
 def short_day(day: date) -> str:
     """`24 Oct`, of one width for all days."""
     return f"{day.day:>2} {MONTHS[day.month - 1][:3]}"
+
+
+def next_on(text: str, today: date) -> date:
+    """A date as the studio's files have it; without a year, the next of that day and month."""
+    try:
+        return parse_date(text)
+    except ValueError:
+        found = [] if re.search(r"\d{4}", text) else [*_without_year(text, today)]
+        if not found:
+            raise
+        return found[0]
+
+
+def _without_year(text: str, today: date) -> Iterator[date]:
+    for year in (today.year, today.year + 1):
+        with suppress(ValueError):
+            day = parse_date(f"{text} {year}")
+            if day >= today:
+                yield day
+
+
+DAY = Value(lambda text: next_on(text, date.today()), "date")
+"""A day on the command line."""

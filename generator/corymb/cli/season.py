@@ -8,9 +8,9 @@ from pathlib import Path
 import click
 
 from corymb.checks import read_and_check
+from corymb.cli.days import DAY
 from corymb.cli.plain import for_terminal, is_plain
 from corymb.cli.telling import sum_of, tell_problems
-from corymb.cli.values import Value
 from corymb.cli.week_sheet import week_sheet
 from corymb.cli.where import config_option, site_settings, studio_folder
 from corymb.studio.studio import Studio
@@ -22,7 +22,7 @@ from corymb.views.compose.catalogue import Catalogue
 @click.option(
     "--on",
     "day",
-    type=Value(parse_date, "date"),
+    type=DAY,
     metavar="DATE",
     help="For the week of this day, 2026-09-19. Without it: of today.",
 )

@@ -8,10 +8,10 @@ from typing import NoReturn
 import click
 
 from corymb.checks import read_and_check
+from corymb.cli.days import DAY
 from corymb.cli.plain import for_terminal, is_plain
 from corymb.cli.sheet import Asked, sheet
 from corymb.cli.telling import few_of, sum_of, tell_problems
-from corymb.cli.values import Value
 from corymb.cli.where import config_option, site_settings, studio_folder
 from corymb.studio.models import Recipe
 from corymb.studio.problems import Problem
@@ -31,7 +31,7 @@ from corymb.trade.order_lines import REGULAR, sizes_of
 @click.option(
     "--on",
     "day",
-    type=Value(parse_date, "date"),
+    type=DAY,
     metavar="DATE",
     help="As it would be in the week of this day, 2026-09-19: the look to make, its swaps.",
 )
