@@ -14,7 +14,9 @@ from corymb.trade.load.buckets import Filled
 from corymb.trade.orders.as_cut import as_cut, stems_of
 from corymb.trade.orders.cut_days import CutDay, cut_days
 from corymb.trade.orders.due import Due, Dues
+from corymb.trade.orders.from_mix import mixed
 from corymb.trade.orders.gets import given
+from corymb.trade.orders.needs import options_for
 from corymb.trade.orders.night_before import night_before
 from corymb.trade.season.makeable import Makeable
 from tests.trade.making import recipe
@@ -25,9 +27,12 @@ SHY = recipe("shy", stems=["2 rose, light", "1 holly, depth, essential"])
 
 
 def planned(*lines: str, walk: dict[str, int] | None = None, **keys: Any) -> tuple[Due, CutDay]:
-    """An order of Thursday 18 June 2026 and its cut, all stems cut one by one."""
+    """An order of Thursday 18 June 2026 and its cut: one by one, but blush by 25."""
     read = studio(order("tea", "2026-06-18", *lines, **keys), recipes=(*RECIPES, SHY))
-    stems = {each.id: each.model_copy(update={"cutting_step": 1}) for each in STEMS}
+    steps = {"blush": 25}
+    stems = {
+        each.id: each.model_copy(update={"cutting_step": steps.get(each.id, 1)}) for each in STEMS
+    }
     counts = Walk(counts=WALK if walk is None else walk)
     one_by_one = replace(read, stems=stems, walks={"2026-W25": counts})
     return _cut(one_by_one)
@@ -108,7 +113,21 @@ def test_a_piece_from_the_mix_follows_the_swaps_of_the_day(
 
 
 def test_its_own_stem_comes_before_what_stands_in() -> None:
-    due, day = planned("5 loose", "1 shy, from the mix", walk={**WALK, "rose": 30}, spare="50 %")
-    spare = {fill.stem for each in day.plan.filled for fill in each.spare}
-    assert {"rose", "blush"} <= spare
-    assert stems_of(as_cut(due, due.lines[1], day)) == {"rose": 2, "holly": 1}
+    due, day = planned("5 loose", "1 shy, from the mix", walk={"blush": 400, "holly": 400})
+    left = Counter({"rose": 1, "blush": 5, "holly": 1})
+    makeable = Makeable.of(day.walked.studio)
+    (mix,) = mixed([due], day.plan, left, lambda need: options_for(need, day.walked, makeable))
+    assert [[(fill.stem, fill.count) for fill in fills] for fills in mix.fills] == [
+        [("rose", 1), ("blush", 1)],
+        [("holly", 1)],
+    ]
+    assert mix.left_over == {"rose": 1, "blush": 1, "holly": 1}
+
+
+def test_what_nobody_put_in_a_stems_place_that_day_does_not_stand_in() -> None:
+    due, day = planned("5 loose", "1 shy, from the mix")
+    makeable = Makeable.of(day.walked.studio)
+    left = Counter({"blush": 5, "holly": 1})
+    no_spare = replace(day.plan, filled=tuple(replace(each, spare=()) for each in day.plan.filled))
+    (mix,) = mixed([due], no_spare, left, lambda need: options_for(need, day.walked, makeable))
+    assert mix.missing == {"rose": 2}

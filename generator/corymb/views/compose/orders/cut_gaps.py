@@ -10,6 +10,7 @@ from corymb.trade.cut.gaps import Gap, ShortStandIn, gaps
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.due import Due, DueLine
 from corymb.trade.orders.from_mix import Mixed
+from corymb.trade.orders.needs import Key
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.lines import line_words
 from corymb.views.compose.wording import money
@@ -37,7 +38,7 @@ def mix_views(catalogue: Catalogue, day: CutDay, due: Due) -> tuple[MixView, ...
 
 
 def _short(catalogue: Catalogue, due: Due, each: Filled) -> str:
-    number = int(each.key.removeprefix(f"{each.order}/").split("/")[0])
+    number = Key.of(each.key).line
     line = next(line for line in due.lines if line.number == number)
     return f"{each.short} {catalogue.stem(each.stem).name}, for {line_words(catalogue, line)}"
 
@@ -76,9 +77,17 @@ def _mix(catalogue: Catalogue, day: CutDay, due: Due, line: DueLine, mix: Mixed)
         )
         for stem, count in mix.missing.items()
     ]
+    instead = "".join(
+        f" {fill.count} {catalogue.stem(fill.stem).name} go in for {fill.of} "
+        f"{catalogue.stem(look_line.stem).name}, as that day."
+        for look_line, fills in zip(line.piece.look.lines, mix.fills, strict=True)
+        for fill in fills
+        if fill.stem != look_line.stem
+    )
+    gets = f"Gets {got} of its {counted(wanted, 'stem', 'stems')}{f': {of}' if of else ''}."
     return MixView(
         piece=line_words(catalogue, line),
-        gets=f"Gets {got} of its {counted(wanted, 'stem', 'stems')}{f': {of}' if of else ''}.",
+        gets=f"{gets}{instead}",
         gaps=tuple(gaps),
     )
 

@@ -11,6 +11,7 @@ from corymb.trade.load.buckets import Filled as Bucket
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.due import Due, DueLine
 from corymb.trade.orders.gets import given
+from corymb.trade.orders.needs import Key
 from corymb.trade.orders.packed import packed
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
@@ -132,7 +133,7 @@ def _swap(catalogue: Catalogue, line: DueLine, each: Filled, fill: Fill) -> CutS
 
 def line_number(each: Filled) -> int:
     """The line of the order that a wanted stem is for, by its key."""
-    return int(each.key.removeprefix(f"{each.order}/").split("/")[0])
+    return Key.of(each.key).line
 
 
 def _spare_missed(catalogue: Catalogue, of_due: Sequence[Filled]) -> str:
