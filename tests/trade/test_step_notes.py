@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from corymb.trade.step_notes import Gone, is_all_gone, step_note
+from corymb.trade.step_notes import Gone, is_all_gone, step_note, without_gone
 
 CROCOSMIA = Gone("Crocosmia", ("Zinnia",))
 MARJORAM = Gone("Marjoram")
@@ -91,3 +91,15 @@ def test_a_step_says_which_of_its_plants_are_not_there(
 )
 def test_a_caution_goes_only_when_it_is_of_nothing_that_is_there(text: str, all_gone: bool) -> None:
     assert is_all_gone(text, [MARJORAM], HERE) is all_gone
+
+
+LEFT = [
+    ("Top up every day. Marjoram drops on the third.", "Top up every day."),
+    ("Marjoram drops on the third.", ""),
+    ("Top up every day.", "Top up every day."),
+]
+
+
+@pytest.mark.parametrize(("text", "left"), LEFT)
+def test_words_of_plants_that_are_not_there_alone_are_left_out(text: str, left: str) -> None:
+    assert without_gone(text, [MARJORAM], HERE) == left

@@ -14,7 +14,7 @@ from corymb.trade.orders.as_cut import as_cut
 from corymb.trade.orders.due import Due
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.bench_sheets import bench_sheets_view
-from corymb.views.compose.orders.collection import collection_view
+from corymb.views.compose.orders.collection import LOOSE, collection_view
 from corymb.views.compose.orders.cuts import cut_for, has_papers, packed_for, with_papers
 from corymb.views.compose.orders.labels import ON_A_SHEET, labels_view
 from corymb.views.compose.orders.load_sheet import load_sheet_view, ranges
@@ -278,7 +278,7 @@ def test_the_floor_is_the_vehicles_and_there_is_room_beside_it_on_a4() -> None:
 
 
 @EACH
-def test_the_clients_sheet_holds_no_cost_no_note_and_nobodys_name(known_as: str) -> None:
+def test_the_clients_sheet_holds_no_cost_no_note_and_no_address(known_as: str) -> None:
     of = due(known_as)
     words = words_in(collection_view(staff(), of))
     client = of.order.client
@@ -298,7 +298,7 @@ def test_the_clients_sheet_names_no_other_order(known_as: str) -> None:
 
 HANDED = {
     LUNCH: ("Fetch", "to fetch from", "Bring an estate car"),
-    SUPPER: ("", "with you", "come in"),
+    SUPPER: ("", "with you", ""),
 }
 
 
@@ -309,7 +309,59 @@ def test_the_clients_sheet_says_when_and_how_they_come(
     view = collection_view(staff(), due(known_as))
     assert view.collects is bool(telling[0])
     assert telling[1] in view.when[0].label
-    assert telling[2] in view.words
+    assert telling[2] in view.words and bool(telling[2]) is bool(view.words)
+
+
+@EACH
+@pytest.mark.parametrize(
+    "words", [" trip", "empty vessel", "small van", "from the mix", "on a seat"]
+)
+def test_a_client_who_gets_flowers_brought_reads_nothing_of_how_we_load(
+    known_as: str, words: str
+) -> None:
+    if due(known_as).order.handover == "delivery":
+        assert words not in words_in(collection_view(staff(), due(known_as)))
+
+
+STOOD = [(SUPPER, "17:30 to 23:00", "in use"), (VISIT, "Tuesday 29 September", "we come again")]
+
+
+@pytest.mark.parametrize(("known_as", "value", "label"), STOOD)
+def test_a_client_reads_until_when_it_stands(known_as: str, value: str, label: str) -> None:
+    last = collection_view(staff(), due(known_as)).when[-1]
+    assert (last.value, last.label) == (value, label)
+
+
+@EACH
+def test_only_a_client_who_arranges_reads_what_to_do_with_loose_stems(known_as: str) -> None:
+    arranges = any(line.piece.in_buckets for line in due(known_as).lines)
+    view = collection_view(staff(), due(known_as))
+    assert (LOOSE in view.until_use) is arranges
+    assert bool(view.arrange) is bool(view.loose) is arranges
+
+
+def test_a_client_who_arranges_gets_counts_a_method_a_picture_and_what_is_in_each_bucket() -> None:
+    view = collection_view(staff(), due(SUPPER))
+    (jars,) = view.arrange
+    assert jars.quantity == 6 and jars.steps and jars.image.picture.href
+    assert all(re.match(r"\d+ (or \d+ )?[A-Z]", stem) for stem in jars.stems)
+    labels = [each for sheet in labels_view(staff(), due(SUPPER), "").sheets for each in sheet]
+    going = [each for each in labels if each.goes == "Goes as it stands"]
+    assert [words.partition(":")[0] for words in view.loose] == [
+        f"Bucket {each.number}" for each in going
+    ]
+
+
+CARE = {
+    "Frost button: Camellia": "A camellia lasts the day",
+    "Windfall posy: Still November": "Top up every day. What is dried",
+}
+
+
+@pytest.mark.parametrize("what", CARE)
+def test_the_care_of_a_variant_is_its_own(what: str) -> None:
+    kept = {each.what: each.care for each in collection_view(staff(), due(WEDDING)).keeping}
+    assert kept[what].startswith(CARE[what])
 
 
 def test_the_clients_sheet_warns_whoever_keeps_a_pet() -> None:

@@ -43,10 +43,17 @@ def step_note(step: str, gone: Sequence[Gone], here: Iterable[str]) -> str:
 
 def is_all_gone(text: str, gone: Sequence[Gone], here: Iterable[str]) -> bool:
     """Whether every sentence of a text speaks of plants that aren't there, and of no other."""
+    return bool(text.strip()) and not without_gone(text, gone, here)
+
+
+def without_gone(text: str, gone: Sequence[Gone], here: Iterable[str]) -> str:
+    """A text less its sentences that speak of plants that aren't there, and of no other."""
     here = list(here)
     sentences = [part for part in re.split(r"(?<=[.!?])\s+", text.strip()) if part]
-    return bool(sentences) and all(
-        named(sentence, gone, here) and not _names_any(sentence, here) for sentence in sentences
+    return " ".join(
+        sentence
+        for sentence in sentences
+        if not named(sentence, gone, here) or _names_any(sentence, here)
     )
 
 

@@ -16,7 +16,7 @@ FEW_PARTS, MANY_PARTS = 3, 6
 
 @dataclass(frozen=True)
 class PaperHead:
-    """What every paper says of its order. It names nobody."""
+    """What every paper says of its order: of the client no more than the order's name does."""
 
     name: str
     when: str  # 'Saturday 19 September 2026'
@@ -219,6 +219,19 @@ class KeepingView:
 
 
 @dataclass(frozen=True)
+class ArrangeView:
+    """How a client makes one of what comes as loose stems."""
+
+    what: str  # 'Hedgerow jar'
+    quantity: int
+    vessel: str
+    image: ImagePair
+    stems: tuple[str, ...]  # of one: '5 Dahlia, shell'
+    steps: tuple[StepView, ...]
+    looks_right: tuple[StepView, ...]
+
+
+@dataclass(frozen=True)
 class CollectionView:
     """The client's own sheet: no cost, no note, no other order."""
 
@@ -226,9 +239,11 @@ class CollectionView:
     order: Link
     collects: bool
     what: tuple[str, ...]  # '12 Hedgerow jar: Later in the year'
-    words: str  # buckets, vehicle, seats
+    words: str  # for who collects: buckets, vehicle, seats
     more: tuple[str, ...]  # boxes, what is made up there
     when: tuple[Fact, ...]
     until_use: tuple[str, ...]
+    arrange: tuple[ArrangeView, ...]
+    loose: tuple[str, ...]  # 'Bucket 19: 24 Dahlia, shell', where stems come loose
     keeping: tuple[KeepingView, ...]
     cautions: tuple[str, ...]

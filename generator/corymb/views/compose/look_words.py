@@ -13,7 +13,7 @@ from typing import Any
 
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look
-from corymb.trade.step_notes import is_all_gone, step_note
+from corymb.trade.step_notes import is_all_gone, step_note, without_gone
 from corymb.trade.swaps.made import swapped_stage
 from corymb.trade.swaps.standing_in import StandIn
 from corymb.trade.written_for import Stage, gone_since, stages_of, written
@@ -54,6 +54,13 @@ class Words:
             for line in lines
             if not is_all_gone(line, gone, self._here)
         )
+
+    def care(self) -> str:
+        """How it is kept: no plant that isn't in it, a note where words are shared."""
+        care, at = written(self.stages, "care")
+        gone = gone_since(self.stages, at, self._plants)
+        kept = without_gone(str(care), gone, self._here)
+        return f"{kept} {step_note(kept, gone, self._here)}".strip()
 
     @cached_property
     def _plants(self) -> dict[str, str]:

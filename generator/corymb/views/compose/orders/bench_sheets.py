@@ -6,27 +6,30 @@ doesn't stand.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from corymb.studio.models import Sundry
 from corymb.studio.values.number import plain
 from corymb.trade.hours.learning import EXPERIENCED, HELPER, making_minutes
 from corymb.trade.money.from_recipe import minutes_of
-from corymb.trade.orders.as_cut import Met, as_cut, stems_of
-from corymb.trade.orders.as_made import as_made
+from corymb.trade.orders.as_cut import as_cut, stems_of
 from corymb.trade.orders.due import Due, DueLine
-from corymb.trade.written_for import stages_of
 from corymb.views.compose import addresses
 from corymb.views.compose.answers import look_name
 from corymb.views.compose.bench import conditioning
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import at_the_bench
 from corymb.views.compose.images import images_of
-from corymb.views.compose.look_words import Words
 from corymb.views.compose.orders.cuts import cut_for
 from corymb.views.compose.orders.lines import leaves_words
 from corymb.views.compose.orders.packing import head_of, order_link
-from corymb.views.compose.orders.sheet_stems import missing_words, role_stems, share, swap_words
+from corymb.views.compose.orders.sheet_stems import (
+    missing_words,
+    role_stems,
+    share,
+    swap_words,
+    words_as_made,
+)
 from corymb.views.compose.orders.when import long_time
 from corymb.views.compose.wording import number
 from corymb.views.papers import BenchSheet, BenchSheetsView
@@ -43,7 +46,7 @@ def _sheet(catalogue: Catalogue, due: Due, line: DueLine) -> BenchSheet:
     day = cut_for(catalogue, due)
     mets = as_cut(due, line, day)
     piece = line.piece
-    words = _words(catalogue, line, mets)
+    words = words_as_made(catalogue, line, mets)
     counts = stems_of(mets)
     stems = [catalogue.stem(known_as) for known_as in counts]
     total = sum(counts.values())
@@ -67,14 +70,6 @@ def _sheet(catalogue: Catalogue, due: Due, line: DueLine) -> BenchSheet:
         careful=tuple(dict.fromkeys([*(words.cautions() if made else ()), *at_the_bench(stems)])),
         conditioning=conditioning(stems),
     )
-
-
-def _words(catalogue: Catalogue, line: DueLine, mets: Sequence[Met]) -> Words:
-    """The look's words, with notes where a step names what isn't there."""
-    look = line.piece.look
-    recipes = catalogue.studio.recipes
-    stages = stages_of(recipes[look.recipe], look.variant, recipes)
-    return Words(catalogue.studio, (*stages, *as_made(mets)))
 
 
 def _facts(catalogue: Catalogue, line: DueLine) -> Iterator[Fact]:

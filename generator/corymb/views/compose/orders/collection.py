@@ -1,23 +1,25 @@
 """What does a client read who fetches the flowers, or gets them: in what, and how to keep them?
 
-It goes out of the house: no cost, no note, nobody's name and no other order.
+It goes out of the house: no cost, no note, no address and no other order; of its own order, the
+name. How the studio loads and what it takes from which bucket is the studio's own business.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
-from corymb.trade.load.telling import collection_words, delivery_words
+from corymb.trade.load.telling import collection_words
+from corymb.trade.order_lines import REGULAR
 from corymb.trade.orders.as_cut import as_cut, stems_of
-from corymb.trade.orders.due import Due
+from corymb.trade.orders.due import Due, DueLine
 from corymb.trade.orders.packed import Packed
 from corymb.views.compose.answers import look_name
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import take_home
-from corymb.views.compose.look_words import Words
+from corymb.views.compose.orders.arranging import arranging_views, loose_buckets
 from corymb.views.compose.orders.cuts import cut_for, packed_for
-from corymb.views.compose.orders.lines import line_words
 from corymb.views.compose.orders.packing import boxes_words, head_of, order_link, things_of
+from corymb.views.compose.orders.sheet_stems import words_as_made
 from corymb.views.compose.orders.shown import timed_due
 from corymb.views.compose.orders.when import hours_words, weekday_and_day
 from corymb.views.papers import CollectionView, KeepingView
@@ -42,21 +44,31 @@ def collection_view(catalogue: Catalogue, due: Due) -> CollectionView:
         head=head_of(due),
         order=order_link(due),
         collects=collects,
-        what=tuple(line_words(catalogue, line) for line in due.lines),
-        words=_words(pack, collects),
-        more=(*boxes_words(catalogue, due, pack), *_there(catalogue, due, pack)),
+        what=tuple(client_words(catalogue, line) for line in due.lines),
+        words=_words(pack) if collects else "",
+        more=(
+            *boxes_words(catalogue, due, pack, on_a_seat=collects),
+            *_there(catalogue, due, pack),
+        ),
         when=tuple(_when(catalogue, due, collects)),
-        until_use=tuple(_until_use(pack, collects)),
+        until_use=tuple(_until_use(due, pack, collects)),
+        arrange=tuple(arranging_views(catalogue, due)),
+        loose=tuple(loose_buckets(catalogue, due)),
         keeping=tuple(_keeping(catalogue, due)),
         cautions=take_home([catalogue.stem(known_as) for known_as in _stems(catalogue, due)]),
     )
 
 
-def _words(pack: Packed, collects: bool) -> str:
-    if not pack.load or not pack.items:
-        return ""
-    words = collection_words if collects else delivery_words
-    return words(pack.load, things_of(pack.items))
+def client_words(catalogue: Catalogue, line: DueLine) -> str:
+    """`6 Hedgerow jar: Later in the year, small size; loose stems for you to arrange`."""
+    piece = line.piece
+    size = "" if piece.size == REGULAR else f", {piece.size} size"
+    loose = "; loose stems for you to arrange" if piece.in_buckets else ""
+    return f"{line.quantity} {look_name(catalogue, piece.look)}{size}{loose}"
+
+
+def _words(pack: Packed) -> str:
+    return collection_words(pack.load, things_of(pack.items)) if pack.load and pack.items else ""
 
 
 def _there(catalogue: Catalogue, due: Due, pack: Packed) -> Iterator[str]:
@@ -74,23 +86,30 @@ def _when(catalogue: Catalogue, due: Due, collects: bool) -> Iterator[Fact]:
             (given.start, "to fetch from") if collects else (given.end, "with you and set out by")
         )
         yield Fact(f"{weekday_and_day(at.date())}, {at:%H:%M}", label)
-    if due.order.hours:
+    if due.next_visit:
+        yield Fact(weekday_and_day(due.next_visit), "we come again")
+    elif due.order.hours:
         yield Fact(hours_words(due.order.hours), "in use")
 
 
-def _until_use(pack: Packed, collects: bool) -> Iterator[str]:
-    yield from (STANDING, *((CAR, COOL) if collects else ()), TOP_UP)
-    if pack.buckets.going:
+def _until_use(due: Due, pack: Packed, collects: bool) -> Iterator[str]:
+    """What stands already where it is used needs no room to wait in."""
+    if not all(line.number in pack.there for line in due.lines):
+        yield STANDING
+    yield from ((CAR, COOL) if collects else ())
+    yield TOP_UP
+    if any(line.piece.in_buckets for line in due.lines):
         yield LOOSE
     if pack.boxed:
         yield WORN
 
 
 def _keeping(catalogue: Catalogue, due: Due) -> Iterator[KeepingView]:
-    """The words of the looks, those together that are kept alike."""
+    """The words of the looks as they are made, those together that are kept alike."""
+    day = cut_for(catalogue, due)
     alike: dict[str, list[str]] = {}
     for line in due.lines:
-        care = str(Words.of(catalogue.studio, line.piece.look).told("care"))
+        care = words_as_made(catalogue, line, as_cut(due, line, day)).care()
         if care:
             alike.setdefault(care, []).append(look_name(catalogue, line.piece.look))
     for care, names in alike.items():
@@ -98,8 +117,10 @@ def _keeping(catalogue: Catalogue, due: Due) -> Iterator[KeepingView]:
 
 
 def _stems(catalogue: Catalogue, due: Due) -> dict[str, None]:
-    """What is really in it, each once."""
+    """What is really in it, each once: the spare too of what leaves loose, for it goes along."""
     day = cut_for(catalogue, due)
     return dict.fromkeys(
-        stem for line in due.lines for stem in stems_of(as_cut(due, line, day), spare=True)
+        stem
+        for line in due.lines
+        for stem in stems_of(as_cut(due, line, day), spare=line.piece.in_buckets)
     )

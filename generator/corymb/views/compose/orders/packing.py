@@ -28,7 +28,7 @@ THINGS: dict[How, tuple[str, str]] = {
 
 
 def head_of(due: Due) -> PaperHead:
-    """What stands at the head of every paper. It names no client."""
+    """What stands at the head of every paper: of the client no more than the order's name does."""
     return PaperHead(due.name, day_in_full(due.day), due.order.where.place)
 
 
@@ -85,13 +85,16 @@ def overnight_words(buckets: Sequence[Filled]) -> str:
     return f"{counted(len(buckets), 'bucket', 'buckets')} overnight: {told}."
 
 
-def boxes_words(catalogue: Catalogue, due: Due, pack: Packed) -> Iterator[str]:
-    """What lies in boxes, on a seat."""
+def boxes_words(
+    catalogue: Catalogue, due: Due, pack: Packed, on_a_seat: bool = True
+) -> Iterator[str]:
+    """What lies in boxes, and for whoever drives, where they stand."""
+    where = ", on a seat and out of the sun" if on_a_seat else ""
     lines = {line.number: line for line in due.lines}
     for each in pack.boxed:
         what = look_name(catalogue, lines[each.line].piece.look)
         boxes = counted(each.boxes, "shallow box", "shallow boxes")
-        yield f"{each.pieces} {what}: in {boxes}, lidded, on a seat and out of the sun."
+        yield f"{each.pieces} {what}: in {boxes}, lidded{where}."
 
 
 def there_words(catalogue: Catalogue, due: Due, pack: Packed) -> Iterator[str]:

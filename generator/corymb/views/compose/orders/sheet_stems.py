@@ -6,12 +6,24 @@ from collections.abc import Iterator, Sequence
 
 from corymb.trade.cut import Fill
 from corymb.trade.orders.as_cut import Met
+from corymb.trade.orders.as_made import as_made
 from corymb.trade.orders.cut_days import CutDay
+from corymb.trade.orders.due import DueLine
+from corymb.trade.written_for import stages_of
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.look_words import Words
 from corymb.views.compose.wording import sentence
 from corymb.views.papers import RoleStems, SheetStem
 
 ROLES = ("depth", "light", "accent")
+
+
+def words_as_made(catalogue: Catalogue, line: DueLine, mets: Sequence[Met]) -> Words:
+    """The look's words, with notes where a step names what isn't there."""
+    look = line.piece.look
+    recipes = catalogue.studio.recipes
+    stages = stages_of(recipes[look.recipe], look.variant, recipes)
+    return Words(catalogue.studio, (*stages, *as_made(mets)))
 
 
 def role_stems(catalogue: Catalogue, mets: Sequence[Met], pieces: int) -> tuple[RoleStems, ...]:
