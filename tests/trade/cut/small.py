@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Mapping
 from decimal import Decimal
 from fractions import Fraction
+from functools import cache
 from itertools import product
 from random import Random
 
@@ -12,7 +14,8 @@ from corymb.trade.cut import CutProblem, Standing, StandInOption, Wanted
 
 Judged = tuple[int, int, int]
 """Short by weight, spare missed, and thousandths of money: what a plan is judged by, in order."""
-Uses = tuple[int, ...]
+Way = tuple[tuple[int, ...], bool]
+"""The stems that one wanted stem uses, and whether it is met by nothing but itself."""
 
 RATIOS = [(1, 1), (1, 1), (1, 2), (2, 1), (3, 2), (2, 3)]
 ESSENTIAL, DRIFT, WASTE = 10, 20, 2  # the house weights; drift and waste in thousandths
@@ -39,7 +42,7 @@ def _likely(random: Random, others: list[str]) -> list[tuple[str, tuple[int, int
 
 def _wanted(random: Random, number: int, stems: list[str]) -> Wanted:
     stem = random.choice(stems[:2])
-    count, spare = random.randint(0, 4), random.randint(0, 1)
+    count, spare = random.randint(0, 4), random.randint(0, 2)
     return Wanted(f"order/{number}", "order", stem, count, spare, random.random() < 0.3)
 
 
@@ -60,54 +63,62 @@ def best(problem: CutProblem) -> Judged:
     stems = [each.stem for each in problem.standing]
     supply = {each.stem: each for each in problem.standing}
     ways = [_ways(problem, wanted, stems) for wanted in problem.wanted]
+    wished = Counter[str]()
+    for wanted in problem.wanted:
+        wished[wanted.stem] += wanted.spare
     found: list[Judged] = []
-    priced: dict[tuple[str, int], int | None] = {}
+    priced = cache(lambda stem, used, swapped: _supplied(supply[stem], used, wished[stem], swapped))
     for chosen in product(*(each.items() for each in ways)):
-        used = [sum(uses) for uses in zip(*(uses for uses, _ in chosen), strict=True)]
-        for key in zip(stems, used, strict=True):
-            if key not in priced:
-                priced[key] = _supplied(supply[key[0]], key[1])
-        costs = [priced[key] for key in zip(stems, used, strict=True)]
-        if None not in costs:
-            short, missed, drift = (sum(part) for part in zip(*(j for _, j in chosen), strict=True))
-            found.append((short, missed, drift + sum(filter(None, costs))))
+        used = [sum(uses) for uses in zip(*(uses for (uses, _), _ in chosen), strict=True)]
+        swapped = {
+            wanted.stem
+            for wanted, ((_, itself), _) in zip(problem.wanted, chosen, strict=True)
+            if not itself
+        }
+        supplied = [priced(stem, n, stem in swapped) for stem, n in zip(stems, used, strict=True)]
+        had = [each for each in supplied if each is not None]
+        if len(had) == len(stems):
+            short, drift = (sum(part) for part in zip(*(j for _, j in chosen), strict=True))
+            missed, cost = (sum(part) for part in zip(*had, strict=True))
+            found.append((short, missed, drift + cost))
     return min(found)
 
 
-def _supplied(standing: Standing, used: int) -> int | None:
-    """The least that so many stems cost, over every number of steps; None if they can't be had."""
+def _supplied(standing: Standing, used: int, wished: int, swapped: bool) -> tuple[int, int] | None:
+    """The least spare missed and the least cost, over every number of steps and every spare.
+
+    There is no spare where a wanted one is bought, swapped or short. None: not to be had.
+    """
     by = 1 if standing.may_break_step else standing.step
     most = Fraction(standing.standing) * (1 - Fraction(standing.keep))
-    costs = []
+    plans = []
     for cut in range(0, int(most) + 1, by):
-        if used <= cut:
-            costs.append(WASTE * (cut - used))
-        elif standing.bought is not None:
-            costs.append(int(1000 * standing.bought) * (used - cut))
-    return min(costs, default=None)
+        for spare in range(wished + 1):
+            if used + spare <= cut and not (spare and swapped):
+                plans.append((wished - spare, WASTE * (cut - used - spare)))
+        if used > cut and standing.bought is not None:
+            plans.append((wished, int(1000 * standing.bought) * (used - cut)))
+    return min(plans, default=None)
 
 
-def _ways(problem: CutProblem, wanted: Wanted, stems: list[str]) -> Mapping[Uses, Judged]:
-    """Every way to meet one that is wanted: the stems it uses, and the best that it comes to."""
+def _ways(problem: CutProblem, wanted: Wanted, stems: list[str]) -> Mapping[Way, tuple[int, int]]:
+    """Every way to meet one that is wanted, and the shortage and the cost it comes to at best."""
     routes = [(wanted.stem, 1, 1, 0.0)] + [
         (each.stem, each.out, each.in_, each.drift)
         for each in problem.options
         if each.wanted == wanted.key
     ]
     weight = ESSENTIAL if wanted.essential else 1
-    ways: dict[Uses, Judged] = {}
-    for met, spare in product(
-        _splits(wanted.count, len(routes)), _splits(wanted.spare, len(routes))
-    ):
+    ways: dict[Way, tuple[int, int]] = {}
+    for met in _splits(wanted.count, len(routes)):
         uses, cost = dict.fromkeys(stems, 0), 0
-        for (stem, out, in_, drift), count, extra in zip(routes, met, spare, strict=True):
+        for (stem, out, in_, drift), count in zip(routes, met, strict=True):
             blocks, single = divmod(count, out)
-            single += extra
             one = -(-in_ // out)
             uses[stem] += blocks * in_ + single * one
-            cost += int(DRIFT * drift * (count + extra)) + (WASTE * single if in_ % out else 0)
-        judged = (weight * (wanted.count - sum(met)), wanted.spare - sum(spare), cost)
-        key = tuple(uses.values())
+            cost += int(DRIFT * drift * count) + (WASTE * single if in_ % out else 0)
+        judged = (weight * (wanted.count - sum(met)), cost)
+        key = (tuple(uses.values()), met[0] == wanted.count)
         ways[key] = min(judged, ways.get(key, judged))
     return ways
 

@@ -72,7 +72,7 @@ def test_a_wanted_stem_never_gets_less_than_its_share_of_a_stand_in(
 ) -> None:
     options = {(each.wanted, each.stem): each for each in problem.options}
     for each in plan.filled:
-        for fill in each.fills + each.spare:
+        for fill in each.fills:
             if fill.stem == each.stem:
                 assert fill.count == fill.of
             else:
@@ -85,7 +85,7 @@ def test_a_wanted_stem_never_gets_less_than_its_share_of_a_stand_in(
 def test_what_is_bought_is_what_the_orders_have_of_it(problem: CutProblem, plan: CutPlan) -> None:
     bought = Counter[str]()
     for each in plan.filled:
-        for fill in each.fills + each.spare:
+        for fill in each.fills:
             assert 0 <= fill.bought <= fill.count
             bought[fill.stem] += fill.bought
     assert {cut.stem: cut.bought for cut in plan.cuts if cut.bought} == dict(+bought)
@@ -105,18 +105,31 @@ def test_the_plan_is_judged_by_what_is_in_it(problem: CutProblem, plan: CutPlan)
 
 def parts_of_blocks(plan: CutPlan) -> int:
     """No more than all that stand-ins do for is met singly."""
-    fills = [(each.stem, fill) for each in plan.filled for fill in (*each.fills, *each.spare)]
+    fills = [(each.stem, fill) for each in plan.filled for fill in each.fills]
     return sum(fill.of for stem, fill in fills if fill.stem != stem)
 
 
-def test_spare_is_missed_before_a_stem_is_short() -> None:
+@every_week
+def test_spare_is_the_stem_itself_from_the_garden(problem: CutProblem, plan: CutPlan) -> None:
+    for each in plan.filled:
+        assert all(fill.stem == each.stem for fill in each.spare)
+        assert all((fill.count, fill.bought) == (fill.of, 0) for fill in each.spare)
+
+
+def test_spare_is_missed_before_a_stem_is_bought_swapped_or_short() -> None:
+    seen = Counter[str]()
     for plan in PLANS.values():
-        by_stem = Counter[str]()
-        for each in plan.filled:
-            own = sum(fill.count for fill in each.spare if fill.stem == each.stem)
-            by_stem[each.stem] += own
-        for each in plan.filled:
-            assert not (each.short and by_stem[each.stem])
+        bought = {cut.stem for cut in plan.cuts if cut.bought}
+        short = {each.stem for each in plan.filled if each.short}
+        swapped = {
+            each.stem for each in plan.filled for fill in each.fills if fill.stem != each.stem
+        }
+        for cut in plan.cuts:
+            seen["spare"] += cut.spare
+            for name, some in (("bought", bought), ("short", short), ("swapped", swapped)):
+                seen[name] += cut.stem in some
+                assert not (cut.spare and cut.stem in some), name
+    assert min(seen.values()) > 20
 
 
 def test_with_no_time_there_is_a_plan_all_the_same() -> None:

@@ -47,7 +47,7 @@ CASES = {
         [stands("dahlia", 24, 25, broken=True)], [wants(5)], [], {"dahlia": (5, 0)}, 0,
     ),
     "bought in where too few stand": (
-        [stands("dahlia", 10, bought="1.40")], [wants(12, spare=1)], [], {"dahlia": (10, 3)}, 0,
+        [stands("dahlia", 10, bought="1.40")], [wants(12, spare=1)], [], {"dahlia": (10, 2)}, 0,
     ),
     "a stand-in before buying in": (
         [stands("dahlia", 10, bought="1.40"), stands("cosmos", 50)], [wants(12)], [cosmos()],
@@ -141,6 +141,40 @@ def test_the_studios_weights_decide_between_colour_and_waste() -> None:
     exact = Settings(weights=Weights(drift=Decimal(1)))
     assert plan_cut(problem, exact).parts.waste == 24
     assert plan_cut(problem, careful).parts.drift == 1
+
+
+SPARE = {
+    # standing, spare wished beside 12 wanted, options, spare given
+    "as far as it stands": ([stands("dahlia", 13)], 2, [], 1),
+    "none where some are bought": ([stands("dahlia", 10, bought="1.40")], 2, [], 0),
+    "none bought, of the wanted ones either": ([stands("dahlia", 13, bought="0.01")], 2, [], 1),
+    "none swapped, of the wanted ones either": (
+        [stands("dahlia", 13), stands("cosmos", 50)], 2, [cosmos(drift=0)], 1,
+    ),
+    "none where one is swapped": (
+        [stands("dahlia", 11), stands("cosmos", 50)], 2, [cosmos(drift=0)], 0,
+    ),
+    "a further step for it": ([stands("dahlia", 50, 12)], 1, [], 1),
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(("standing", "spare", "options", "given"), SPARE.values(), ids=SPARE)
+def test_spare_is_only_what_stands_beyond_the_wanted(
+    standing: list[Standing], spare: int, options: list[StandInOption], given: int
+) -> None:
+    plan = plan_cut(CutProblem(standing, [wants(12, spare=spare)], options))
+    (filled,) = plan.filled
+    assert (sum(fill.count for fill in filled.spare), filled.spare_missed) == (given, spare - given)
+    assert plan.complete
+    lacking = max(0, 12 - standing[0].may_cut)
+    not_cut = sum(fill.count if fill.stem == "cosmos" else fill.bought for fill in filled.fills)
+    assert not_cut == lacking
+
+
+def test_the_first_lines_get_the_spare_there_is() -> None:
+    lines = [wants(5, spare=1, line=str(number)) for number in range(3)]
+    plan = plan_cut(CutProblem([stands("dahlia", 17)], lines))
+    assert [each.spare_missed for each in plan.filled] == [0, 0, 1]
 
 
 REFUSED = {

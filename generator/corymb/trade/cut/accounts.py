@@ -58,7 +58,7 @@ def parts(
     weighed: Answer,
 ) -> Parts:
     """What the plan is judged by."""
-    fills = [fill for each in filled for fill in (*each.fills, *each.spare)]
+    fills = [fill for each in filled for fill in each.fills]
     bought = [(each.bought, stands[each.stem].bought or Decimal(0)) for each in cuts]
     return Parts(
         short=sum(each.short for each in filled),

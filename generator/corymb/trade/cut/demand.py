@@ -6,7 +6,7 @@ demand, so that the programme doesn't try which of two equal orders gets which o
 
 from __future__ import annotations
 
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from decimal import Decimal
@@ -49,6 +49,10 @@ class Demand:
     routes: tuple[Route, ...]
 
     @property
+    def stem(self) -> str:
+        return self.members[0].stem
+
+    @property
     def essential(self) -> bool:
         return self.members[0].essential
 
@@ -56,21 +60,16 @@ class Demand:
     def count(self) -> int:
         return sum(each.count for each in self.members)
 
-    @property
-    def spare(self) -> int:
-        return sum(each.spare for each in self.members)
-
     def room(self, member: Wanted) -> int:
         """How many of a member's stems blocks may do for: alike ones have blocks of one size."""
         size = self.block if len(self.members) > 1 else 1
         return member.count // size * size
 
     def most_single(self, route: Route) -> int:
-        """No member needs as many singly as make a block, but for its spare."""
-        everything = self.count + self.spare
+        """No member needs as many singly as make a block."""
         if not route.in_blocks:
-            return everything
-        return min(everything, len(self.members) * (route.out - 1) + self.spare)
+            return self.count
+        return min(self.count, len(self.members) * (route.out - 1))
 
     @property
     def block(self) -> int:
@@ -128,10 +127,18 @@ def _alone(wanted: Wanted, routes: Sequence[Route]) -> str:
     return wanted.key if len(sizes) > 1 else ""
 
 
+def spare_wished(problem: CutProblem) -> dict[str, int]:
+    """How much spare of each stem is wished for, where any is."""
+    wished: Counter[str] = Counter()
+    for wanted in problem.wanted:
+        wished[wanted.stem] += wanted.spare
+    return dict(sorted((+wished).items()))
+
+
 def reach(all_demands: Sequence[Demand]) -> Mapping[str, int]:
-    """The most of each stem that all demands together could take."""
+    """The most of each stem that all demands together could take, but for spare."""
     most: dict[str, int] = defaultdict(int)
     for demand in all_demands:
         for route in demand.routes:
-            most[route.stem] += route.each * (demand.count + demand.spare)
+            most[route.stem] += route.each * demand.count
     return most

@@ -1,8 +1,12 @@
 """The cut as an integer programme.
 
-For each demand: the wanted stems met by each route, in blocks and singly, the short, and the
-spare that is missed, which add up to those wanted. For each stem: steps cut and stems bought,
-which are those used and those left over.
+For each demand: the wanted stems met by each route, in blocks and singly, and the short, which
+add up to those wanted. For each stem: steps cut and stems bought, which are those used, those
+kept as spare and those left over.
+
+Spare is only what the garden gives beyond all that is wanted of its stem: where one of those
+wanted is bought, swapped or short there is none of it. So nothing is bought or swapped for spare,
+neither the spare itself nor a wanted stem in its place.
 
 Three sums are made least one after the other, each held for those after it:
 
@@ -21,7 +25,7 @@ from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from corymb.trade.cut.demand import Demand, Route, demands, in_parts, reach
+from corymb.trade.cut.demand import Demand, Route, demands, in_parts, reach, spare_wished
 from corymb.trade.cut.problem import CutProblem, Settings
 from corymb.trade.cut.programme import Answer, Programme
 
@@ -42,7 +46,13 @@ class _Demanded:
     demand: Demand
     met: tuple[_Met, ...]
     short: int
-    spare_missed: int
+
+    @property
+    def not_itself(self) -> Sum:
+        """The sum of those that are swapped or short."""
+        others = [each for each in self.met if each.route.stem != self.demand.stem]
+        blocks = {each.blocks: each.route.out for each in others if each.blocks is not None}
+        return dict.fromkeys([*(each.single for each in others), self.short], 1) | blocks
 
 
 @dataclass(frozen=True)
@@ -56,10 +66,11 @@ class Met:
 
 @dataclass(frozen=True)
 class Decision:
-    """The programme's answer: steps cut of each stem, and what each route does for."""
+    """The programme's answer: steps cut of each stem, its spare, and what each route does for."""
 
     met: tuple[tuple[Demand, tuple[Met, ...]], ...]
     steps: dict[str, int]
+    spare: dict[str, int]
 
 
 class CutModel:
@@ -74,21 +85,24 @@ class CutModel:
         self._left: dict[str, int] = {}
         self._used: dict[str, Sum] = defaultdict(dict)
         self._demanded = [self._demand(each) for each in demands(problem, settings)]
-        for stem, most in sorted(reach([each.demand for each in self._demanded]).items()):
-            self._supply(stem, most)
+        self._spare = spare_wished(problem)
+        self._spare_missed = {stem: self.programme.whole(n) for stem, n in self._spare.items()}
+        most = reach([each.demand for each in self._demanded])
+        for stem in sorted({*most, *self._spare}):
+            self._supply(stem, most.get(stem, 0))
+        for stem in self._spare:
+            self._only_beyond_the_wanted(stem, most.get(stem, 0))
 
     def _demand(self, demand: Demand) -> _Demanded:
         met = tuple(self._route(route, demand) for route in demand.routes)
         short = self.programme.whole(demand.count)
-        missed = self.programme.whole(demand.spare)
         blocks = {each.blocks: each.route.out for each in met if each.blocks is not None}
-        everything = dict.fromkeys([*(each.single for each in met), short, missed], 1) | blocks
-        wanted = demand.count + demand.spare
-        self.programme.row(everything, least=wanted, most=wanted)
+        everything = dict.fromkeys([*(each.single for each in met), short], 1) | blocks
+        self.programme.row(everything, least=demand.count, most=demand.count)
         if blocks:
             room = sum(demand.room(member) for member in demand.members)
             self.programme.row(blocks, most=room)
-        return _Demanded(demand, met, short, missed)
+        return _Demanded(demand, met, short)
 
     def _route(self, route: Route, demand: Demand) -> _Met:
         single = self.programme.whole(demand.most_single(route))
@@ -100,8 +114,8 @@ class CutModel:
         return _Met(route, single, blocks)
 
     def _supply(self, stem: str, most: int) -> None:
-        standing = self.stands[stem]
-        steps = min(standing.most_steps, -(-most // standing.by))
+        standing, spare = self.stands[stem], self._spare.get(stem, 0)
+        steps = min(standing.most_steps, -(-(most + spare) // standing.by))
         self._steps[stem] = self.programme.whole(steps)
         self._left[stem] = self.programme.whole(standing.by - 1)
         account = {self._steps[stem]: standing.by, self._left[stem]: -1}
@@ -109,11 +123,23 @@ class CutModel:
             self._bought[stem] = self.programme.whole(most)
             account[self._bought[stem]] = 1
         used = {variable: -times for variable, times in self._used[stem].items()}
-        self.programme.row(account | used, least=0, most=0)
+        missed = {self._spare_missed[stem]: 1} if spare else {}
+        self.programme.row(account | used | missed, least=spare, most=spare)
+
+    def _only_beyond_the_wanted(self, stem: str, most: int) -> None:
+        """A stem has spare, or some that is bought, swapped or short; never both."""
+        spare, has_spare = self._spare[stem], self.programme.whole(1)
+        self.programme.row({self._spare_missed[stem]: 1, has_spare: spare}, least=spare)
+        of_stem = [each for each in self._demanded if each.demand.stem == stem]
+        not_itself = {i: n for each in of_stem for i, n in each.not_itself.items()}
+        wanted = sum(each.demand.count for each in of_stem)
+        self.programme.row(not_itself | {has_spare: wanted}, most=wanted)
+        if stem in self._bought:
+            self.programme.row({self._bought[stem]: 1, has_spare: most}, most=most)
 
     def solve(self) -> list[Answer]:
         """The answers to the three sums, the last of which is the decision."""
-        sums = [self._short(), self._spare_missed(), self._weighed()]
+        sums = [self._short(), dict.fromkeys(self._spare_missed.values(), 1), self._weighed()]
         answers: list[Answer] = []
         for terms in sums:
             answers.append(self._least(terms, len(sums), answers))
@@ -137,15 +163,13 @@ class CutModel:
         values = [0] * self.programme.variables
         for each in self._demanded:
             values[each.short] = each.demand.count
-            values[each.spare_missed] = each.demand.spare
+        for stem, missed in self._spare_missed.items():
+            values[missed] = self._spare[stem]
         return values
 
     def _short(self) -> Sum:
         weight = self.settings.weights.essential
         return {each.short: weight if each.demand.essential else 1 for each in self._demanded}
-
-    def _spare_missed(self) -> Sum:
-        return {each.spare_missed: 1 for each in self._demanded}
 
     def _weighed(self) -> Sum:
         weights = self.settings.weights
@@ -168,4 +192,7 @@ class CutModel:
             return Met(met.route, blocks, values[met.single])
 
         met = tuple((each.demand, tuple(told(met) for met in each.met)) for each in self._demanded)
-        return Decision(met, {stem: values[steps] for stem, steps in self._steps.items()})
+        steps = {stem: values[variable] for stem, variable in self._steps.items()}
+        missed = {stem: values[variable] for stem, variable in self._spare_missed.items()}
+        spare = {stem: wished - missed[stem] for stem, wished in self._spare.items()}
+        return Decision(met, steps, spare)

@@ -56,7 +56,7 @@ class Filled:
     fills: tuple[Fill, ...]
     short: int
     spare: tuple[Fill, ...] = ()
-    """What goes along against breakage."""
+    """What goes along against breakage: the stem itself, from the garden."""
     spare_missed: int = 0
 
     @property

@@ -66,7 +66,9 @@ class Wanted:
     stem: str
     count: int
     spare: int = 0
-    """How many more are wished, for breakage. Missing ones are no shortage."""
+    """How many more are wished, for breakage. Missing ones are no shortage, and nothing is bought
+    or swapped for them: they are cut beyond all that is wanted of the stem, or there are none.
+    """
     essential: bool = False
 
     def __post_init__(self) -> None:
@@ -78,8 +80,8 @@ class Wanted:
 class StandInOption:
     """A stem that may stand in for one that is wanted: `in_` of it do for `out` of the wanted.
 
-    It goes in by such blocks. Where a part of a block is wanted, or spare, each stem of the
-    wanted takes the whole number next above its share: at 5 for 3, 2 do for 1.
+    It goes in by such blocks. Where a part of a block is wanted, each stem of the wanted takes
+    the whole number next above its share: at 5 for 3, 2 do for 1.
     """
 
     wanted: str

@@ -1,9 +1,8 @@
 """Who gets which stems, once it is decided how many of each are cut?
 
-Wanted stems that are alike are served in the order of their keys: first what each wants, with
-its own stem before any stand-in and the nearest colour first, then what is wished as spare. So
-what is short falls on as few lines as can be. Stems of the garden are given out before those
-bought.
+Wanted stems that are alike are served in the order of their keys, each with its own stem before
+any stand-in and the nearest colour first; so is what is wished of a stem as spare. So what is
+short falls on as few lines as can be. Stems of the garden are given out before those bought.
 """
 
 from __future__ import annotations
@@ -13,7 +12,7 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from corymb.trade.cut.demand import Demand
-from corymb.trade.cut.model import Met
+from corymb.trade.cut.model import Decision, Met
 from corymb.trade.cut.plan import Fill, Filled
 from corymb.trade.cut.problem import CutProblem, StandInOption, Wanted
 
@@ -32,13 +31,10 @@ class _Pool:
     def filled(self, options: Options) -> Iterator[Filled]:
         """Every member served: blocks first, from the last member on, so that none is torn."""
         of_blocks = {member.key: self._blocks(member) for member in reversed(self.demand.members)}
-        fills = {}
         for member in self.demand.members:
             blocks = of_blocks[member.key]
-            fills[member.key] = blocks + self._singly(member.count - _of(blocks))
-        for member in self.demand.members:
-            spare = _told(member, self._singly(member.spare), options)
-            yield _filled(member, _told(member, fills[member.key], options), spare)
+            fills = blocks + self._singly(member.count - _of(blocks))
+            yield _filled(member, _told(member, fills, options))
 
     def _blocks(self, member: Wanted) -> list[Fill]:
         room, fills = self.demand.room(member), []
@@ -59,30 +55,34 @@ class _Pool:
         return fills
 
 
-def shared(problem: CutProblem, met: Iterable[tuple[Demand, Sequence[Met]]]) -> tuple[Filled, ...]:
-    """How each wanted stem is met, sorted by key."""
+def shared(problem: CutProblem, decision: Decision) -> tuple[Filled, ...]:
+    """How each wanted stem is met, and what spare goes along, sorted by key."""
     options = {(option.wanted, option.stem): option for option in problem.options}
-    filled = [one for demand, each in met for one in _Pool(demand, each).filled(options)]
-    return tuple(sorted(filled, key=lambda one: one.key))
+    pools = (_Pool(demand, met) for demand, met in decision.met)
+    filled = {one.key: one for pool in pools for one in pool.filled(options)}
+    spare = Counter(decision.spare)
+    return tuple(_with_spare(filled[wanted.key], wanted, spare) for wanted in problem.wanted)
+
+
+def _with_spare(filled: Filled, wanted: Wanted, there: Counter[str]) -> Filled:
+    """The same with its part of the spare, as long as any is there."""
+    given = min(wanted.spare, there[wanted.stem])
+    there[wanted.stem] -= given
+    fills = (Fill(wanted.stem, given, given),) if given else ()
+    return replace(filled, spare=fills, spare_missed=wanted.spare - given)
 
 
 def bought_in(filled: Iterable[Filled], cut: Mapping[str, int]) -> tuple[Filled, ...]:
-    """The same, with what the cut doesn't cover marked as bought."""
-    every = tuple(filled)
+    """The same, with what the cut doesn't cover marked as bought; spare never is."""
     garden = Counter(cut)
-    fills = [tuple(_bought(each.fills, garden)) for each in every]
-    spare = [tuple(_bought(each.spare, garden)) for each in every]
-    return tuple(
-        replace(each, fills=own, spare=more)
-        for each, own, more in zip(every, fills, spare, strict=True)
-    )
+    return tuple(replace(each, fills=tuple(_bought(each.fills, garden))) for each in filled)
 
 
 def _of(fills: Iterable[Fill]) -> int:
     return sum(fill.of for fill in fills)
 
 
-def _filled(wanted: Wanted, fills: tuple[Fill, ...], spare: tuple[Fill, ...]) -> Filled:
+def _filled(wanted: Wanted, fills: tuple[Fill, ...]) -> Filled:
     return Filled(
         key=wanted.key,
         order=wanted.order,
@@ -91,8 +91,6 @@ def _filled(wanted: Wanted, fills: tuple[Fill, ...], spare: tuple[Fill, ...]) ->
         essential=wanted.essential,
         fills=fills,
         short=wanted.count - _of(fills),
-        spare=spare,
-        spare_missed=wanted.spare - _of(spare),
     )
 
 
