@@ -2,18 +2,24 @@
 
 from __future__ import annotations
 
+import json
+import re
 from pathlib import Path
 
 import pytest
 
 import corymb
 from corymb.photos.sharing import SharedUse
+from corymb.site.lit import colours_in_light
 from corymb.site.pictures import draw_all
 from corymb.studio.load import read_studio
 from corymb.studio.studio import Studio
+from corymb.trade.light.lights import CANDLE
+from corymb.trade.light.seen import seen
 
 STARTER = Path(corymb.__file__).parent / "starter" / "content"
 OLD = f"{'0a' * 16}.svg"
+USED = re.compile(r'href="(#[^"]+)"')
 UNFINISHED = f"{OLD}.{'0b' * 16}.unfinished"
 
 
@@ -62,3 +68,36 @@ def test_a_picture_that_was_kept_is_not_drawn_again(studio: Studio, tmp_path: Pa
     again = draw_all(studio, tmp_path, lambda what, done, total: None)
     assert set(again.drawn.values()) == {'<svg viewBox="0 0 1 1"></svg>'}
     assert set(again.drawn) == set(first.drawn)
+
+
+def test_what_becomes_of_the_colours_is_kept_too(studio: Studio, tmp_path: Path) -> None:
+    draw_all(studio, tmp_path, lambda what, done, total: None)
+    for kept in tmp_path.glob("*.json"):
+        kept.write_text("{}")
+    assert set(draw_all(studio, tmp_path, lambda what, done, total: None).lit.values()) == {"{}"}
+
+
+def test_a_half_written_table_of_colours_is_made_again(studio: Studio, tmp_path: Path) -> None:
+    first = draw_all(studio, tmp_path, lambda what, done, total: None)
+    for kept in tmp_path.glob("*.json"):
+        kept.write_text(kept.read_text()[:40])
+    assert draw_all(studio, tmp_path, lambda what, done, total: None).lit == first.lit
+
+
+def test_the_table_has_every_colour_of_its_picture_in_every_light(
+    studio: Studio, tmp_path: Path
+) -> None:
+    pictures = draw_all(studio, tmp_path, lambda what, done, total: None)
+    assert pictures.lit
+    for href, text in pictures.lit.items():
+        table = json.loads(text)
+        drawing = pictures.drawn[href.replace(".json", ".svg")]
+        painted = set(re.findall(r"=\"(#[0-9a-fA-F]+)\"", drawing)) - set(USED.findall(drawing))
+        assert set(table) == {"low-sun", "candle"}
+        assert all(set(colours) == painted for colours in table.values()), href
+
+
+def test_a_table_says_what_is_seen_and_leaves_alone_what_is_no_colour() -> None:
+    svg = '<svg><use href="#decade"/><path fill="#ffffff" stroke="#401020"/>#123456</svg>'
+    table = json.loads(colours_in_light(svg, {"candle": CANDLE}))
+    assert table == {"candle": {hex_: seen(hex_, CANDLE) for hex_ in ("#401020", "#ffffff")}}

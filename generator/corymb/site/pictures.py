@@ -13,28 +13,38 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 import corymb.picture
+import corymb.trade.light
 from corymb.code_digest import code_digest
 from corymb.photos.sharing import SharedUse
 from corymb.photos.whole_files import UNFINISHED, write_whole
 from corymb.picture import draw, draw_stem
+from corymb.site.lit import colours_in_light
 from corymb.site.pictured import arrangement_of, picture_stem
 from corymb.studio.studio import Studio
 from corymb.trade.looks import looks_of
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue, Drawing
+from corymb.views.compose.light_switch import OTHERS
 
 KEY_LENGTH = 32
-OWN_NAME = re.compile(rf"[0-9a-f]{{{KEY_LENGTH}}}\.svg(\.[0-9a-f]+{re.escape(UNFINISHED)})?")
+ENDS = {"svg": "</svg>", "json": "}"}  # what a whole file of each kind ends with
+KINDS = "|".join(ENDS)
+OWN_NAME = re.compile(rf"[0-9a-f]{{{KEY_LENGTH}}}\.({KINDS})(\.[0-9a-f]+{re.escape(UNFINISHED)})?")
 VIEW_BOX = re.compile(r'viewBox="\S+ \S+ (\S+) (\S+)"')
 Progress = Callable[[str, int, int], None]
 DRAWS = Path(str(corymb.picture.__file__)).parent
+LIGHTS = Path(str(corymb.trade.light.__file__)).parent
 
 
 @dataclass
 class Pictures:
-    """Drawn pictures (SVG) by address, and where each look's and each stem's is."""
+    """Drawn pictures (SVG) by address, and where each look's and each stem's is.
+
+    `lit` tells, by address too, what becomes of each look's colours in other lights.
+    """
 
     drawn: dict[str, str] = field(default_factory=dict)
+    lit: dict[str, str] = field(default_factory=dict)
     drawings: dict[str, Drawing] = field(default_factory=dict)
     heads: dict[str, str] = field(default_factory=dict)
 
@@ -44,6 +54,8 @@ class Pictures:
             for look in looks.values():
                 href = addresses.of_drawing(look)
                 yield href, self.drawn[href].encode()
+                href = addresses.of_colours_in_light(look)
+                yield href, self.lit[href].encode()
         for href in self.heads.values():
             yield href, self.drawn[href].encode()
 
@@ -61,18 +73,25 @@ def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
     for done, (recipe, look) in enumerate(looks, 1):
         arrangement = arrangement_of(recipe, look, studio.stems)
         href = addresses.of_drawing(look)
-        svg = kept.or_drawn(repr(arrangement), lambda a=arrangement: draw(a))  # type: ignore[misc]
+        svg = kept.or_made(repr(arrangement), lambda a=arrangement: draw(a))  # type: ignore[misc]
         pictures.drawn[href] = svg
+        pictures.lit[addresses.of_colours_in_light(look)] = _in_other_lights(kept, svg)
         pictures.drawings[look.id] = Drawing(href, *sheet_size(svg))
         progress("pictures", done, whole)
     for done, (stem_id, stem) in enumerate(studio.stems.items(), len(looks) + 1):
         alone = picture_stem(stem_id, stem)
         href = addresses.of_head(stem_id)
-        pictures.drawn[href] = kept.or_drawn(repr(alone), lambda a=alone: draw_stem(a))  # type: ignore[misc]
+        pictures.drawn[href] = kept.or_made(repr(alone), lambda a=alone: draw_stem(a))  # type: ignore[misc]
         pictures.heads[stem_id] = href
         progress("pictures", done, whole)
     kept.forget_the_rest()
     return pictures
+
+
+def _in_other_lights(kept: _Kept, svg: str) -> str:
+    """What becomes of a picture's colours in each light that its page can be switched to."""
+    told = f"{code_digest(LIGHTS)} {OTHERS} {svg}"
+    return kept.or_made(told, lambda: colours_in_light(svg, OTHERS), "json")
 
 
 def sheet_size(svg: str) -> tuple[float, float]:
@@ -95,20 +114,20 @@ class _Kept:
         self.used: set[str] = set()
         self.use = SharedUse(folder / "in-use")
 
-    def or_drawn(self, described: str, drawn: Callable[[], str]) -> str:
-        """The picture as it was kept, or drawn now and kept."""
+    def or_made(self, described: str, made: Callable[[], str], kind: str = "svg") -> str:
+        """The picture, or the table of its colours, as it was kept; or made now and kept."""
         digest = hashlib.sha256(f"{code_digest(DRAWS)} {described}".encode()).hexdigest()
-        file = self.folder / f"{digest[:KEY_LENGTH]}.svg"
+        file = self.folder / f"{digest[:KEY_LENGTH]}.{kind}"
         self.used.add(file.name)
         try:
-            svg = file.read_text("utf-8")
-            if svg.rstrip().endswith("</svg>"):
-                return svg
+            text = file.read_text("utf-8")
+            if text.rstrip().endswith(ENDS[kind]):
+                return text
         except (OSError, UnicodeDecodeError):
             pass
-        svg = drawn()
-        write_whole(file, svg.encode())
-        return svg
+        text = made()
+        write_whole(file, text.encode())
+        return text
 
     def forget_the_rest(self) -> None:
         """Remove the pictures that this run did not use, and what interrupted runs left."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from corymb.views.light import LightSwitch
 from corymb.views.money import PriceView
 from corymb.views.pieces import Fact, ImagePair, Link, PhotoView, RoleShare
 from corymb.views.season import SeasonView, SpellView
@@ -113,6 +114,7 @@ class ClientRecipe:
     facts: tuple[Fact, ...]
     vessel: str
     band: tuple[RoleShare, ...]
+    light: LightSwitch
     lines: tuple[LineView, ...]
     stems_total: int
     sizes: tuple[SizeView, ...]

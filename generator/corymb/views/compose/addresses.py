@@ -135,6 +135,11 @@ def of_drawing(look: Look) -> str:
     return f"assets/pictures/{look.id}.svg"
 
 
+def of_colours_in_light(look: Look) -> str:
+    """What becomes of the colours of a look's picture in other lights than noon's."""
+    return f"assets/pictures/{look.id}.json"
+
+
 def of_head(stem_id: str) -> str:
     """The drawn head of a stem."""
     return f"assets/flowers/{stem_id}.svg"

@@ -15,6 +15,7 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import take_home
 from corymb.views.compose.images import images_of, photos_of_look
 from corymb.views.compose.kin import kin_of
+from corymb.views.compose.light_switch import light_switch
 from corymb.views.compose.look_words import Words
 from corymb.views.compose.seasons import season_of_look, weeks_words
 from corymb.views.compose.spells import spells_of
@@ -93,6 +94,7 @@ def _client_view(catalogue: Catalogue, look: Look, on_the_web: str) -> ClientRec
         facts=_facts(recipe, look, str(words.told("time")), price),
         vessel=_vessel(recipe),
         band=band_of(catalogue, look),
+        light=light_switch(catalogue, look),
         lines=_lines(catalogue, look),
         stems_total=look.stems_total,
         sizes=_sizes(recipe, look),

@@ -55,13 +55,15 @@ async function follow(link, event) {
   if (event.button || event.metaKey || event.ctrlKey || event.shiftKey || event.altKey) return;
   event.preventDefault();
   const { href } = link;
+  const there = new URL(href);
+  there.search = location.search; // the light that was chosen is kept
   const fromRow = link.closest(".variant-switch") !== null;
   try {
     if (!(await show(href))) return;
-    history.pushState({ variant: true }, "", href);
+    history.pushState({ variant: true }, "", there);
     settle(fromRow);
   } catch {
-    location.href = href;
+    location.href = there.href;
   }
 }
 
