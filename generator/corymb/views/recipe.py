@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from corymb.views.colour import ColourView
 from corymb.views.light import LightSwitch
 from corymb.views.money import PriceView
 from corymb.views.pieces import Fact, ImagePair, Link, PhotoView, RoleShare
@@ -177,3 +178,4 @@ class StaffRecipe(ClientRecipe):
 
     lines: tuple[StaffLine, ...]
     bench: BenchView
+    colour: ColourView

@@ -13,6 +13,7 @@ from functools import cached_property
 from corymb.photos import PreparedPhoto
 from corymb.studio.models import MadeWork, Page, Photo, Recipe, Stem, Style, Technique
 from corymb.studio.studio import Studio
+from corymb.trade.colour.advice import Adviser
 from corymb.trade.kinship import Kin, goes_with
 from corymb.trade.looks import Look, looks_of
 from corymb.trade.orders.cut_days import CutDay
@@ -112,6 +113,11 @@ class Catalogue:
     def beds(self) -> Beds:
         """What stands in the beds, and when."""
         return self.makeable.beds
+
+    @cached_property
+    def adviser(self) -> Adviser:
+        """Advises on the colours of looks; for staff alone."""
+        return Adviser.of(self.studio, self.beds)
 
     @cached_property
     def best(self) -> dict[str, tuple[Best, ...]]:

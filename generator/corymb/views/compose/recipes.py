@@ -12,6 +12,7 @@ from corymb.views.compose.asking import asking
 from corymb.views.compose.bands import band_of, words_of
 from corymb.views.compose.bench import bench_view
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.colour_told import colour_view
 from corymb.views.compose.hazards import take_home
 from corymb.views.compose.images import images_of, photos_of_look
 from corymb.views.compose.kin import kin_of
@@ -72,7 +73,11 @@ def recipe_view(catalogue: Catalogue, look: Look, on_the_web: str = "") -> Clien
     if not catalogue.staff:
         return client
     lines = _staff_lines(client.lines, look)
-    return StaffRecipe(**{**vars(client), "lines": lines}, bench=bench_view(catalogue, look))
+    return StaffRecipe(
+        **{**vars(client), "lines": lines},
+        bench=bench_view(catalogue, look),
+        colour=colour_view(catalogue, look),
+    )
 
 
 def _client_view(catalogue: Catalogue, look: Look, on_the_web: str) -> ClientRecipe:

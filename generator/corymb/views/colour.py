@@ -1,0 +1,32 @@
+"""What pages show of colours beyond the band, for staff: findings, and what would mend them."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True)
+class PartShare:
+    """How much of what is seen is called so in the recipe, and how much really does it."""
+
+    role: str
+    written: float  # percent
+    plays: float
+
+
+@dataclass(frozen=True)
+class FindingView:
+    """Something to say about a mix, with whole changes that mend it in the week of the build."""
+
+    words: str
+    advice: tuple[str, ...]
+
+
+@dataclass(frozen=True)
+class ColourView:
+    """What the colours of a look come to."""
+
+    shares: tuple[PartShare, ...]
+    roles: tuple[str, ...]  # lines whose colour does something else than their role says
+    findings: tuple[FindingView, ...]
+    week: str  # 'week 38', for which the advice holds
