@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from corymb.views.cut import CutShareView
+from corymb.views.light import OrderLightView
 from corymb.views.money import MoneyView
 from corymb.views.papers import LoadView
 from corymb.views.pieces import Fact, ImagePair, Link
@@ -118,6 +119,7 @@ class OrderView:
     lines: tuple[OrderLineView, ...]
     timeline: TimelineView
     work: WorkView
+    light: OrderLightView
     cautions: tuple[str, ...]
     hot: tuple[str, ...]  # what to do where the day turns hot; nothing outside the warm half-year
     papers: tuple[Link, ...]

@@ -8,6 +8,7 @@ from corymb.trade.orders.due import Due
 from corymb.trade.orders.timed import Timed
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.light_told import order_light
 from corymb.views.compose.money import money_view
 from corymb.views.compose.orders.cautions import cautions_for, hot_advice
 from corymb.views.compose.orders.cuts import has_papers
@@ -36,6 +37,7 @@ def order_view(catalogue: Catalogue, due: Due) -> OrderView:
         lines=tuple(line_view(catalogue, due, each) for each in of_due.lines),
         timeline=timeline_view(catalogue, due, of_due),
         work=work_view(catalogue, due, of_due),
+        light=order_light(catalogue, due),
         cautions=cautions_for(catalogue, due, of_due),
         hot=hot_advice(catalogue, due, of_due),
         papers=papers_of(catalogue, due),

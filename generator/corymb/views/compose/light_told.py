@@ -1,0 +1,100 @@
+"""In what light are an order's flowers looked at, and how do they do in it?
+
+Hour by hour from its first to its last, each look as it looks then, and what gets lost of it.
+"""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from corymb.trade.colour.areas import colour_areas
+from corymb.trade.light.lights import Light
+from corymb.trade.light.lost import lost_in
+from corymb.trade.light.seen import INDICATIVE
+from corymb.trade.light.sun import Site, SunDay, sun_day
+from corymb.trade.light.which_light import MIDDAY, Occasion, Spell, spells
+from corymb.trade.looks import Look
+from corymb.trade.orders.due import Due
+from corymb.views.compose import addresses
+from corymb.views.compose.answers import look_name
+from corymb.views.compose.bands import band_of
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.light_switch import band_in
+from corymb.views.compose.orders.when import clock_span, hours_words
+from corymb.views.light import LookInLight, OrderLightView, SpellInLight
+from corymb.views.pieces import Fact, Link
+
+
+def order_light(catalogue: Catalogue, due: Due) -> OrderLightView:
+    """The light of an order on its day, at the studio's own place."""
+    site = Site.of(catalogue.studio.house.place)
+    looks = tuple({line.piece.look.id: line.piece.look for line in due.lines}.values())
+    return OrderLightView(
+        sun=_sun(sun_day(site, due.day)),
+        by_day=tuple(
+            LookInLight(_link(catalogue, look), band_of(catalogue, look), "") for look in looks
+        ),
+        spells=tuple(
+            _spell(catalogue, spell, looks)
+            for spell in spells(Occasion.of(due.order, due.day, site))
+        ),
+        notes=_notes(due),
+    )
+
+
+def _spell(catalogue: Catalogue, spell: Spell, looks: tuple[Look, ...]) -> SpellInLight:
+    name = spell.light.name
+    return SpellInLight(
+        hours=clock_span(spell.start, spell.end),
+        light=f"{name[0].upper()}{name[1:]}",
+        words=spell.words,
+        looks=tuple(_in_light(catalogue, look, spell.light) for look in looks),
+    )
+
+
+def _in_light(catalogue: Catalogue, look: Look, light: Light) -> LookInLight:
+    lost = lost_in(colour_areas(look.lines, catalogue.studio.stems), light)
+    return LookInLight(
+        _link(catalogue, look),
+        band_in(band_of(catalogue, look), light),
+        _without_name(lost.words, light),
+    )
+
+
+def _without_name(words: str, light: Light) -> str:
+    """What is said under the light's own heading needn't name it again."""
+    said = words[len(light.name) :].removeprefix(": ") if _named(words, light) else words
+    return f"{said[0].upper()}{said[1:]}"
+
+
+def _named(words: str, light: Light) -> bool:
+    return words.casefold().startswith(f"{light.name.casefold()}: ")
+
+
+def _link(catalogue: Catalogue, look: Look) -> Link:
+    return Link(look_name(catalogue, look), addresses.of_look(look))
+
+
+def _sun(day: SunDay) -> tuple[Fact, ...]:
+    """Sunrise, sunset and the golden hours; what is out of the ordinary instead."""
+    if day.words:
+        return (Fact(day.words, "the sun"),)
+    golden = [clock_span(start, end) for start, end in day.golden]
+    facts = [
+        Fact(_clock(day.sunrise), "sunrise"),
+        Fact(_clock(day.sunset), "sunset"),
+        Fact(" and ".join(golden), "golden hour" if len(golden) == 1 else "golden hours"),
+    ]
+    return tuple(fact for fact in facts if fact.value)
+
+
+def _clock(moment: datetime | None) -> str:
+    return f"{moment:%H:%M}" if moment else ""
+
+
+def _notes(due: Due) -> tuple[str, ...]:
+    """What is taken for granted here."""
+    notes = [f"{INDICATIVE} A clear sky is taken, at the studio's own place."]
+    if due.order.hours is None:
+        notes.append(f"No hours are written in the order: {hours_words(MIDDAY)} is taken.")
+    return tuple(notes)
