@@ -10,7 +10,7 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.made import made_cards
 from corymb.views.compose.recipes import card_of
 from corymb.views.compose.stems import stem_card, stem_groups
-from corymb.views.compose.wording import sentence, third_of
+from corymb.views.compose.wording import sentence, third_of_day
 from corymb.views.pages import (
     ArrangementsView,
     FlowersView,
@@ -72,7 +72,7 @@ def home_view(catalogue: Catalogue) -> HomeView:
         place=house.place.name,
         lead=lead,
         in_season=_one_of_each_style([card for card in now if card is not lead])[:ON_HOME],
-        season_words=sentence(third_of(catalogue.week)).rstrip("."),
+        season_words=sentence(third_of_day(catalogue.today)).rstrip("."),
         styles=styles,
         standing_now=tuple(
             card
