@@ -14,10 +14,11 @@ from corymb.trade.orders.as_cut import as_cut
 from corymb.trade.orders.due import Due
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.bench_sheets import bench_sheets_view
-from corymb.views.compose.orders.collection import LOOSE, collection_view
+from corymb.views.compose.orders.cut_share import share_view
 from corymb.views.compose.orders.cuts import cut_for, has_papers, packed_for, with_papers
 from corymb.views.compose.orders.labels import ON_A_SHEET, labels_view
-from corymb.views.compose.orders.load_sheet import load_sheet_view, ranges
+from corymb.views.compose.orders.load_sheet import load_sheet_view
+from corymb.views.compose.orders.numbered import bucket_numbers, ranges
 from corymb.views.compose.orders.packing import papers_of
 from corymb.views.compose.orders.sheet_stems import share
 from corymb.views.compose.orders.shown import shown_dues
@@ -194,20 +195,27 @@ def test_labels_together_hold_all_stems_of_the_order(known_as: str) -> None:
     assert held == {staff().stem(stem).name: count for stem, count in wanted.items() if count}
 
 
-CODES = {
-    "https://bench.example/": "https://bench.example/orders/barn-supper-bench.html",
-    "": "orders/barn-supper-bench.html",
-}
-
-
-@pytest.mark.parametrize(("staff_url", "leads_to"), CODES.items(), ids=["known", "not known"])
-def test_the_code_leads_to_the_bench_sheets_and_the_page_says_where(
-    staff_url: str, leads_to: str
-) -> None:
-    view = labels_view(staff(), due(SUPPER), staff_url)
-    assert view.code.leads_to == leads_to
+def test_the_code_leads_to_the_bench_sheets_and_the_page_says_where() -> None:
+    view = labels_view(staff(), due(SUPPER), "https://bench.example/")
+    leads_to = "https://bench.example/orders/barn-supper-bench.html"
+    assert view.code and view.code.leads_to == leads_to
     assert leads_to in view.told
-    assert ("staff_url" in view.told) is (not staff_url)
+
+
+def test_there_is_no_code_that_leads_nowhere_and_the_page_says_what_it_takes() -> None:
+    view = labels_view(staff(), due(SUPPER), "")
+    assert view.code is None
+    assert "staff_url" in view.told
+
+
+@EACH
+def test_a_label_says_how_long_its_stems_drink_and_in_how_much(known_as: str) -> None:
+    buckets = packed_for(staff(), due(known_as)).buckets.all
+    labels = [each for sheet in labels_view(staff(), due(known_as), "").sheets for each in sheet]
+    for bucket, label in zip(buckets, labels, strict=True):
+        drinks = [staff().stem(part.lot.stem).conditioning.hours for part in bucket.parts]
+        assert label.hours == max(drinks)
+        assert label.water == ("" if bucket.dry else f"{bucket.kind.water_litres:g} L")
 
 
 def test_a_label_says_which_bucket_goes_as_it_stands() -> None:
@@ -248,6 +256,67 @@ def test_what_goes_in_first_stands_nearest_to_the_seats() -> None:
         assert along == sorted(along)
 
 
+READ = [([1, 2, *range(28, 94)], "1, 2, 28 to 93"), ([5, 6], "5, 6"), ([], "")]
+
+
+@pytest.mark.parametrize(("numbers", "words"), READ)
+def test_three_buckets_that_follow_each_other_are_read_as_a_span(
+    numbers: list[int], words: str
+) -> None:
+    assert bucket_numbers(numbers) == words
+
+
+@EACH
+def test_a_bucket_has_one_number_on_its_label_the_load_sheet_and_the_bench_sheets(
+    known_as: str,
+) -> None:
+    of = due(known_as)
+    labels = [each for sheet in labels_view(staff(), of, "").sheets for each in sheet]
+    going = {f"{n.kind.capitalize()} {n.number}" for n in labels if n.goes != "To the bench"}
+    told = {
+        group.what.partition(":")[0]
+        for trip in load_sheet_view(staff(), of).trips
+        for group in trip.groups
+    }
+    assert going <= told
+    known = {f"{n.kind} {n.number}" for n in labels}
+    for sheet in bench_sheets_view(staff(), of).sheets:
+        for stem in (stem for part in sheet.roles for stem in part.stems):
+            assert all(
+                any(stands.startswith(kind.rpartition(" ")[0]) for kind in known)
+                for stands in filter(None, stem.stands.split("; "))
+            )
+            assert stem.stands or sheet.leaves == "from the mix"
+
+
+BRIEFED = {
+    "bench": lambda of: bench_sheets_view(staff(), of).brief,
+    "load": lambda of: load_sheet_view(staff(), of).brief,
+    "cut": lambda of: share_view(staff(), cut_for(staff(), of), of).brief,
+}
+
+
+@EACH
+@pytest.mark.parametrize("paper", BRIEFED)
+def test_whoever_works_from_a_paper_reads_the_notes_the_hours_and_whom_to_ring(
+    known_as: str, paper: str
+) -> None:
+    of = due(known_as)
+    told = {fact.label: fact.value for fact in BRIEFED[paper](of)}
+    assert told.get("Notes", "") == of.order.notes
+    assert told.get("Call", "") == of.order.client.phone
+    assert ("In use" in told) is bool(of.order.hours)
+    assert {"Fetched from", "Leave, and set out by"} & set(told)
+
+
+def test_what_is_made_where_it_will_stand_takes_its_sundries_and_water_along() -> None:
+    take = load_sheet_view(staff(), due(VISIT)).take
+    recipe = due(VISIT).lines[0].piece.recipe
+    assert all(any(sundry.name in each for each in take) for sundry in recipe.sundries)
+    assert recipe.vessel.water and any("of water" in each for each in take)
+    assert load_sheet_view(staff(), due(LUNCH)).take == ()
+
+
 NUMBERS = [([1, 2, 3, 4, 7], "1–4, 7"), ([2], "2"), ([1, 3, 5], "1, 3, 5"), ([4, 5], "4–5")]
 
 
@@ -272,97 +341,3 @@ def test_the_floor_is_the_vehicles_and_there_is_room_beside_it_on_a4() -> None:
     assert view.vehicle == "small van" and view.floor
     assert (view.floor.long, view.floor.wide) == (170, 120)
     assert 10 * view.floor.long / view.floor.scale <= 120  # mm on paper
-
-
-# The client's own sheet
-
-
-@EACH
-def test_the_clients_sheet_holds_no_cost_no_note_and_no_address(known_as: str) -> None:
-    of = due(known_as)
-    words = words_in(collection_view(staff(), of))
-    client = of.order.client
-    private = [client.email or "", client.phone, of.order.learnt]
-    private += [part for part in re.split(r"(?<=[.!?])\s+", of.order.notes) if part]
-    assert not [text for text in private if text and text in words]
-    assert "€" not in words and "margin" not in words
-
-
-@EACH
-def test_the_clients_sheet_names_no_other_order(known_as: str) -> None:
-    words = words_in(collection_view(staff(), due(known_as)))
-    mine = due(known_as).name
-    names = {each.name for each in with_papers(staff())} - {mine}
-    assert not [name for name in names if name in words and name not in mine]
-
-
-HANDED = {
-    LUNCH: ("Fetch", "to fetch from", "Bring an estate car"),
-    SUPPER: ("", "with you", ""),
-}
-
-
-@pytest.mark.parametrize(("known_as", "telling"), HANDED.items(), ids=HANDED)
-def test_the_clients_sheet_says_when_and_how_they_come(
-    known_as: str, telling: tuple[str, str, str]
-) -> None:
-    view = collection_view(staff(), due(known_as))
-    assert view.collects is bool(telling[0])
-    assert telling[1] in view.when[0].label
-    assert telling[2] in view.words and bool(telling[2]) is bool(view.words)
-
-
-@EACH
-@pytest.mark.parametrize(
-    "words", [" trip", "empty vessel", "small van", "from the mix", "on a seat"]
-)
-def test_a_client_who_gets_flowers_brought_reads_nothing_of_how_we_load(
-    known_as: str, words: str
-) -> None:
-    if due(known_as).order.handover == "delivery":
-        assert words not in words_in(collection_view(staff(), due(known_as)))
-
-
-STOOD = [(SUPPER, "17:30 to 23:00", "in use"), (VISIT, "Tuesday 29 September", "we come again")]
-
-
-@pytest.mark.parametrize(("known_as", "value", "label"), STOOD)
-def test_a_client_reads_until_when_it_stands(known_as: str, value: str, label: str) -> None:
-    last = collection_view(staff(), due(known_as)).when[-1]
-    assert (last.value, last.label) == (value, label)
-
-
-@EACH
-def test_only_a_client_who_arranges_reads_what_to_do_with_loose_stems(known_as: str) -> None:
-    arranges = any(line.piece.in_buckets for line in due(known_as).lines)
-    view = collection_view(staff(), due(known_as))
-    assert (LOOSE in view.until_use) is arranges
-    assert bool(view.arrange) is bool(view.loose) is arranges
-
-
-def test_a_client_who_arranges_gets_counts_a_method_a_picture_and_what_is_in_each_bucket() -> None:
-    view = collection_view(staff(), due(SUPPER))
-    (jars,) = view.arrange
-    assert jars.quantity == 6 and jars.steps and jars.image.picture.href
-    assert all(re.match(r"\d+ (or \d+ )?[A-Z]", stem) for stem in jars.stems)
-    labels = [each for sheet in labels_view(staff(), due(SUPPER), "").sheets for each in sheet]
-    going = [each for each in labels if each.goes == "Goes as it stands"]
-    assert [words.partition(":")[0] for words in view.loose] == [
-        f"Bucket {each.number}" for each in going
-    ]
-
-
-CARE = {
-    "Frost button: Camellia": "A camellia lasts the day",
-    "Windfall posy: Still November": "Top up every day. What is dried",
-}
-
-
-@pytest.mark.parametrize("what", CARE)
-def test_the_care_of_a_variant_is_its_own(what: str) -> None:
-    kept = {each.what: each.care for each in collection_view(staff(), due(WEDDING)).keeping}
-    assert kept[what].startswith(CARE[what])
-
-
-def test_the_clients_sheet_warns_whoever_keeps_a_pet() -> None:
-    assert any("pets" in caution for caution in collection_view(staff(), due(SUPPER)).cautions)

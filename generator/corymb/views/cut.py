@@ -104,6 +104,7 @@ class ShareView:
     order: Link | None  # its page, where it has one
     name: str
     when: str  # 'wanted on Saturday 19 September'
+    brief: tuple[Fact, ...]  # hours, whom to ring, notes
     stems: int
     rows: tuple[ShareRow, ...]
     buckets: tuple[BucketView, ...]
@@ -125,6 +126,7 @@ class CutListView:
     table: Link  # for a spreadsheet
     facts: tuple[Fact, ...]
     walk: str  # the walk it goes by and how old it is, in sentences
+    noted: str  # what was written down on that walk
     proof: str
     beds: tuple[BedView, ...]
     shares: tuple[ShareView, ...]

@@ -34,6 +34,7 @@ class SheetStem:
     each: str  # '5', or '4 or 5' where it doesn't come out even
     all: int
     note: str  # 'in place of 2 Crocosmia, ember'; the recipe's own word to the maker
+    stands: str  # 'tall bucket 5, 6', by the numbers on the labels
 
 
 @dataclass(frozen=True)
@@ -85,6 +86,7 @@ class BenchSheetsView:
 
     head: PaperHead
     order: Link
+    brief: tuple[Fact, ...]  # hours, whom to ring, notes
     sheets: tuple[BenchSheet, ...]
 
 
@@ -117,6 +119,8 @@ class LabelView:
     cut: str  # 'Cut Thursday 17 September'
     goes: str  # 'To the bench', 'Goes as it stands'
     stands: str  # 'without water', 'hold the stems up' or ''
+    hours: int  # that it has to drink before it is made up: of what drinks longest in it
+    water: str  # '5 L' or ''
 
     @property
     def sparse(self) -> bool:
@@ -136,7 +140,7 @@ class LabelsView:
     head: PaperHead
     order: Link
     bench: Link
-    code: CodeView
+    code: CodeView | None  # none where nobody says how the site is opened
     told: str  # where the code leads, and what it takes
     sheets: tuple[tuple[LabelView, ...], ...]
 
@@ -198,6 +202,8 @@ class LoadSheetView:
 
     head: PaperHead
     order: Link
+    brief: tuple[Fact, ...]  # hours, whom to ring, notes
+    take: tuple[str, ...]  # tools, sundries and water that go along
     load: LoadView
     vehicle: str
     note: str

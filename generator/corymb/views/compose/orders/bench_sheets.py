@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from corymb.studio.models import Sundry
 from corymb.studio.values.number import plain
 from corymb.trade.hours.learning import EXPERIENCED, HELPER, making_minutes
 from corymb.trade.money.from_recipe import minutes_of
@@ -20,18 +19,19 @@ from corymb.views.compose.bench import conditioning
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import at_the_bench
 from corymb.views.compose.images import images_of
-from corymb.views.compose.orders.cuts import cut_for
+from corymb.views.compose.orders.brief import brief_of
+from corymb.views.compose.orders.cuts import cut_for, packed_for
 from corymb.views.compose.orders.lines import leaves_words
 from corymb.views.compose.orders.packing import head_of, order_link
 from corymb.views.compose.orders.sheet_stems import (
     missing_words,
     role_stems,
     share,
+    sundry_words,
     swap_words,
     words_as_made,
 )
 from corymb.views.compose.orders.when import long_time
-from corymb.views.compose.wording import number
 from corymb.views.papers import BenchSheet, BenchSheetsView
 from corymb.views.pieces import Fact, Link
 
@@ -39,7 +39,7 @@ from corymb.views.pieces import Fact, Link
 def bench_sheets_view(catalogue: Catalogue, due: Due) -> BenchSheetsView:
     """A sheet for every line of an order."""
     sheets = tuple(_sheet(catalogue, due, line) for line in due.lines)
-    return BenchSheetsView(head_of(due), order_link(due), sheets)
+    return BenchSheetsView(head_of(due), order_link(due), brief_of(catalogue, due), sheets)
 
 
 def _sheet(catalogue: Catalogue, due: Due, line: DueLine) -> BenchSheet:
@@ -59,10 +59,10 @@ def _sheet(catalogue: Catalogue, due: Due, line: DueLine) -> BenchSheet:
         leaves=leaves_words(line),
         image=images_of(catalogue, piece.look),
         facts=tuple(_facts(catalogue, line)),
-        roles=role_stems(catalogue, mets, line.quantity),
+        roles=role_stems(catalogue, mets, line.quantity, packed_for(catalogue, due).buckets.all),
         stems_each=share(total, line.quantity),
         stems_all=total,
-        fetch=tuple(_fetch(catalogue, line)),
+        fetch=tuple(sundry_words(catalogue, line)) if made else (),
         swaps=tuple(swap_words(catalogue, mets, day)),
         short=tuple(missing_words(catalogue, mets, piece.from_the_mix)),
         steps=words.steps("method") if made else (),
@@ -84,15 +84,3 @@ def _facts(catalogue: Catalogue, line: DueLine) -> Iterator[Fact]:
     for hand, who in ((EXPERIENCED, "practised"), (HELPER, "helper")):
         alone = making_minutes(minutes, line.quantity, hand)
         yield Fact(long_time(alone), f"all {line.quantity}, {who}" if line.quantity > 1 else who)
-
-
-def _fetch(catalogue: Catalogue, line: DueLine) -> Iterator[str]:
-    """What goes into all of them beside stems."""
-    if not line.piece.in_buckets:
-        for sundry in line.piece.recipe.sundries:
-            yield _sundry(catalogue, sundry, line.quantity)
-
-
-def _sundry(catalogue: Catalogue, sundry: Sundry, quantity: int) -> str:
-    amount = number(sundry.count * quantity, catalogue.studio.house)
-    return f"{amount} {sundry.unit or '×'} {sundry.name}"

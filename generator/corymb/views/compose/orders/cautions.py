@@ -38,7 +38,7 @@ def hot_advice(catalogue: Catalogue, due: Due, of_due: Timed) -> tuple[str, ...]
         return ()
     given, used = of_due.timeline.steps[-2:]
     hours = between(given.start, used.end).total_seconds() / 3600
-    return heat_advice(HOT_FROM, round(hours))
+    return heat_advice(HOT_FROM, round(hours), of_due.cut_at_in_heat)
 
 
 def may_be_warm(day: date, latitude: float) -> bool:

@@ -16,6 +16,7 @@ from corymb.trade.orders.packed import packed
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import at_the_bench
+from corymb.views.compose.orders.brief import brief_of
 from corymb.views.compose.orders.cut_gaps import gap_views, mix_views
 from corymb.views.compose.orders.lines import line_words
 from corymb.views.compose.orders.when import weekday_and_day
@@ -31,6 +32,7 @@ def share_view(catalogue: Catalogue, day: CutDay, due: Due, shown: bool = True) 
         order=Link(due.name, addresses.of_due(due.id)) if shown else None,
         name=due.name,
         when=f"wanted on {weekday_and_day(due.day)}",
+        brief=brief_of(catalogue, due),
         stems=sum(given(day, due.id).values()),
         rows=tuple(_rows(catalogue, day, due)),
         buckets=tuple(
@@ -49,15 +51,6 @@ def bucket_total(buckets: Iterable[Bucket]) -> str:
     """`14 × tall bucket, 3 × short bucket`, the most first; empty for none."""
     counts = Counter(bucket.kind.name for bucket in buckets)
     return ", ".join(f"{count} × {kind}" for kind, count in counts.most_common())
-
-
-def standing_in(stem: str, buckets: Sequence[Bucket]) -> str:
-    """The buckets of an order that hold a stem: `tall bucket 1, 2; posy crate 9`."""
-    numbers: dict[str, list[str]] = {}
-    for number, bucket in enumerate(buckets, 1):
-        if any(part.lot.stem == stem for part in bucket.parts):
-            numbers.setdefault(bucket.kind.name, []).append(str(number))
-    return "; ".join(f"{kind} {', '.join(found)}" for kind, found in numbers.items())
 
 
 def _rows(catalogue: Catalogue, day: CutDay, due: Due) -> Iterator[ShareRow]:

@@ -14,8 +14,8 @@ from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.due import Due
 from corymb.trade.orders.gets import given, left_over
 from corymb.views.compose.catalogue import Catalogue
-from corymb.views.compose.orders.cut_share import standing_in
 from corymb.views.compose.orders.cutting import buckets_by_order, walking_order
+from corymb.views.compose.orders.sheet_stems import standing_in
 from corymb.views.table import Cell, Table
 
 HEAD = (

@@ -16,10 +16,10 @@ from corymb.trade.orders.packed import packed
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import at_the_bench
+from corymb.views.compose.orders.brief import walk_notes
 from corymb.views.compose.orders.cut_share import (
     bucket_total,
     share_view,
-    standing_in,
     stem_link,
 )
 from corymb.views.compose.orders.cut_words import (
@@ -28,6 +28,7 @@ from corymb.views.compose.orders.cut_words import (
     steps_words,
     walk_words,
 )
+from corymb.views.compose.orders.sheet_stems import standing_in
 from corymb.views.compose.orders.shown import shown_dues
 from corymb.views.compose.orders.when import day_in_full, days_away, weekday_and_day
 from corymb.views.compose.wording import to_the_cent
@@ -53,6 +54,7 @@ def cut_list_view(catalogue: Catalogue, day: CutDay) -> CutListView:
         table=Link("For a spreadsheet", addresses.of_cut_table(day.day)),
         facts=_facts(day, beds, sum(map(len, buckets.values()))),
         walk=walk_words(day),
+        noted=walk_notes(catalogue.studio, day),
         proof=proof_words(day.plan),
         beds=beds,
         shares=shares,

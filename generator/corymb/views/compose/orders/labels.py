@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
+from corymb.studio.values.number import plain
 from corymb.trade.load.buckets import Filled
 from corymb.trade.orders.due import Due
 from corymb.views.compose import addresses
@@ -18,25 +19,26 @@ from corymb.views.pieces import Link
 ON_A_SHEET = 8
 
 LEADS = "The code on each label opens the bench sheets of this order: {address}"
-LEADS_NOWHERE = (
-    "The code on each label holds only the way to the bench sheets within this site: {address}. "
-    "A camera can't follow that by itself. Write under `staff_url` in mkdocs.yml where your "
-    "people open this site, and it will."
+NO_CODE = (
+    "Write under `staff_url` in mkdocs.yml where your people open this site, and each label gets "
+    "a code that opens the bench sheets on their phone."
 )
 
 
 def labels_view(catalogue: Catalogue, due: Due, staff_url: str) -> LabelsView:
-    """A label for every bucket that stands overnight; `staff_url` is where the site is opened."""
+    """A label for every bucket that stands overnight; `staff_url` is where the site is opened.
+
+    Without it there is no code: a camera can't follow a way within the site.
+    """
     labels = tuple(_labels(catalogue, due))
     bench = addresses.of_bench(due.id)
     address = f"{staff_url}{bench}"
-    told = LEADS if staff_url else LEADS_NOWHERE
     return LabelsView(
         head=head_of(due),
         order=order_link(due),
         bench=Link("Bench sheets", bench),
-        code=code_of(address),
-        told=told.format(address=address),
+        code=code_of(address) if staff_url else None,
+        told=LEADS.format(address=address) if staff_url else NO_CODE,
         sheets=tuple(_sheets(labels)),
     )
 
@@ -62,6 +64,8 @@ def _labels(catalogue: Catalogue, due: Due) -> Iterable[LabelView]:
             cut=cut,
             goes=goes,
             stands=_stands(bucket),
+            hours=max(catalogue.stem(p.lot.stem).conditioning.hours for p in bucket.parts),
+            water="" if bucket.dry else f"{plain(bucket.kind.water_litres)} L",
         )
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from itertools import groupby
 
 from corymb.studio.saying import counted
 from corymb.studio.values.number import plain
@@ -13,19 +12,25 @@ from corymb.trade.load.trips import LoadSpace, Trip
 from corymb.trade.orders.due import Due
 from corymb.trade.orders.packed import Item, Packed
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.orders.brief import brief_of
 from corymb.views.compose.orders.cuts import packed_for
+from corymb.views.compose.orders.numbered import ranges
 from corymb.views.compose.orders.packing import (
     head_of,
     load_view,
     order_link,
     what_stands,
 )
+from corymb.views.compose.orders.sheet_stems import sundry_words
 from corymb.views.papers import FloorView, GroupView, LoadSheetView, PlacedView, TripView
 
 DRAWN_MM = 116
 """No drawing is longer on paper, so that there is room beside it on A4."""
 
 SCALES = (5, 10, 15, 20, 25, 30, 40, 50, 100)
+
+TOOLS = "Snips, a cloth, a watering can, a sheet for the floor and a sack for what comes off"
+"""Common practice, no source."""
 
 LOADING = (
     "Number 1 goes in first, by the seats; the highest number last, by the doors.",
@@ -47,12 +52,14 @@ def load_sheet_view(catalogue: Catalogue, due: Due) -> LoadSheetView:
     return LoadSheetView(
         head=head_of(due),
         order=order_link(due),
+        brief=brief_of(catalogue, due),
+        take=tuple(to_take(catalogue, due, pack)),
         load=load_view(catalogue, due),
         vehicle=space.name if space else "",
         note=space.note if space else "",
         floor=_floor(space) if space else None,
         trips=tuple(_trips(catalogue, due, pack)),
-        listed=() if space else tuple(_groups(catalogue, due, every)),
+        listed=() if space else tuple(_groups(catalogue, due, pack, every)),
         before=tuple(_before(pack)),
         order_of_loading=LOADING if space and pack.items else (),
         lifting=_lifting(pack.items),
@@ -63,15 +70,6 @@ def load_sheet_view(catalogue: Catalogue, due: Due) -> LoadSheetView:
 def in_turn(trip: Trip) -> list[int]:
     """The things of a trip in the order they go in: from the seats to the doors."""
     return [p.bucket for p in sorted(trip.places, key=lambda p: (round(p.x), round(p.y)))]
-
-
-def ranges(numbers: Sequence[int]) -> str:
-    """`1–4, 7`: numbers that follow each other as one span."""
-    runs = []
-    for _, run in groupby(enumerate(numbers), key=lambda pair: pair[1] - pair[0]):
-        span = [number for _, number in run]
-        runs.append(f"{span[0]}–{span[-1]}" if len(span) > 1 else f"{span[0]}")
-    return ", ".join(runs)
 
 
 def _floor(space: LoadSpace) -> FloorView:
@@ -93,18 +91,18 @@ def _trips(catalogue: Catalogue, due: Due, pack: Packed) -> Iterator[TripView]:
                 PlacedView(n, places[i].x, places[i].y, pack.items[i].upright.across_cm / 2)
                 for n, i in enumerate(in_turn(trip), 1)
             ),
-            groups=tuple(_groups(catalogue, due, turn)),
+            groups=tuple(_groups(catalogue, due, pack, turn)),
             kg=f"{sum(item.kg for _, item in turn):.0f} kg",
         )
 
 
 def _groups(
-    catalogue: Catalogue, due: Due, turn: Sequence[tuple[int, Item]]
+    catalogue: Catalogue, due: Due, pack: Packed, turn: Sequence[tuple[int, Item]]
 ) -> Iterator[GroupView]:
     """Things that are alike together, in the order the first of them goes in."""
     alike: dict[str, list[tuple[int, Item]]] = {}
     for number, item in turn:
-        alike.setdefault(what_stands(catalogue, due, item), []).append((number, item))
+        alike.setdefault(what_stands(catalogue, due, pack, item), []).append((number, item))
     for what, found in alike.items():
         item = found[0][1]
         yield GroupView(
@@ -114,6 +112,19 @@ def _groups(
             stands=f"{plain(round(item.upright.tall_cm))} cm",
             kg=f"{item.kg:.1f} kg" if item.kg else "",
         )
+
+
+def to_take(catalogue: Catalogue, due: Due, pack: Packed) -> Iterator[str]:
+    """What goes along beside flowers, to set out and to make up what is made there."""
+    if due.order.handover != "delivery" or not (pack.items or pack.boxed):
+        return
+    yield TOOLS
+    for line in due.lines:
+        if line.number in pack.there:
+            yield from sundry_words(catalogue, line)
+            water = line.piece.recipe.vessel.water
+            if water:
+                yield f"{plain(water.litres * line.quantity)} L of water for the vessels, in cans"
 
 
 def _before(pack: Packed) -> Iterator[str]:

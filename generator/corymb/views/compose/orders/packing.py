@@ -110,11 +110,12 @@ def there_words(catalogue: Catalogue, due: Due, pack: Packed) -> Iterator[str]:
             )
 
 
-def what_stands(catalogue: Catalogue, due: Due, item: Item) -> str:
-    """What one thing on the floor is: its arrangement, or the stems in the bucket."""
+def what_stands(catalogue: Catalogue, due: Due, pack: Packed, item: Item) -> str:
+    """What one thing on the floor is: its arrangement, or the bucket by its label."""
     if item.bucket:
         parts = (f"{p.count} {catalogue.stem(p.lot.stem).name}" for p in item.bucket.parts)
-        return f"{item.bucket.kind.name.capitalize()}: {'; '.join(parts)}"
+        number = next(n for n, each in enumerate(pack.buckets.all, 1) if each is item.bucket)
+        return f"{item.bucket.kind.name.capitalize()} {number}: {'; '.join(parts)}"
     name = look_name(catalogue, line_of(due.lines, item.line).piece.look)
     extra = {"hand-tie": ", in a bucket", "empty vessel": ": its vessel, empty"}
     return f"{name}{extra.get(item.how, '')}"

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from corymb.trade.cut import Fill
+from corymb.trade.load.buckets import Filled as Bucket
 from corymb.trade.orders.as_cut import Met
 from corymb.trade.orders.as_made import as_made
 from corymb.trade.orders.cut_days import CutDay
@@ -12,7 +13,8 @@ from corymb.trade.orders.due import DueLine
 from corymb.trade.written_for import stages_of
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.look_words import Words
-from corymb.views.compose.wording import sentence
+from corymb.views.compose.orders.numbered import bucket_numbers
+from corymb.views.compose.wording import number, sentence
 from corymb.views.papers import RoleStems, SheetStem
 
 ROLES = ("depth", "light", "accent")
@@ -26,12 +28,32 @@ def words_as_made(catalogue: Catalogue, line: DueLine, mets: Sequence[Met]) -> W
     return Words(catalogue.studio, (*stages, *as_made(mets)))
 
 
-def role_stems(catalogue: Catalogue, mets: Sequence[Met], pieces: int) -> tuple[RoleStems, ...]:
+def sundry_words(catalogue: Catalogue, line: DueLine) -> Iterator[str]:
+    """What goes into all pieces of a line beside stems."""
+    for sundry in line.piece.recipe.sundries:
+        amount = number(sundry.count * line.quantity, catalogue.studio.house)
+        yield f"{amount} {sundry.unit or '×'} {sundry.name}"
+
+
+def standing_in(stem: str, buckets: Sequence[Bucket]) -> str:
+    """The buckets of an order that hold a stem, by label: `tall bucket 1, 28 to 93; crate 9`."""
+    numbers: dict[str, list[int]] = {}
+    for place, bucket in enumerate(buckets, 1):
+        if any(part.lot.stem == stem for part in bucket.parts):
+            numbers.setdefault(bucket.kind.name, []).append(place)
+    return "; ".join(f"{kind} {bucket_numbers(found)}" for kind, found in numbers.items())
+
+
+def role_stems(
+    catalogue: Catalogue, mets: Sequence[Met], pieces: int, buckets: Sequence[Bucket]
+) -> tuple[RoleStems, ...]:
     """The stems of each role, in the order of the recipe."""
     found = []
     for role in ROLES:
         of_role = [met for met in mets if met.line.role == role]
-        stems = tuple(_stem(catalogue, met, fill, pieces) for met in of_role for fill in met.fills)
+        stems = tuple(
+            _stem(catalogue, met, fill, pieces, buckets) for met in of_role for fill in met.fills
+        )
         total = sum(stem.all for stem in stems)
         if stems:
             found.append(RoleStems(role, stems, share(total, pieces), total))
@@ -73,7 +95,9 @@ def _mends(met: Met) -> str:
     return "make it lighter, or buy it in"
 
 
-def _stem(catalogue: Catalogue, met: Met, fill: Fill, pieces: int) -> SheetStem:
+def _stem(
+    catalogue: Catalogue, met: Met, fill: Fill, pieces: int, buckets: Sequence[Bucket]
+) -> SheetStem:
     stem, line = catalogue.stem(fill.stem), met.line
     own = fill.stem == line.stem
     instead = f"in place of {share(fill.of, pieces)} {catalogue.stem(line.stem).name}"
@@ -85,4 +109,5 @@ def _stem(catalogue: Catalogue, met: Met, fill: Fill, pieces: int) -> SheetStem:
         each=share(fill.count, pieces),
         all=fill.count,
         note=line.note if own else instead,
+        stands=standing_in(fill.stem, buckets),
     )

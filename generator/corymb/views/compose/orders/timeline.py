@@ -4,10 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from datetime import date, datetime, timedelta
-from math import ceil
 
 from corymb.studio.saying import counted
-from corymb.trade.hours.clock import between
 from corymb.trade.hours.people import Share
 from corymb.trade.hours.timeline import Step
 from corymb.trade.orders.due import Due
@@ -101,10 +99,9 @@ def _note(due: Due, of_due: Timed) -> str:
 
 def _wanted(of_due: Timed) -> str:
     """How long flowers have to keep, from the first cut: `10 days, to 22 September`."""
-    cut = of_due.timeline.steps[0].start
     until = of_due.keeps_until
-    days = ceil(between(cut, until) / timedelta(days=1))
-    return f"{counted(days, 'day', 'days')}, to {weekday_and_day(until.date())} at {until:%H:%M}"
+    days = counted(of_due.days, "day", "days")
+    return f"{days}, to {weekday_and_day(until.date())} at {until:%H:%M}"
 
 
 def _work_words(catalogue: Catalogue, of_due: Timed) -> Iterator[str]:
