@@ -116,6 +116,7 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "lost within": "15",
         "lost above": "50 %",
         "accent above": "25 %",
+        "photo lacks above": "20 %",
     },
     "Swapping": {"colour within": "20", "most of a piece": "50 %", "lines at most": "3"},
     "StemFile": {"group": "Dahlias", "stems": "{dahlia-shell: {}}"},

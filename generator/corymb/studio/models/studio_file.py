@@ -237,6 +237,8 @@ class ColourThresholds(FileModel):
     """More than this of what is seen is lost so against the cloth or wall."""
     accent_above: ShareField = Share(Decimal("0.25"))
     """A stem that takes more than this is no accent any more."""
+    photo_lacks_above: ShareField = Share(Decimal("0.2"))
+    """More than this of a look has colours that nothing in a photo of it comes near."""
 
     @field_validator("flat_below", "sombre_below", "washed_out_above")
     @classmethod
