@@ -146,6 +146,8 @@ def _named(catalogue: Catalogue, look: str) -> str:
 
 def _lasting(catalogue: Catalogue, told: Repeated) -> Iterator[str]:
     lasting = told.lasting
+    if lasting.cut is None:
+        return
     days = counted(lasting.days, "day", "days")
     until = (
         f"the next visit, {long_day(lasting.next_visit)}"

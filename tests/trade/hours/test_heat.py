@@ -1,5 +1,7 @@
 """Warm days without a cold store: what is said, and from when."""
 
+from datetime import time
+
 import pytest
 
 from corymb.trade.hours.heat import FLOWERS, PEOPLE, WORN_OR_DRY, Heat, heat_advice, heat_of
@@ -45,6 +47,13 @@ def test_advice_keeps_the_order_of_the_work_and_ends_with_people() -> None:
     assert [*advice[:7]] == in_order
     assert advice[7].startswith("They stand 5.5 hours in the warmth: set out as late as you can")
     assert advice[8:] == (WORN_OR_DRY, PEOPLE)
+
+
+@pytest.mark.parametrize(("celsius", "told"), [(24, False), (26, True)])
+def test_the_hour_to_begin_the_cut_is_told_first_on_a_hot_day(celsius: float, told: bool) -> None:
+    advice = heat_advice(celsius, 0, time(5, 15))
+    assert advice[0].startswith("Begin the cut at 05:15,") is told
+    assert len(advice) == len(heat_advice(celsius)) + told
 
 
 def test_people_are_told_to_get_medical_help_and_to_follow_local_rules() -> None:

@@ -13,8 +13,8 @@ from corymb.trade.hours.keeping import Keeping
 from corymb.trade.hours.timeline import (
     Timeline,
     Use,
-    Weather,
     Work,
+    cut_begins,
     cutting_minutes,
     timeline,
 )
@@ -100,18 +100,12 @@ PLANS = {
         use(), work(DAHLIA, HELLEBORE), {},
         ["cut 16 06:30-08:00", "condition 16 08:00-18 08:00", *SUPPER[2:]],
     ),
-    "earlier in heat": (
-        use(), work(), {"weather": Weather(25)},
-        ["cut 17 05:00-06:30", "condition 17 06:30-18 08:00", *SUPPER[2:]],
-    ),
-    "not so early below it": (use(), work(), {"weather": Weather(24.9)}, SUPPER),
     "not before it is light": (
-        use(), work(), {"weather": Weather(None, lambda day: time(7, 15))},
+        use(), work(), {"first_light": lambda day: time(7, 15)},
         ["cut 17 07:15-08:45", "condition 17 08:45-18 08:00", *SUPPER[2:]],
     ),
-    "in heat at first light": (
-        use(), work(), {"weather": Weather(30, lambda day: time(5, 40))},
-        ["cut 17 05:40-07:10", "condition 17 07:10-18 08:00", *SUPPER[2:]],
+    "by the clock where a day has no dawn": (
+        use(), work(), {"first_light": lambda day: None}, SUPPER,
     ),
     "made on the day itself, when the studio does so": (
         use(), work(), {"habits": Habits(make_days_before=0)},
@@ -126,6 +120,22 @@ PLANS = {
     ),
     "nothing cut": (use(), Work((), 0, 300), {}, SUPPER[2:]),
 }  # fmt: skip
+
+
+BEGINS = {
+    "at the studio's hour": (False, None, time(6, 30)),
+    "earlier in heat": (True, None, time(5)),
+    "not before it is light": (False, time(8, 15), time(8, 15)),
+    "in heat at first light": (True, time(5, 45), time(5, 45)),
+    "in heat, light long since": (True, time(4, 30), time(5)),
+}
+
+
+@pytest.mark.parametrize(("hot", "light", "begins"), BEGINS.values(), ids=BEGINS)
+def test_the_cut_begins_early_but_not_in_the_dark(
+    hot: bool, light: time | None, begins: time
+) -> None:
+    assert cut_begins(date(2026, 9, 17), HABITS, lambda day: light, hot) == begins
 
 
 @pytest.mark.parametrize(("wanted", "todo", "ways", "steps"), PLANS.values(), ids=PLANS)

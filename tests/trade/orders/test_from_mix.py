@@ -27,9 +27,9 @@ SHY = recipe("shy", stems=["2 rose, light", "1 holly, depth, essential"])
 
 
 def planned(*lines: str, walk: dict[str, int] | None = None, **keys: Any) -> tuple[Due, CutDay]:
-    """An order of Thursday 18 June 2026 and its cut: one by one, but blush by 25."""
+    """An order of Thursday 18 June 2026 and its cut: one by one, but blush by nine."""
     read = studio(order("tea", "2026-06-18", *lines, **keys), recipes=(*RECIPES, SHY))
-    steps = {"blush": 25}
+    steps = {"blush": 9}
     stems = {
         each.id: each.model_copy(update={"cutting_step": steps.get(each.id, 1)}) for each in STEMS
     }

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date
 from decimal import Decimal
 
 import pytest
 
 from corymb.studio.models import Order, StandingOrder
+from corymb.trade.orders.due import Dues
 from corymb.trade.orders.repeated import Repeated, Repeating
+from corymb.trade.orders.timed import timed
 from corymb.trade.season.makeable import Makeable
 from tests.trade.orders.hall import RECIPES, order, standing, studio
 
@@ -107,6 +110,28 @@ def test_a_visit_lasts_to_the_next_and_names_the_stems_that_do_not() -> None:
     assert told.next_visit == date(2026, 7, 14)
     # From Sunday half past six to Tuesday of the week after at noon: nine days and a part.
     assert (told.lasting.days, told.lasting.short) == (10, (("rose", 4),))
+
+
+def test_whether_an_order_keeps_is_told_as_on_its_own_page() -> None:
+    # Made three days before, so cut four before: roses keep 4 days, and are wanted for 5.
+    old = order("old", "2026-07-07", "1 jar")
+    read = studio(old)
+    work = read.house.work.model_copy(update={"make_days_before": 3})
+    early = replace(read, house=read.house.model_copy(update={"work": work}))
+    makeable = Makeable.of(early)
+    told = Repeating(early, makeable).order(old, date(2027, 7, 7)).lasting
+    (again,) = Dues(
+        replace(early, orders={"new": order("new", "2027-07-07", "1 jar")}), makeable
+    ).between(date(2027, 7, 7), date(2027, 7, 7))
+    own = timed(again, early, makeable)
+    assert (told.days, told.short) == (5, (("rose", 4),))
+    assert (told.cut, told.until) == (own.cut_from, own.keeps_until)
+    assert [flag.stem for flag in own.timeline.flags] == ["rose"]
+
+
+def test_what_is_from_the_mix_alone_is_cut_for_nobody_and_keeps() -> None:
+    told = again(JULY, "1 bowl, from the mix").lasting
+    assert told.short == ()
 
 
 def test_a_visit_gets_the_look_laid_out_and_what_was_sent_before() -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date, datetime
+from datetime import date, datetime, time
 from fractions import Fraction
 from pathlib import Path
 from typing import Any
@@ -114,6 +114,42 @@ def test_a_standing_piece_keeps_until_the_next_visit(studio: Studio) -> None:
     found = timed_of(studio, "1 gate-jar", next_visit=date(2026, 9, 26))
     assert found.keeps_until == datetime(2026, 9, 26, 17, 30, tzinfo=DUBLIN)
     assert [flag.stem for flag in found.timeline.flags] == ["rose", "mint", "poppy"]
+
+
+LIGHT = {
+    "in June it is light long before": ("2026-06-20", "06:30", "05:00"),
+    "in December not before eight": ("2026-12-26", "08:00", None),
+    "in October at dawn, hot or not": ("2026-10-24", "07:45", None),
+}
+
+
+@pytest.mark.parametrize(("day", "begins", "in_heat"), LIGHT.values(), ids=LIGHT)
+def test_nobody_cuts_in_the_dark(
+    studio: Studio, day: str, begins: str, in_heat: str | None
+) -> None:
+    found = timed_of(studio, "12 gate-jar", date=day)
+    assert found.cut_from and f"{found.cut_from:%H:%M}" == begins
+    assert (found.cut_at_in_heat and f"{found.cut_at_in_heat:%H:%M}") == in_heat
+
+
+def test_the_hour_for_hot_days_is_the_studios_own(studio: Studio) -> None:
+    work = studio.house.work.model_copy(update={"cut_at_in_heat": time(5, 30)})
+    early = replace(studio, house=studio.house.model_copy(update={"work": work}))
+    assert timed_of(early, "12 gate-jar", date="2026-06-20").cut_at_in_heat == time(5, 30)
+
+
+def test_once_a_cut_is_planned_its_hours_are_those_of_its_stems(studio: Studio) -> None:
+    due, makeable = due_of(studio, "12 gate-jar"), Makeable.of(studio)
+    planned = timed(due, studio, makeable, cut=300)
+    assert (planned.stems, planned.cut_minutes) == (300, 120)
+    cut = planned.timeline.steps[0]
+    assert (cut.end - cut.start).total_seconds() == 60 * 60
+
+
+def test_what_is_planned_changes_no_morning_of_the_cut(studio: Studio) -> None:
+    due, makeable = due_of(studio, "12 gate-jar"), Makeable.of(studio)
+    steps = [timed(due, studio, makeable, cut=cut).timeline.steps for cut in (160, 5000)]
+    assert [step.start.date() for step in steps[1]] == [step.start.date() for step in steps[0]]
 
 
 def test_an_order_without_hours_is_reckoned_back_from_ten(studio: Studio) -> None:

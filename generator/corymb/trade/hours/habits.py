@@ -19,8 +19,6 @@ class Habits:
     """The cut begins, if it is light by then."""
     cut_at_in_heat: time = time(5, 0)
     """The cut begins on hot days, if it is light by then."""
-    hot_from_celsius: float = 25.0
-    """The warmest of the day from which it counts as hot."""
     cut_hours: float = 4.0
     """The cut of a morning takes no longer: then the sun is on the beds."""
     stems_an_hour: int = 150

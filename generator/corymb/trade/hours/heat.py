@@ -7,6 +7,7 @@ local rules.
 
 from __future__ import annotations
 
+from datetime import time
 from enum import IntEnum
 
 
@@ -44,6 +45,8 @@ FLOWERS: tuple[tuple[Heat, str], ...] = (
 )
 """Advice from a degree of warmth on, in the order of the work."""
 
+EARLY = "Begin the cut at {hour}, so that it is over before the sun is on the beds."
+
 LONG_OUT = (
     "They stand {hours} in the warmth: set out as late as you can, in the shade, "
     "with the water filled to the brim and topped up."
@@ -66,10 +69,13 @@ def heat_of(hottest_celsius: float) -> Heat:
     return Heat(passed)
 
 
-def heat_advice(hottest_celsius: float, hours: float = 0) -> tuple[str, ...]:
+def heat_advice(
+    hottest_celsius: float, hours: float = 0, cut_at: time | None = None
+) -> tuple[str, ...]:
     """What to do, in the order of the work; nothing on a mild day.
 
-    `hours` is how long the flowers stand in the warmth, from handing over to the end of use.
+    `hours` is how long the flowers stand in the warmth, from handing over to the end of use;
+    `cut_at` is when the studio would begin the cut on a hot day.
     Raises ValueError when it is below 0.
     """
     if hours < 0:
@@ -78,6 +84,8 @@ def heat_advice(hottest_celsius: float, hours: float = 0) -> tuple[str, ...]:
     if heat == Heat.MILD:
         return ()
     flowers = [words for since, words in FLOWERS if heat >= since]
+    if heat >= Heat.HOT and cut_at:
+        flowers.insert(0, EARLY.format(hour=f"{cut_at:%H:%M}"))
     if hours >= LONG_HOURS:
         flowers.append(LONG_OUT.format(hours=f"{hours:g} hours"))
     if heat >= Heat.HOT:

@@ -13,7 +13,7 @@ from math import ceil
 from typing import Literal
 
 from corymb.studio.saying import counted
-from corymb.trade.hours.clock import between, day_words
+from corymb.trade.hours.clock import day_words
 
 
 @dataclass(frozen=True)
@@ -35,17 +35,26 @@ class Flag:
     words: str
 
 
+def days_wanted(cut: datetime, until: datetime) -> int:
+    """How many days a stem has to keep, a part of one counted whole.
+
+    By the clock: a night on which the clocks change is a night.
+    """
+    clock = until.replace(tzinfo=None) - cut.replace(tzinfo=None)
+    return ceil(clock / timedelta(days=1))
+
+
 def too_short_lived(stems: Iterable[Keeping], cut: datetime, until: datetime) -> tuple[Flag, ...]:
     """A flag for each stem that, cut then, doesn't surely keep until then."""
+    needed = days_wanted(cut, until)
     return tuple(
-        Flag("vase life", stem.stem, _words(stem, cut, until))
+        Flag("vase life", stem.stem, _words(stem, needed, cut, until))
         for stem in stems
-        if cut + timedelta(days=stem.fewest_days) < until
+        if stem.fewest_days < needed
     )
 
 
-def _words(stem: Keeping, cut: datetime, until: datetime) -> str:
-    needed = ceil(between(cut, until) / timedelta(days=1))
+def _words(stem: Keeping, needed: int, cut: datetime, until: datetime) -> str:
     return (
         f"{stem.name} keeps {counted(stem.fewest_days, 'day', 'days')} at least, and is wanted "
         f"for {needed}, from the cut on {day_words(cut)} to {day_words(until)} at {until:%H:%M}: "

@@ -1,8 +1,8 @@
 """When must each thing happen, so that the flowers are ready at the hour of use?
 
 Reckoned back: the hour of use, handing over, making (the day before), conditioning (as long as
-the slowest stem asks, and overnight in any case), and the cut, early in the day and earlier in
-heat. All steps are moments in the studio's time zone.
+the slowest stem asks, and overnight in any case), and the cut, early in the day but not in the
+dark. All steps are moments in the studio's time zone.
 """
 
 from __future__ import annotations
@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
+from functools import partial
 from typing import Literal
 
 from corymb.studio.saying import counted
@@ -17,6 +18,9 @@ from corymb.trade.hours.clock import day_words, later, moment
 from corymb.trade.hours.habits import HABITS, Habits
 from corymb.trade.hours.keeping import Flag, Keeping, too_short_lived
 from corymb.trade.hours.sessions import Day, Span, sessions_until
+
+FirstLight = Callable[[date], time | None]
+"""From when it is light on a day; None where a day has no dawn."""
 
 Name = Literal["cut", "condition", "make", "hand over", "use"]
 
@@ -55,14 +59,6 @@ class Work:
 
 
 @dataclass(frozen=True)
-class Weather:
-    """What the days are like: the warmest of them, and when it gets light on each."""
-
-    hottest_celsius: float | None = None
-    first_light: Callable[[date], time] | None = None
-
-
-@dataclass(frozen=True)
 class Step:
     """One step from moment to moment, with a word for whoever reads it."""
 
@@ -94,14 +90,14 @@ def timeline(
     use: Use,
     work: Work,
     habits: Habits = HABITS,
-    weather: Weather = Weather(),
+    first_light: FirstLight | None = None,
     today: date | None = None,
 ) -> Timeline:
     """The steps up to the use. Raises ValueError when a day's work is not above 0."""
     used = _use(use)
     given = _hand_over(use, used, habits)
     made = _make(given.start, work, habits, use.zone)
-    cut = _cut(made[0].start if made else given.start, work, habits, weather, use.zone)
+    cut = _cut(made[0].start if made else given.start, work, habits, first_light, use.zone)
     wet = _condition(cut[-1].end, (*made, given)[0].start, work.slowest) if cut else ()
     steps = (*cut, *wet, *made, given, used)
     flags = too_short_lived(work.stems, cut[0].start, lasts_until(use)) if cut else ()
@@ -135,22 +131,28 @@ def _make(by: datetime, work: Work, habits: Habits, zone: str) -> tuple[Step, ..
 
 
 def _cut(
-    ready: datetime, work: Work, habits: Habits, weather: Weather, zone: str
+    ready: datetime, work: Work, habits: Habits, first_light: FirstLight | None, zone: str
 ) -> tuple[Step, ...]:
     """The cut, over early enough for the slowest stem, and on the day before at the latest."""
     hours = work.slowest.condition_hours if work.slowest else 0
     over = later(ready, -timedelta(hours=hours))
-    day = Day(lambda on: _cut_begins(on, habits, weather), int(60 * habits.cut_hours), zone)
+    begins = partial(cut_begins, habits=habits, first_light=first_light)
+    day = Day(begins, int(60 * habits.cut_hours), zone)
     day_before = ready.date() - timedelta(days=1)
     minutes = max(work.cut_minutes, 1 if work.slowest else 0)  # even a few take a moment
     return _steps("cut", sessions_until(over, day_before, minutes, day))
 
 
-def _cut_begins(on: date, habits: Habits, weather: Weather) -> time:
-    celsius = weather.hottest_celsius
-    hot = celsius is not None and celsius >= habits.hot_from_celsius
+def cut_begins(
+    on: date,
+    habits: Habits = HABITS,
+    first_light: FirstLight | None = None,
+    hot: bool = False,
+) -> time:
+    """The hour at which the cut of a day begins: the studio's own, or when it gets light."""
     wanted = habits.cut_at_in_heat if hot else habits.cut_at
-    return max(wanted, weather.first_light(on)) if weather.first_light else wanted
+    light = first_light(on) if first_light else None
+    return max(wanted, light) if light else wanted
 
 
 def _condition(start: datetime, end: datetime, slowest: Keeping | None) -> tuple[Step, ...]:

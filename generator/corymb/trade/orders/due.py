@@ -163,7 +163,7 @@ class Dues:
                 lines = self._numbered(order.lines)
                 known_as = order.visit_of or ""
                 after = self.next_after(known_as, order.date)
-                yield Due(order.id, order, order.date, lines, self._spare(order), known_as, after)
+                yield Due(order.id, order, order.date, lines, self.spare_of(order), known_as, after)
 
     def _visits(self, first: date, last: date) -> Iterator[Due]:
         for known_as, order in self._studio.standing_orders.items():
@@ -182,7 +182,7 @@ class Dues:
             lines = (*lines, DueLine(len(lines) + 1, 1, piece))
         after = self.next_after(known_as, day)
         return Due(
-            f"{known_as}--{day}", order, day, lines, self._spare(order), known_as, after, laid
+            f"{known_as}--{day}", order, day, lines, self.spare_of(order), known_as, after, laid
         )
 
     def next_after(self, standing_id: str, day: date) -> date | None:
@@ -203,7 +203,7 @@ class Dues:
         ]
         return min((each.day for each in following if each), default=None)
 
-    def _spare(self, order: Order | StandingOrder) -> Fraction:
+    def spare_of(self, order: Order | StandingOrder) -> Fraction:
         """The order's own share of spare, or the studio's habit."""
         spare = self._studio.house.cutting.spare if order.spare is None else order.spare
         return Fraction(spare.fraction)

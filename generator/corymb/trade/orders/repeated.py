@@ -15,7 +15,7 @@ from corymb.studio.values.dates import IsoWeek
 from corymb.trade.hours.visits import visits
 from corymb.trade.looks import Look, look_by_id
 from corymb.trade.orders.again import LineAgain, line_again
-from corymb.trade.orders.due import Due, Dues
+from corymb.trade.orders.due import Due, DueLine, Dues
 from corymb.trade.orders.laid_out import coming_of
 from corymb.trade.orders.lasting import Lasting, lasting
 from corymb.trade.orders.pieces import Piece, piece_of
@@ -121,10 +121,23 @@ class Repeating:
             after,
             repriced(old, day, before, made, self.studio),
             sent,
-            lasting(old, day, after, [piece for _, piece in made], self.studio),
+            lasting(self._as_due(old, day, lines, standing, after), self.studio, self.makeable),
             tuple(each for each in due if each is not own),
             own.laid.best.look if own and own.laid else None,
         )
+
+    def _as_due(
+        self,
+        old: Order | StandingOrder,
+        day: date,
+        lines: tuple[LineAgain, ...],
+        standing: str,
+        after: date | None,
+    ) -> Due:
+        """As it will be due once it is written out."""
+        due_lines = tuple(DueLine(line.number, line.quantity, line.piece) for line in lines)
+        spare = self.dues.spare_of(old)
+        return Due(f"{old.id}--{day}", old, day, due_lines, spare, standing, after)
 
     def _last(self, known_as: str, order: StandingOrder, day: date) -> list[tuple[int, Piece]]:
         """What the visit before got, in pieces."""

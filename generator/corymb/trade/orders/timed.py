@@ -11,7 +11,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import date, datetime, time
 from fractions import Fraction
-from functools import cached_property
+from functools import cached_property, partial
 from math import ceil
 from typing import Literal
 
@@ -19,17 +19,21 @@ from corymb.studio.models import Stem
 from corymb.studio.studio import Studio
 from corymb.studio.values.time import ClockSpan
 from corymb.trade.hours.habits import Habits
-from corymb.trade.hours.keeping import Keeping
+from corymb.trade.hours.keeping import Keeping, days_wanted
 from corymb.trade.hours.learning import EXPERIENCED, HELPER, Hand, making_minutes
 from corymb.trade.hours.people import Job, Share, people_needed, shared_out
 from corymb.trade.hours.timeline import (
+    FirstLight,
     Timeline,
     Use,
     Work,
+    cut_begins,
     cutting_minutes,
     lasts_until,
     timeline,
 )
+from corymb.trade.light.first_light import first_light
+from corymb.trade.light.sun import Site
 from corymb.trade.looks import Look, sized
 from corymb.trade.money.from_recipe import minutes_of
 from corymb.trade.orders.due import Due, DueLine
@@ -95,6 +99,18 @@ class Timed:
     """When its flowers have done their work: the end of use, or the next visit's hour."""
     too_much: bool
     """Whether it is more than a fortnight's work; the steps then are a fortnight's."""
+    cut_at_in_heat: time | None
+    """When the cut would begin on a hot day, where that is earlier."""
+
+    @property
+    def cut_from(self) -> datetime | None:
+        """When its first stem is cut; none where nothing is."""
+        return next((step.start for step in self.timeline.steps if step.name == "cut"), None)
+
+    @property
+    def days(self) -> int:
+        """How many days its stems have to keep; 0 where nothing is cut."""
+        return days_wanted(self.cut_from, self.keeps_until) if self.cut_from else 0
 
 
 def line_then(line: DueLine, day: date, makeable: Makeable) -> LineThen:
@@ -102,37 +118,73 @@ def line_then(line: DueLine, day: date, makeable: Makeable) -> LineThen:
     return LineThen(line, makeable.answers(line.piece.look)[week_on(day) - 1])
 
 
-def timed(due: Due, studio: Studio, makeable: Makeable, today: date | None = None) -> Timed:
-    """The hours of an order on its day; with `today`, it says what is too late already."""
+def timed(
+    due: Due,
+    studio: Studio,
+    makeable: Makeable,
+    today: date | None = None,
+    cut: int | None = None,
+) -> Timed:
+    """The hours of an order on its day; with `today`, it says what is too late already.
+
+    `cut` is how many stems are cut for it, where that is planned; the mornings of its cut stay
+    those that it was planned for.
+    """
     lines = tuple(line_then(line, due.day, makeable) for line in due.lines)
     work, habits = studio.house.work, Habits.of(studio.house.work)
     jobs = tuple(_jobs(lines, studio))
     crew = [EXPERIENCED, *[HELPER] * (work.people - 1)]
     shares = shared_out(jobs, crew)
-    stems = _to_cut(lines, due.spare)
-    cut_minutes = cutting_minutes(stems, habits)
-    cutting = ceil(cut_minutes / work.people)
-    making = max(share.minutes for share in shares)
     most_cutting, most_making = (
         int(60 * hours * MOST_DAYS) for hours in (work.cut_hours, work.hours_a_day)
     )
-    doing = Work(keeping(lines, studio), min(cutting, most_cutting), min(making, most_making))
+    making = max(share.minutes for share in shares)
     hours = due.order.hours or NO_HOURS
     use = _use(due, hours, studio)
+    light = partial(first_light, Site.of(studio.house.place))
+
+    def steps_for(stems: int) -> Timeline:
+        minutes = min(_together(stems, studio), most_cutting)
+        doing = Work(keeping(lines, studio), minutes, min(making, most_making))
+        return timeline(use, doing, habits, light, today)
+
+    wished = _to_cut(lines, due.spare)
+    stems = wished if cut is None else cut
+    reckoned, then = steps_for(wished), steps_for(stems)
+    chosen = then if _mornings(then) == _mornings(reckoned) else reckoned
     return Timed(
         lines=lines,
-        timeline=timeline(use, doing, habits, today=today),
+        timeline=chosen,
         hours=hours,
         stems=stems,
-        cut_minutes=cut_minutes,
+        cut_minutes=cutting_minutes(stems, habits),
         jobs=jobs,
         minutes=_alone(jobs, EXPERIENCED),
         helper_minutes=_alone(jobs, HELPER),
         shares=shares,
         people=people_needed(jobs, 60 * habits.make_hours),
         keeps_until=lasts_until(use),
-        too_much=cutting > most_cutting or making > most_making,
+        too_much=_together(wished, studio) > most_cutting or making > most_making,
+        cut_at_in_heat=_in_heat(chosen, habits, light),
     )
+
+
+def _together(stems: int, studio: Studio) -> int:
+    """Minutes of the cut when all of the studio's people share it."""
+    work = studio.house.work
+    return ceil(cutting_minutes(stems, Habits.of(work)) / work.people)
+
+
+def _mornings(steps: Timeline) -> list[date]:
+    return [step.start.date() for step in steps.steps if step.name == "cut"]
+
+
+def _in_heat(steps: Timeline, habits: Habits, light: FirstLight) -> time | None:
+    cut = next((step.start for step in steps.steps if step.name == "cut"), None)
+    if cut is None:
+        return None
+    begins = cut_begins(cut.date(), habits, light, hot=True)
+    return begins if begins < cut.time() else None
 
 
 def keeping(lines: Iterable[LineThen], studio: Studio) -> tuple[Keeping, ...]:
