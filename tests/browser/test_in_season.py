@@ -51,7 +51,18 @@ def test_the_page_opens_with_the_month_it_was_made_in(kind: Kind, visit: Visit) 
     page = visit(kind, viewport=DESK)
     expect(page.get_by_role("heading", level=2, name="September")).to_be_in_viewport()
     page.get_by_role("link", name="All that September has").click()
-    expect(page.get_by_role("heading", level=3, name="September")).to_be_in_viewport()
+    expect(page.locator(".month > summary", has_text="September")).to_be_in_viewport()
+
+
+def test_the_months_are_folded_but_the_present_one_and_a_link_opens_another(
+    visit: Visit,
+) -> None:
+    page = visit(YEAR)
+    opened = "[...document.querySelectorAll('.month[open] h3')].map((month) => month.textContent)"
+    assert page.evaluate(opened) == ["September"]
+    page.get_by_role("link", name="March", exact=True).click()
+    expect(page.locator(".month > summary", has_text="March")).to_be_in_viewport()
+    assert page.evaluate(opened) == ["March", "September"]
 
 
 def test_the_front_page_leads_to_the_year_and_to_a_day(visit: Visit) -> None:

@@ -12,7 +12,7 @@ from playwright.sync_api import Browser, Page
 
 from corymb.views.pieces import Audience
 
-ALL_FOUR = "arrangements/washing-line-hand-tie.html"  # a year that has all four
+ALL_FOUR = "arrangements/beekeepers-jug.html"  # a year that has all four
 STATES = ("pictured", "variant", "swaps", "none")
 PHONE = {"width": 360, "height": 800}
 APART = 40  # of 255 greys, halves of a cell taken together

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import replace
 from functools import cache
 
@@ -13,7 +14,7 @@ from corymb.studio.words import MONTHS
 from corymb.views.compose.states import STATE_WORDS
 from corymb.views.pieces import Link
 from corymb.views.recipe import ChangeView, ClientRecipe
-from corymb.views.season import CellState, SeasonView, WeekCell
+from corymb.views.season import CellState, SeasonView, WeekCell, YourDateView
 from tests.theme.filling import filled
 from tests.theme.pages import rendered_view
 
@@ -168,3 +169,11 @@ def test_what_a_variant_changes_is_a_list_while_short_and_then_one_sentence(
             "With 3 Plant 0; 3 Plant 3; 3 Plant 6. Without Plant 1; Plant 4. "
             "Plant 2: 3, not 2; Plant 5: 3, not 2."
         )
+
+
+def test_script_gets_the_words_of_the_states_in_the_order_of_ways() -> None:
+    view = filled(YourDateView, "Hedgerow jar")
+    said = BeautifulSoup(rendered_view("your_date.html", "clients", view, "here"), "lxml")
+    page_ = said.select_one("[data-words]")
+    assert page_ is not None
+    assert list(json.loads(str(page_["data-words"])).items()) == list(STATE_WORDS.items())

@@ -45,6 +45,7 @@ def environment() -> Environment:
         keep_trailing_newline=True,
         finalize=typeset,
     )
+    templates.policies["json.dumps_kwargs"] = {"sort_keys": False}  # the order of ways is told
     templates.globals["state_words"] = dict(STATE_WORDS)
     return templates
 
