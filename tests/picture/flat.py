@@ -52,3 +52,22 @@ def shares_seen(page: Page, pictures: Mapping[str, tuple[str, int]]) -> dict[str
         whole = sum(seen) or 1
         found[known_as] = [pixels / whole for pixels in seen]
     return found
+
+
+SMALL = """async ([svg, wide]) => {
+  const image = new Image();
+  image.src = URL.createObjectURL(new Blob([svg], {type: "image/svg+xml"}));
+  await image.decode();
+  const brush = new OffscreenCanvas(wide, wide).getContext("2d");
+  brush.imageSmoothingQuality = "high";
+  brush.drawImage(image, 0, 0, wide, wide);
+  return [...brush.getImageData(0, 0, wide, wide).data];
+}"""
+
+
+def small_render(page: Page, svg: str, wide: int = 24) -> list[list[int]]:
+    """A thumbnail's dots, row by row, each as red, green and blue."""
+    data: Any = page.evaluate(
+        SMALL, [svg.replace("<svg ", '<svg width="96" height="96" ', 1), wide]
+    )
+    return [data[at : at + 3] for at in range(0, len(data), 4)]

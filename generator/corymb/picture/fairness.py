@@ -14,8 +14,9 @@ from corymb.picture.gaps import covers
 from corymb.picture.layout import Band, Bloom
 from corymb.picture.placing import is_long
 
-FINE = 56  # cells across the picture; finer changes nothing that one can see
-MOST_MOVES = 24
+FINE = 44  # cells across the picture; finer changes nothing that one can see
+MOST_MOVES = 16
+MOST_TRIES = 10  # heads tried for each move
 LEAST_GAIN = 0.0015  # of the whole: less is not worth a head out of its order
 
 
@@ -51,7 +52,7 @@ def _of_the_most_hidden(
     may = [i for i, bloom in enumerate(blooms) if not bloom.lift and _may_come(bloom)]
     stems = {blooms[i].stem.id for i in may}
     short = sorted(stems, key=lambda stem: seen[stem] - wanted[stem])[:2]
-    return [i for i in may if blooms[i].stem.id in short]
+    return [i for i in may if blooms[i].stem.id in short][:MOST_TRIES]
 
 
 def _may_come(bloom: Bloom) -> bool:

@@ -10,7 +10,7 @@ from corymb.picture.geometry import Point
 from corymb.picture.layout import Bloom, Leaf
 from corymb.picture.seed import give
 
-FINENESS = 34  # cells across the arrangement
+FINENESS = 28  # cells across the arrangement
 MOST_LEAVES = 120
 
 Circle = tuple[float, float, float]
@@ -27,7 +27,7 @@ def mend(
     long = min(8.5, max(0.5, 0.17 * (dome.half_cm + dome.up_cm)))
     leaves: list[Leaf] = []
     for cell in _cells(dome):
-        if len(leaves) >= MOST_LEAVES or any(_inside(cell, circle) for circle in covered):
+        if len(leaves) >= MOST_LEAVES or _covered(cell, covered):
             continue
         held = dome.hold.passed_by(cell, dome.half_cm)
         lean = held.angle_to(cell) * 0.9 + give(rng, 38)
@@ -70,6 +70,11 @@ def _cells(dome: Dome) -> list[Point]:
     return [cell for _, cell in sorted(found)]
 
 
-def _inside(point: Point, circle: Circle) -> bool:
-    x, y, radius = circle
-    return (point.x - x) ** 2 + (point.y - y) ** 2 < radius * radius
+def _covered(point: Point, circles: list[Circle]) -> bool:
+    """Whether one of the circles hides it; asked of every cell, so written out."""
+    px, py = point
+    for x, y, radius in circles:
+        dx, dy = px - x, py - y
+        if dx * dx + dy * dy < radius * radius:
+            return True
+    return False

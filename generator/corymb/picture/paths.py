@@ -31,7 +31,7 @@ class Outline:
         here = self.start
         yield here
         for cut in self.cuts:
-            yield from (_along(here, cut, step / 6) for step in range(1, 7))
+            yield from (_along(here, cut, step / 4) for step in range(1, 5))
             here = cut[-1]
 
     def written(self) -> str:
@@ -51,11 +51,10 @@ def _along(here: Point, cut: Cut, t: float) -> Point:
         return here.between(cut[0], t)
     one, two, end = cut
     s = 1 - t
-    parts = (s**3, 3 * s * s * t, 3 * s * t * t, t**3)
-    places = (here, one, two, end)
+    p, q, r, u = s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t
     return Point(
-        sum(p * place.x for p, place in zip(parts, places, strict=True)),
-        sum(p * place.y for p, place in zip(parts, places, strict=True)),
+        p * here.x + q * one.x + r * two.x + u * end.x,
+        p * here.y + q * one.y + r * two.y + u * end.y,
     )
 
 
@@ -68,7 +67,7 @@ def _packed(values: list[float]) -> str:
     text = ""
     for value in values:
         written = number(value)
-        text += written if not text or written.startswith("-") else f" {written}"
+        text += written if not text or written[0] == "-" else f" {written}"
     return text
 
 

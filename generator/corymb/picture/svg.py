@@ -1,5 +1,6 @@
 """How is a drawing written down? A small writer of SVG: short numbers, escaped text, paths."""
 
+from functools import lru_cache
 from html import escape
 
 Attribute = str | float | int
@@ -7,10 +8,17 @@ Attribute = str | float | int
 
 def number(value: float) -> str:
     """One decimal at most, and no more characters than needed: `.5`, `-3`, `12.1`."""
-    text = f"{value:.1f}".removesuffix(".0")
-    if text in ("-0", "0"):
-        return "0"
-    return text.replace("0.", ".", 1) if text.startswith(("0.", "-0.")) else text
+    return _tenths(round(value * 10))
+
+
+@lru_cache(maxsize=65536)
+def _tenths(tenths: int) -> str:
+    """A picture writes the same few thousand numbers a million times."""
+    whole, rest = divmod(abs(tenths), 10)
+    sign = "-" if tenths < 0 else ""
+    if not rest:
+        return f"{sign}{whole}"
+    return f"{sign}{whole or ''}.{rest}"
 
 
 def fine(value: float) -> str:

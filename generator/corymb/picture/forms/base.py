@@ -69,7 +69,9 @@ class Sheet:
         """Pieces of one colour; `inside` ones lie within others and throw no shadow outside."""
         if not outlines:
             return
-        path = written(outlines)
+        self._cut(written(outlines), outlines, colour, inside)
+
+    def _cut(self, path: str, outlines: list[Outline], colour: str, inside: bool) -> None:
         self.pieces.append(element("path", d=path, fill=colour))
         if not inside:
             self.silhouette.append(element("path", d=path, fill="currentColor"))
@@ -86,14 +88,15 @@ class Sheet:
         """Pieces with the darker edge of their paper showing by `drop` underneath."""
         if not outlines:
             return
+        path = written(outlines)
         below = element(
             "path",
-            d=written(outlines),
+            d=path,
             fill=shade(colour, -edge),
             transform=f"translate({drop * 0.35:.1f} {drop:.1f})",
         )
         self.pieces.append(below)
-        self.cut(outlines, colour, inside)
+        self._cut(path, outlines, colour, inside)
 
     def line(self, outline: Outline, colour: str, width: float) -> None:
         """A stalk: a strip as long as the curve and `width` wide."""

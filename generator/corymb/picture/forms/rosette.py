@@ -2,11 +2,13 @@
 
 import math
 
-from corymb.picture.colour import shade
-from corymb.picture.forms.base import Drawn, Head, Sheet
+from corymb.picture.colour import lightness, shade
+from corymb.picture.forms.base import EDGE, Drawn, Head, Sheet
 from corymb.picture.paths import Outline, disc
 from corymb.picture.seed import give
 from corymb.picture.shapes import GOLDEN_DEGREES, round_petal
+
+WHITE, WHITE_LESS = 0.93, 0.035  # no paper is lighter than white: its petals are told by shade
 
 
 def draw(head: Head) -> Drawn:
@@ -23,7 +25,9 @@ def draw(head: Head) -> Drawn:
         for half, further_in in zip(halves, (0.0, 0.1), strict=True):
             colour = head.palette.at(1 - (reach / head.radius * 0.95) ** 2 + further_in)
             light = 0.02 - 0.05 * inwards + further_in * 0.25
-            sheet.layer(half, shade(colour, light), head.across * 0.015, ring > 0)
+            light -= WHITE_LESS * (lightness(colour) > WHITE)
+            edge = EDGE + WHITE_LESS * (lightness(colour) > WHITE)
+            sheet.layer(half, shade(colour, light), head.across * 0.015, ring > 0, edge)
     _bud(sheet, head)
     return sheet.finished()
 

@@ -11,7 +11,7 @@ from corymb.picture.styles.sprigs import taken_apart
 def cut_down(arrangement: Arrangement) -> Arrangement:
     """One head of each stem, in bud if it is large, and sprigs no wider than a third of it all."""
     across, high = arrangement.across_cm, arrangement.high_cm
-    return taken_apart(arrangement, across * 0.36, high * 0.7, across * 0.66, heads=1)
+    return taken_apart(arrangement, across * 0.42, high * 0.7, across * 0.52, heads=1)
 
 
 def lay(arrangement: Arrangement) -> Layout:

@@ -46,7 +46,7 @@ def ring_of(arrangement: Arrangement) -> Ring:
 
 def cut_down(arrangement: Arrangement) -> Arrangement:
     """Small bunches, cut to the length of a finger; a wreath takes longer ones."""
-    finger = arrangement.across_cm * (0.34 if arrangement.style == "crown" else 0.4)
+    finger = arrangement.across_cm * (0.4 if arrangement.style == "crown" else 0.4)
     across = arrangement.across_cm
     return taken_apart(arrangement, across * 0.2, finger, across * 0.3, heads=1)
 
@@ -89,7 +89,7 @@ def _bloom(ring: Ring, stem: PictureStem, angle: float, band: Band, rng: Random)
     side = rng.choice((-1, 1))
     if is_long(stem):
         length = min(head_length(stem), ring.half * 0.62)
-        lean = ring.along(angle) + side * (24 + give(rng, 12))
+        lean = ring.along(angle) + side * (42 + give(rng, 12))
         return Bloom(
             stem,
             ring.at(angle),
