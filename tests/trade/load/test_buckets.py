@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from corymb.trade.load.buckets import Lot, fill, fill_orders
+from corymb.trade.load.buckets import Lot, fill
 from corymb.trade.load.kinds import BucketKind, bucket_for
 from corymb.trade.load.weight import bucket_kg, filled_kg, water_kg_per_m3
 
@@ -19,7 +19,7 @@ KINDS = (TALL, SHORT, CRATE)
 
 
 def lot(stem: str = "rose", count: int = 25, per_bucket: int = 25, **facts: Any) -> Lot:
-    own = {"cutting_step": 50, "shortest_cm": 60, "longest_cm": 90, "weight_g": 20, **facts}
+    own = {"shortest_cm": 60, "longest_cm": 90, "weight_g": 20, **facts}
     return Lot(stem, count, per_bucket, **own)
 
 
@@ -75,15 +75,15 @@ SHARING = {
         [{"d": 16, "a": 4}, {"b": 12, "c": 8}],
     ),
     "a delicate head needs air": (
-        [lot("a", 10, 20), lot("b", 10, 20, cutting_step=25)],
+        [lot("a", 10, 20), lot("b", 10, 20, delicate=True)],
         [{"a": 10}, {"b": 10}],
     ),
     "a delicate head with few others": (
-        [lot("a", 6, 20), lot("b", 10, 20, cutting_step=25)],
+        [lot("a", 6, 20), lot("b", 10, 20, delicate=True)],
         [{"b": 10, "a": 6}],
     ),
     "a delicate head by itself fills its bucket": (
-        [lot("b", 19, 20, cutting_step=25)],
+        [lot("b", 19, 20, delicate=True)],
         [{"b": 19}],
     ),
     "sap keeps apart": ([lot("a", 2, 20, alone=True), lot("b", 2, 20)], [{"a": 2}, {"b": 2}]),
@@ -104,21 +104,16 @@ def test_ends_of_one_order_share_a_bucket(lots: list[Lot], together: list[dict[s
     assert [{part.lot.stem: part.count for part in one.parts} for one in filled] == together
 
 
-def test_orders_never_share_a_bucket() -> None:
-    filled = fill_orders({"supper": [lot(count=2)], "hotel": [lot(count=3)]}, KINDS)
-    assert [(one.order, one.parts[0].count) for one in filled] == [("supper", 2), ("hotel", 3)]
-
-
 LOTS = st.lists(
     st.builds(
         Lot,
         st.sampled_from("abcdef"),
         st.integers(0, 120),
         st.integers(1, 60),
-        st.sampled_from([1, 25, 50]),
         st.integers(10, 40),
         st.integers(40, 160),
         st.integers(2, 90),
+        st.booleans(),
         st.booleans(),
         st.booleans(),
     ),

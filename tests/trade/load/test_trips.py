@@ -5,7 +5,7 @@ import pytest
 from corymb.trade.load.buckets import Lot, fill
 from corymb.trade.load.kinds import BucketKind
 from corymb.trade.load.telling import collection_words, delivery_words, trimming_words
-from corymb.trade.load.trips import LoadSpace, Upright, best_space, load
+from corymb.trade.load.trips import LoadSpace, Upright, load
 
 VAN = LoadSpace("small van", 170, 120, 110, "seats stay up")
 ESTATE = LoadSpace("estate car", 165, 100, 75, "rear seats folded flat")
@@ -71,26 +71,9 @@ def test_whoever_loads_is_told_what_to_trim() -> None:
 
 
 def test_a_filled_bucket_stands_as_high_as_its_stems_and_as_low_as_they_may_be_cut() -> None:
-    lots = [Lot("a", 5, 20, 50, 40, 90, 20), Lot("b", 5, 20, 50, 60, 70, 20)]
+    lots = [Lot("a", 5, 20, 40, 90, 20), Lot("b", 5, 20, 60, 70, 20)]
     (filled,) = fill("supper", lots, [BucketKind("tall bucket", 29, 38, 5, 0.9)])
     assert Upright.of(filled) == Upright(29, 90, 60)
-
-
-BEST = {
-    "the smaller floor when both take all at once": ([TALL] * 10, "estate car"),
-    "fewer trips before a smaller floor": ([TALL] * 20, "small van"),
-    "nothing to trim before a smaller floor": ([upright(90, 60)], "small van"),
-    "the one that is high enough": ([TALL, upright(100)], "small van"),
-    "none is high enough": ([upright(150)], None),
-}
-
-
-@pytest.mark.parametrize(("buckets", "name"), BEST.values(), ids=BEST)
-def test_the_vehicle_is_the_smallest_that_goes_least_often(
-    buckets: list[Upright], name: str | None
-) -> None:
-    best = best_space(buckets, [VAN, ESTATE])
-    assert (best.space.name if best else None) == name
 
 
 SEATS = [

@@ -180,6 +180,12 @@ def test_the_vehicle_is(line: str, keys: dict[str, str], name: str) -> None:
     assert load and load.space.name == name
 
 
+def test_of_two_vehicles_the_one_that_needs_no_stem_cut_shorter() -> None:
+    low = {**CART, "name": "low cart", "floor": "50 x 50 cm", "height": "50 cm"}
+    load = pack("1 loose, in buckets", vehicles=[low, CART]).load
+    assert load and load.space.name == "cart"
+
+
 def test_without_a_vehicle_things_are_listed_and_not_placed() -> None:
     one = pack("3 cup", "1 urn", vehicles=[])
     assert one.load is None

@@ -11,14 +11,11 @@ water. All common practice, no source.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
 from corymb.trade.load.kinds import BucketKind, bucket_for
-
-DELICATE_STEP = 25
-"""A stem that is cut in steps of this or fewer has a head that bruises. House value."""
 
 ROOM_WITH_DELICATE = Fraction(4, 5)
 """How full a shared bucket is with a delicate head in it. House value, no source."""
@@ -31,17 +28,13 @@ class Lot:
     stem: str
     count: int
     per_bucket: int
-    cutting_step: int
     shortest_cm: float
     longest_cm: float
     weight_g: float
     alone: bool = False
     dry: bool = False
-
-    @property
-    def delicate(self) -> bool:
-        """Whether its heads bruise."""
-        return self.cutting_step <= DELICATE_STEP
+    delicate: bool = False
+    """Whether its heads bruise."""
 
     def share(self, count: int) -> Fraction:
         """How much of a bucket so many of them take."""
@@ -84,13 +77,6 @@ class Filled:
     def trimmed_cm(self) -> float:
         """How high it reaches at least, each stem cut as short as it may be."""
         return max([self.kind.high_cm, *(part.lot.shortest_cm for part in self.parts)])
-
-
-def fill_orders(
-    orders: Mapping[str, Sequence[Lot]], kinds: Sequence[BucketKind]
-) -> tuple[Filled, ...]:
-    """The buckets of every order, one order after the other. Raises as `fill` does."""
-    return tuple(one for order, lots in orders.items() for one in fill(order, lots, kinds))
 
 
 def fill(order: str, lots: Sequence[Lot], kinds: Sequence[BucketKind]) -> tuple[Filled, ...]:

@@ -102,17 +102,3 @@ def _one_trip(buckets: Sequence[Upright], waiting: Sequence[int], space: LoadSpa
     widths = [buckets[i].across_cm for i in waiting]
     places = on_shared_floor(space.long_cm, space.wide_cm, widths)
     return Trip(tuple(Place(waiting[place.bucket], place.x, place.y) for place in places))
-
-
-def best_space(buckets: Sequence[Upright], spaces: Sequence[LoadSpace]) -> Load | None:
-    """The load of the vehicle that takes all in the fewest trips.
-
-    Of several the one with the least to trim, then the smallest floor. Nothing when no vehicle
-    takes them all.
-    """
-    loads = [one for one in (load(buckets, space) for space in spaces) if one.whole]
-    return min(loads, key=_preferred, default=None)
-
-
-def _preferred(one: Load) -> tuple[int, int, float]:
-    return len(one.trips), len(one.to_trim), one.space.long_cm * one.space.wide_cm

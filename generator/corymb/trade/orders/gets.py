@@ -41,22 +41,25 @@ def left_over(day: CutDay) -> dict[str, int]:
 
 def bucketed(name: str, counts: Mapping[str, int], studio: Studio) -> tuple[Filled, ...]:
     """So many stems in the studio's buckets."""
-    lots = [lot_of(studio.stems[stem], count) for stem, count in counts.items()]
+    lots = [lot_of(studio.stems[stem], count, studio.house) for stem, count in counts.items()]
     return fill(name, lots, bucket_kinds(studio.house))
 
 
-def lot_of(stem: Stem, count: int) -> Lot:
-    """So many of a stem, with what a bucket must know of it."""
+def lot_of(stem: Stem, count: int, house: StudioFile) -> Lot:
+    """So many of a stem, with what a bucket must know of it.
+
+    Heads bruise where a stem is cut by the studio's delicate step or fewer.
+    """
     return Lot(
         stem=stem.id,
         count=count,
         per_bucket=stem.stems_per_bucket,
-        cutting_step=stem.cutting_step,
         shortest_cm=stem.length.shortest_cm,
         longest_cm=stem.length.longest_cm,
         weight_g=stem.weight.grams,
         alone=any(hazard in HARMS_OTHERS for hazard in stem.hazards),
         dry=is_dried(stem),
+        delicate=stem.cutting_step <= house.cutting.delicate_step,
     )
 
 

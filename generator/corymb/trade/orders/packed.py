@@ -79,7 +79,8 @@ class Packed:
 def packed(due: Due, day: CutDay, studio: Studio) -> Packed:
     """An order in its own vehicle, or else in the one that takes it best.
 
-    Best is what takes all, as much as can be made up, in the fewest trips, on the least floor.
+    Best is what takes all, as much as can be made up, in the fewest trips, with the least to trim,
+    on the least floor.
     """
     own = [each for each in studio.house.vehicles if each.name == due.order.vehicle]
     vehicles = own or studio.house.vehicles
@@ -123,11 +124,12 @@ def _packed(due: Due, day: CutDay, studio: Studio, space: LoadSpace | None) -> P
     return Packed(buckets, tuple(items), tuple(boxed), there, loaded)
 
 
-def _preferred(one: Packed) -> tuple[bool, int, int, float]:
+def _preferred(one: Packed) -> tuple[bool, int, int, int, float]:
     assert one.load
     space = one.load.space
     floor = space.long_cm * space.wide_cm
-    return not one.load.whole, len(one.there), len(one.load.trips), floor
+    trips, trim = len(one.load.trips), len(one.load.to_trim)
+    return not one.load.whole, len(one.there), trips, trim, floor
 
 
 def _made_there(piece: Piece, space: LoadSpace) -> bool:
