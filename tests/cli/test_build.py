@@ -6,6 +6,7 @@ from errno import ENOSPC
 from pathlib import Path
 
 import pytest
+from PIL import Image
 
 from tests.cli.conftest import Run, change
 
@@ -132,3 +133,30 @@ def test_a_folder_that_holds_something_else_is_left_alone(studio: Path, run: Run
     assert result.exit_code == 1
     assert "holds files that Corymb did not put there" in result.output
     assert [file.name for file in (studio / "clients").iterdir()] == ["letters.txt"]
+
+
+def test_a_photo_that_shows_something_else_is_told_by_a_build(studio: Path, run: Run) -> None:
+    """`corymb check` opens no photo for its colours, so it says nothing of it."""
+    photo = studio / "content/photos/blue.png"
+    photo.parent.mkdir(exist_ok=True)
+    Image.new("RGB", (600, 400), "#2a52be").save(photo)
+    recipe = studio / "content/recipes/posy/kitchen-jug.yml"
+    change(
+        recipe,
+        "\nmethod:",
+        "\nphotos:\n  - {file: photos/blue.png, alt: Blue, credit: Us, may be shown to: clients}\n"
+        "method:",
+    )
+    told = (
+        r"kitchen-jug\.yml:\d+:\d+: .*This photo doesn't show much of what ‘Kitchen jug’ says: no "
+    )
+    assert run("check", "--strict").exit_code == 0
+    result = run("build", "--for", "clients")
+    assert re.search(told, result.output)
+    assert "corymb check" not in result.output
+    (studio / "clients/index.html").unlink()
+    strict = run("build", "--strict")
+    assert strict.exit_code == 1
+    assert re.search(told, strict.output)
+    assert "Error: 1 piece of advice; nothing was built.\n" in strict.output
+    assert not (studio / "clients/index.html").exists()

@@ -36,7 +36,7 @@ def build(audience: Audience | None, config: Path | None, day: str | None, stric
 
     When a file holds an error, it is shown with its line, nothing is built, and the sites that
     stand stay as they are. Advice stops nothing: it is counted, and each hazard that a style
-    leaves out is named.
+    leaves out is named, and each photo that hardly shows the colours of its recipe.
 
     \b
     Examples:
@@ -49,11 +49,14 @@ def build(audience: Audience | None, config: Path | None, day: str | None, stric
     if strict:
         _stop_at_advice(settings)
     progress, start = Progress(), time.perf_counter()
-    report = build_sites(settings, audiences(audience), today, progress)
+    report = build_sites(settings, audiences(audience), today, progress, strict)
     progress.end()
     if report.errors:
         tell_problems(report.errors)
         raise click.ClickException(f"{sum_of(report.errors)}; nothing was built.")
+    if strict and report.of_photos:
+        tell_problems(report.of_photos)
+        raise click.ClickException(f"{sum_of(report.of_photos)}; nothing was built.")
     tell_built(report, settings, time.perf_counter() - start)
 
 
@@ -65,9 +68,14 @@ def _stop_at_advice(settings: SiteSettings) -> None:
 
 
 def tell_built(report: BuildReport, settings: SiteSettings, seconds: float) -> None:
-    """What can hurt someone; then what was built, of how much, in how long, and where it stands."""
+    """What can hurt someone and what photos don't show; then what was built, and where it stands.
+
+    All other advice is counted, for `corymb check` shows it; what photos show it doesn't ask.
+    """
     advice = [problem for problem in report.problems if problem.advice]
-    tell_problems((problem for problem in advice if problem.hurts), with_lines=False)
+    told_here = report.of_photos
+    tell_problems((p for p in advice if p.hurts or p in told_here), with_lines=False)
+    advice = [problem for problem in advice if problem not in told_here]
     for audience, pages in report.pages.items():
         front = path_from_here(settings.output(audience) / "index.html")
         click.echo(f"{audience:<8} {counted(pages, 'page', 'pages'):>10}  {front}")

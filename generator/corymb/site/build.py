@@ -8,6 +8,7 @@ from datetime import date
 from pathlib import Path
 
 from corymb.checks import read_and_check
+from corymb.checks.photo_colours import unlike_their_looks
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
 from corymb.site.pictures import Pictures, draw_all
 from corymb.site.publish import PublishError, publish
@@ -35,6 +36,8 @@ class BuildReport:
     pages: dict[Audience, int] = field(default_factory=dict)
     photos: int = 0
     pictures: int = 0
+    of_photos: list[Problem] = field(default_factory=list)
+    """Those of the problems that only a build finds, since it opens the photos: all advice."""
 
     @property
     def errors(self) -> list[Problem]:
@@ -55,8 +58,12 @@ def build_sites(
     audiences: Sequence[Audience],
     today: date,
     progress: Progress = no_progress,
+    strict: bool = False,
 ) -> BuildReport:
-    """Build and publish the sites; when the report holds errors, nothing was published."""
+    """Build and publish the sites; when the report holds errors, nothing was published.
+
+    Nor when it holds advice on the photos, where the build is strict.
+    """
     report = BuildReport()
     studio = read_checked(settings.studio_folder, report)
     if studio is None or report.errors:
@@ -64,6 +71,8 @@ def build_sites(
     # The cache stays open until the photos in it are published: another build may tidy it up.
     with PhotoCache(settings.cache_folder / "photos") as cache:
         images = make_images(studio, settings, cache, report, progress)
+        if strict and report.of_photos:
+            return report
         sites = _make_sites(studio, settings, audiences, today, images, report, progress)
         if not report.errors:
             _publish(sites, settings, report)
@@ -119,6 +128,8 @@ def make_images(
             report.problems.append(source.problem(str(result), *path, "file"))
         elif result is not None:
             photos[photo.file] = result
+    report.of_photos = unlike_their_looks(studio, photos)
+    report.problems += report.of_photos
     cache.evict()
     pictures = draw_all(studio, settings.cache_folder / "pictures", progress)
     report.photos, report.pictures = len(photos), len(pictures.drawn)
@@ -140,6 +151,7 @@ def site_of(
         photos=images.photos,
         drawings=images.pictures.drawings,
         heads=images.pictures.heads,
+        plans=images.pictures.plans,
     )
     return make_site(catalogue, settings, images.pictures, images.photos)
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from corymb.views.pieces import Link, PhotoView
+from corymb.views.pieces import Link, Patch, PhotoView, RoleShare
 from corymb.views.recipe import RecipeCard
 from corymb.views.stem import StemCard, StemGroup
 
@@ -78,11 +78,24 @@ class MadeView:
 
 
 @dataclass(frozen=True)
+class PhotoBeside:
+    """A photo's colours, without what lies behind the flowers, against its look's."""
+
+    alt: str
+    patches: tuple[Patch, ...]
+    how_far: str  # 'Not far from the recipe's colours (14, where 1 is just seen).'
+    lacking: str  # 'no plum (‘Smoke bush’) where the recipe has 30 %'
+
+
+@dataclass(frozen=True)
 class StaffMade(MadeView):
     """Made work as staff see it: every photo that staff may see, the client and the notes."""
 
     client: str
     notes: str
+    band: tuple[RoleShare, ...]  # of the look it was made from
+    beside: tuple[PhotoBeside, ...]  # each photo against it
+    indicative: str
 
 
 @dataclass(frozen=True)

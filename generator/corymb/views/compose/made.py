@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from corymb.studio.models import MadeWork
 from corymb.views.compose import addresses
+from corymb.views.compose.bands import band_of
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.images import photo_view
+from corymb.views.compose.photo_colours import INDICATIVE, photos_beside
 from corymb.views.compose.recipes import card_of
 from corymb.views.compose.wording import month_and_year
 from corymb.views.pages import MadeCard, MadeListView, MadeView, StaffMade
@@ -44,7 +46,15 @@ def made_view(catalogue: Catalogue, made: MadeWork) -> MadeView:
     )
     if not catalogue.staff:
         return client
-    return StaffMade(**vars(client), client=made.client, notes=made.notes)
+    look = catalogue.looks[made.recipe][made.variant or ""]
+    return StaffMade(
+        **vars(client),
+        client=made.client,
+        notes=made.notes,
+        band=band_of(catalogue, look),
+        beside=photos_beside(catalogue, made, look),
+        indicative=INDICATIVE,
+    )
 
 
 def _photos(catalogue: Catalogue, made: MadeWork) -> tuple[PhotoView, ...]:
