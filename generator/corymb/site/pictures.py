@@ -20,10 +20,11 @@ from corymb.photos.whole_files import UNFINISHED, write_whole
 from corymb.picture import draw, draw_stem
 from corymb.site.lit import colours_in_light
 from corymb.site.pictured import arrangement_of, picture_stem
+from corymb.site.plans import drawn_plan, plan_drawing, plans_shown
 from corymb.studio.studio import Studio
 from corymb.trade.looks import looks_of
 from corymb.views.compose import addresses
-from corymb.views.compose.catalogue import Catalogue, Drawing
+from corymb.views.compose.catalogue import Catalogue, Drawing, PlanDrawing
 from corymb.views.compose.light_switch import OTHERS
 
 KEY_LENGTH = 32
@@ -47,6 +48,7 @@ class Pictures:
     lit: dict[str, str] = field(default_factory=dict)
     drawings: dict[str, Drawing] = field(default_factory=dict)
     heads: dict[str, str] = field(default_factory=dict)
+    plans: dict[str, PlanDrawing] = field(default_factory=dict)
 
     def files_for(self, catalogue: Catalogue) -> Iterator[tuple[str, bytes]]:
         """The pictures that an audience's site shows, and no others."""
@@ -56,7 +58,7 @@ class Pictures:
                 yield href, self.drawn[href].encode()
                 href = addresses.of_colours_in_light(look)
                 yield href, self.lit[href].encode()
-        for href in self.heads.values():
+        for href in (*self.heads.values(), *plans_shown(catalogue)):
             yield href, self.drawn[href].encode()
 
 
@@ -77,6 +79,9 @@ def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
         pictures.drawn[href] = svg
         pictures.lit[addresses.of_colours_in_light(look)] = _in_other_lights(kept, svg)
         pictures.drawings[look.id] = Drawing(href, *sheet_size(svg))
+        plan = kept.or_made(f"plan {arrangement}", lambda a=arrangement: drawn_plan(a))  # type: ignore[misc]
+        pictures.drawn[addresses.of_plan(look)] = plan
+        pictures.plans[look.id] = plan_drawing(look, arrangement, sheet_size(plan))
         progress("pictures", done, whole)
     for done, (stem_id, stem) in enumerate(studio.stems.items(), len(looks) + 1):
         alone = picture_stem(stem_id, stem)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from corymb.views.colour import ColourView
 from corymb.views.light import LightSwitch
 from corymb.views.money import PriceView
-from corymb.views.pieces import Fact, ImagePair, Link, PhotoView, RoleShare
+from corymb.views.pieces import Fact, ImagePair, Link, PhotoView, PictureView, RoleShare
 from corymb.views.season import SeasonView, SpellView
 
 
@@ -152,6 +152,15 @@ class StepView:
 
 
 @dataclass(frozen=True)
+class PlanKeyLine:
+    """One number of the plan from above: which stem bears it, and how many there are."""
+
+    number: int
+    name: str
+    count: int
+
+
+@dataclass(frozen=True)
 class BenchView:
     """How it is made: the part of an arrangement's page that only staff see."""
 
@@ -170,6 +179,8 @@ class BenchView:
     price: PriceView
     notes: str
     draft: bool
+    plan: PictureView | None = None  # from above, numbered in the order of placing
+    plan_key: tuple[PlanKeyLine, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -140,6 +140,11 @@ def of_colours_in_light(look: Look) -> str:
     return f"assets/pictures/{look.id}.json"
 
 
+def of_plan(look: Look) -> str:
+    """The plan of a look from above; in a folder of its own, so that no recipe can be called it."""
+    return f"assets/plans/{look.id}.svg"
+
+
 def of_head(stem_id: str) -> str:
     """The drawn head of a stem."""
     return f"assets/flowers/{stem_id}.svg"

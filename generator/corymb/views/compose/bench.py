@@ -11,6 +11,7 @@ from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import at_the_bench
 from corymb.views.compose.look_words import Words
+from corymb.views.compose.plan import plan_key, plan_view
 from corymb.views.compose.price import price_view
 from corymb.views.compose.wording import money, number
 from corymb.views.pieces import Link
@@ -42,6 +43,8 @@ def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
         price=price_view(catalogue, look),
         notes=recipe.notes,
         draft=recipe.draft or bool(variant and variant.draft),
+        plan=plan_view(catalogue, look),
+        plan_key=plan_key(catalogue, look),
     )
 
 

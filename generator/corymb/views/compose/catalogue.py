@@ -26,6 +26,7 @@ from corymb.trade.season.best import Best, best_of
 from corymb.trade.season.makeable import Makeable
 from corymb.trade.season.weeks import week_on
 from corymb.views.pieces import AUDIENCES, Audience
+from corymb.views.recipe import PlanKeyLine
 
 
 @dataclass(frozen=True)
@@ -38,10 +39,18 @@ class Drawing:
 
 
 @dataclass(frozen=True)
+class PlanDrawing:
+    """A plan from above as it will be published, and its key."""
+
+    drawing: Drawing
+    key: tuple[PlanKeyLine, ...]
+
+
+@dataclass(frozen=True)
 class Catalogue:
     """Everything the views of one audience are made from.
 
-    `photos` is by the path written in the studio's files; `drawings` by the look's id;
+    `photos` is by the path written in the studio's files; `drawings` and `plans` by the look's id;
     `heads` by the stem's id.
     """
 
@@ -51,6 +60,7 @@ class Catalogue:
     photos: Mapping[str, PreparedPhoto] = field(default_factory=dict)
     drawings: Mapping[str, Drawing] = field(default_factory=dict)
     heads: Mapping[str, str] = field(default_factory=dict)
+    plans: Mapping[str, PlanDrawing] = field(default_factory=dict)
 
     @property
     def staff(self) -> bool:
