@@ -109,13 +109,29 @@ def test_every_event_is_known_by_a_name_of_its_own_that_stays() -> None:
 
 
 @pytest.mark.parametrize("known_as", ["barn-supper", "christening-lunch"])
-def test_a_calendar_names_the_order_and_nothing_of_the_client(known_as: str) -> None:
+def test_a_calendar_names_the_order_and_nothing_else_of_the_client(known_as: str) -> None:
     order = demo().orders[known_as]
     text = b"".join(map(written, all_calendars())).replace(b"\r\n ", b"").decode()
     assert f"Cut: {order.name}" in text
     private = (order.client.name, order.client.email, order.client.phone)
     for secret in filter(None, (*private, order.where.place, order.notes, order.learnt)):
         assert secret not in text
+
+
+def test_flowers_in_use_take_up_nobodys_day_and_work_does() -> None:
+    text = b"".join(map(written, all_calendars())).replace(b"\r\n ", b"").decode()
+    events = text.split("BEGIN:VEVENT")[1:]
+    assert events
+    for event in events:
+        busy = "TRANSP:OPAQUE" in event
+        assert busy is not ("TRANSP:TRANSPARENT" in event)
+        assert busy is ("SUMMARY:In use" not in event)
+
+
+def test_nothing_in_a_calendar_begins_or_ends_to_the_minute() -> None:
+    for calendar in all_calendars():
+        for event in calendar.events:
+            assert event.start.minute % 5 == event.end.minute % 5 == 0
 
 
 def test_the_same_day_makes_the_same_bytes() -> None:

@@ -40,6 +40,7 @@ def _event(calendar: CalendarView, each: EventView) -> Event:
     event.add("dtstart", each.start.astimezone(UTC))
     event.add("dtend", each.end.astimezone(UTC))
     event.add("summary", each.words)
+    event.add("transp", "OPAQUE" if each.busy else "TRANSPARENT")
     if each.note:
         event.add("description", each.note)
     return event

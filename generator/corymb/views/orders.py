@@ -50,6 +50,18 @@ class OrdersView:
 
 
 @dataclass(frozen=True)
+class PlannedView:
+    """A line of an order once its cut is planned, as its bench sheet has it."""
+
+    state: str  # of its answer, for the mark beside it
+    words: str  # 'With swaps, by the walk', '7 stems are missing'
+    each: str  # stems: '44', '12 or 13'
+    stems: int
+    swaps: tuple[str, ...]
+    short: tuple[str, ...]
+
+
+@dataclass(frozen=True)
 class OrderLineView:
     """A line of an order, and how it can be made in the order's week."""
 
@@ -58,8 +70,9 @@ class OrderLineView:
     look: Link
     leaves: str  # 'small, in buckets' or ''
     image: ImagePair
-    stems_each: int
+    stems_each: str  # '44', '12 or 13'
     stems: int  # of all of them
+    planned: PlannedView | None  # told in place of the answer; none where no cut is planned yet
     answer: AnswerView
     sure: str
     instead: AnswerView | None  # a look of the recipe that can be made, where this one can't
@@ -114,6 +127,7 @@ class OrderView:
     days: str  # 'in 3 days', 'today', '8 weeks ago'
     week: Link
     facts: tuple[Fact, ...]
+    order_in: str  # what to order in, and by when
     told: tuple[Fact, ...]  # where, light, hours, handover, client and what else was written
     standing: Link | None
     lines: tuple[OrderLineView, ...]

@@ -29,12 +29,13 @@ class DayView:
     make: tuple[TaskView, ...]
     go: tuple[TaskView, ...]
     due: tuple[TaskView, ...]
+    order_in: tuple[str, ...]  # what has to be ordered in by the end of the day
     papers: tuple[Link, ...]
 
     @property
     def free(self) -> bool:
         """Whether there is nothing to do."""
-        return not (self.cut or self.make or self.go or self.due)
+        return not (self.order_in or self.cut or self.make or self.go or self.due)
 
 
 @dataclass(frozen=True)
@@ -60,11 +61,12 @@ class EventView:
     start: datetime
     end: datetime
     note: str
+    busy: bool  # whether someone is taken up by it; flowers in use need nobody
 
 
 @dataclass(frozen=True)
 class CalendarView:
-    """A week for calendar programs. It names orders, and nothing of clients."""
+    """A week for calendar programs. Of clients it says no more than the orders' names do."""
 
     path: str
     name: str  # 'Teasel & Rook, week 38'

@@ -9,7 +9,7 @@ from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.due import Due
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.shown import timed_due
-from corymb.views.compose.orders.when import clock_span, hours_words, weekday_and_day
+from corymb.views.compose.orders.when import hours_words, weekday_and_day, work_span
 from corymb.views.pieces import Fact
 
 
@@ -31,7 +31,7 @@ def _hours(catalogue: Catalogue, due: Due) -> Iterator[Fact]:
     for step in timed_due(catalogue, due).timeline.steps:
         if step.name == "hand over":
             on = weekday_and_day(step.start.date())
-            hours = f"{step.start:%H:%M}" if collects else clock_span(step.start, step.end)
+            hours = f"{step.start:%H:%M}" if collects else work_span(step.start, step.end)
             yield Fact(f"{on}, {hours}", "Fetched from" if collects else "Leave, and set out by")
     if due.order.hours:
         yield Fact(hours_words(due.order.hours), "In use")

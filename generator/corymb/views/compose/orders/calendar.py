@@ -1,8 +1,8 @@
 """What goes into a week's calendar for other programs?
 
 A calendar is copied to phones and shared more freely than the staff's site, so it holds the
-orders' own names, the hours, and which stem asks for them: no client's name, address or number,
-no place, no notes and no money.
+names you gave the orders, the days' hours and the word beside them: no other word of a client, no
+address or number, no place, no notes and no money. An order called after its client says so here.
 """
 
 from __future__ import annotations
@@ -16,6 +16,7 @@ from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.tasks import Task, by_week, tasks_of
 from corymb.views.compose.orders.timeline import STEPS
+from corymb.views.compose.orders.when import five_after, five_before
 from corymb.views.week import CalendarView, EventView
 
 
@@ -42,7 +43,8 @@ def _event(studio: str, task: Task) -> EventView:
     return EventView(
         uid=str(uuid5(NAMESPACE_URL, known_as)),
         words=f"{STEPS[task.step.name]}: {task.due.name}",
-        start=task.step.start,
-        end=task.step.end,
+        start=five_before(task.step.start),
+        end=five_after(task.step.end),
         note=task.step.note,
+        busy=task.step.name != "use",
     )

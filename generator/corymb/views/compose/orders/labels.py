@@ -10,9 +10,9 @@ from corymb.trade.orders.due import Due
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.code import code_of
+from corymb.views.compose.orders.cut_words import mornings_of
 from corymb.views.compose.orders.cuts import cut_for, packed_for
 from corymb.views.compose.orders.packing import head_of, order_link
-from corymb.views.compose.orders.when import weekday_and_day
 from corymb.views.papers import LabelsView, LabelView, PartView
 from corymb.views.pieces import Link
 
@@ -50,7 +50,7 @@ def _sheets(labels: tuple[LabelView, ...]) -> Iterator[tuple[LabelView, ...]]:
 
 def _labels(catalogue: Catalogue, due: Due) -> Iterable[LabelView]:
     buckets = packed_for(catalogue, due).buckets
-    cut = f"Cut {weekday_and_day(cut_for(catalogue, due).day)}"
+    cut = f"Cut {mornings_of(cut_for(catalogue, due).cut_on(due))}"
     for number, bucket in enumerate(buckets.all, 1):
         goes = "To the bench" if number <= len(buckets.bench) else "Goes as it stands"
         yield LabelView(

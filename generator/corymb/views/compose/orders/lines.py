@@ -13,6 +13,7 @@ from corymb.views.compose.answers import answer_view, look_name
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.images import images_of
 from corymb.views.compose.orders.cuts import has_papers
+from corymb.views.compose.orders.planned import planned_view
 from corymb.views.orders import OrderLineView
 from corymb.views.pieces import Link
 from corymb.views.season import AnswerView
@@ -22,6 +23,7 @@ def line_view(catalogue: Catalogue, due: Due, then: LineThen) -> OrderLineView:
     """A line, with its answer for the week of its day."""
     line, look = then.line, then.line.piece.look
     best = best_then(then)
+    planned = planned_view(catalogue, due, line) if has_papers(catalogue, due) else None
     each = sum(then.stems.values())
     return OrderLineView(
         number=line.number,
@@ -29,8 +31,9 @@ def line_view(catalogue: Catalogue, due: Due, then: LineThen) -> OrderLineView:
         look=Link(look_name(catalogue, look), addresses.of_look(look)),
         leaves=leaves_words(line),
         image=images_of(catalogue, look),
-        stems_each=each,
-        stems=each * line.quantity,
+        stems_each=planned.each if planned else f"{each}",
+        stems=planned.stems if planned else each * line.quantity,
+        planned=planned,
         answer=answer_view(catalogue, best, look, IsoWeek.of(due.day)),
         sure=best.sure,
         instead=_instead(catalogue, due, best),

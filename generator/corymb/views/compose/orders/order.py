@@ -5,15 +5,17 @@ from __future__ import annotations
 from corymb.studio.models import Order
 from corymb.studio.models.order import OrderBase
 from corymb.trade.orders.due import Due
+from corymb.trade.orders.gets import given
 from corymb.trade.orders.timed import Timed
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.light_told import order_light
 from corymb.views.compose.money import money_view
 from corymb.views.compose.orders.cautions import cautions_for, hot_advice
-from corymb.views.compose.orders.cuts import has_papers
+from corymb.views.compose.orders.cuts import cut_for, has_papers
 from corymb.views.compose.orders.cutting import cut_share_view
 from corymb.views.compose.orders.lines import line_view
+from corymb.views.compose.orders.ordering import order_in
 from corymb.views.compose.orders.packing import load_view, papers_of
 from corymb.views.compose.orders.shown import timed_due
 from corymb.views.compose.orders.timeline import timeline_view, work_view
@@ -31,7 +33,8 @@ def order_view(catalogue: Catalogue, due: Due) -> OrderView:
         when=day_in_full(due.day),
         days=days_away(due.day, catalogue.today),
         week=week_link(due),
-        facts=_facts(due, of_due),
+        facts=_facts(catalogue, due, of_due),
+        order_in=order_in(catalogue, due),
         told=(*order_facts(due.order), *_afterwards(due)),
         standing=_standing(catalogue, due),
         lines=tuple(line_view(catalogue, due, each) for each in of_due.lines),
@@ -64,20 +67,27 @@ def order_facts(order: OrderBase) -> tuple[Fact, ...]:
         Fact(client.email or "", "Write to"),
         Fact(client.phone, "Call"),
         Fact(order.notes, "Notes"),
-        Fact(order.learnt, "Learnt last time"),
+        Fact(order.learnt, "Learnt"),
     )
     return tuple(fact for fact in facts if fact.value)
 
 
-def _facts(due: Due, of_due: Timed) -> tuple[Fact, ...]:
+def _facts(catalogue: Catalogue, due: Due, of_due: Timed) -> tuple[Fact, ...]:
     pieces = sum(line.quantity for line in due.lines)
     facts = [
         Fact(hours_words(of_due.hours) if due.order.hours else "", "in use"),
         Fact(f"{pieces}", "piece" if pieces == 1 else "pieces"),
-        Fact(f"{of_due.stems}", "stems to cut"),
+        Fact(f"{stems_for(catalogue, due, of_due)}", "stems, spare among them"),
         Fact(long_time(of_due.minutes) if of_due.minutes else "", "to make, by one"),
     ]
     return tuple(fact for fact in facts if fact.value)
+
+
+def stems_for(catalogue: Catalogue, due: Due, of_due: Timed) -> int:
+    """What an order gets by its cut; before that is planned, what will have to be cut."""
+    if not has_papers(catalogue, due):
+        return of_due.stems
+    return sum(given(cut_for(catalogue, due), due.id).values())
 
 
 def _light(order: OrderBase) -> str:

@@ -12,7 +12,7 @@ from corymb.trade.orders.due import Due
 from corymb.trade.orders.timed import Timed
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.lines import line_words
-from corymb.views.compose.orders.when import clock_span, long_time, short_day, weekday_and_day
+from corymb.views.compose.orders.when import long_time, short_day, weekday_and_day, work_span
 from corymb.views.orders import StepView, TimelineView, WorkerView, WorkView
 
 STEPS = {
@@ -76,7 +76,7 @@ def _step(step: Step, days: list[date]) -> StepView:
     return StepView(
         name=STEPS[step.name],
         day=weekday_and_day(step.start.date()),
-        hours=clock_span(step.start, step.end),
+        hours=work_span(step.start, step.end),
         note=step.note,
         start=min(start, WIDE - SHORTEST),
         length=max(end - start, SHORTEST),

@@ -1,7 +1,7 @@
 """Which weeks have pages, and what do they show?
 
-Every week in which something is cut, made, handed over or in use, and the week of the build
-with its neighbours in any case.
+Every week in which something is ordered in, cut, made, handed over or in use, and the week of the
+build with its neighbours in any case.
 """
 
 from __future__ import annotations
@@ -14,8 +14,9 @@ from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.cuts import has_papers
 from corymb.views.compose.orders.cutting import cut_link
+from corymb.views.compose.orders.ordering import order_by, order_words
 from corymb.views.compose.orders.tasks import Task, by_week, tasks_of
-from corymb.views.compose.orders.when import clock_span, weekday_and_day
+from corymb.views.compose.orders.when import weekday_and_day, work_span
 from corymb.views.compose.week_words import week_span
 from corymb.views.pieces import Link
 from corymb.views.week import DayView, TaskView, WeekView
@@ -25,7 +26,8 @@ def weeks_shown(catalogue: Catalogue) -> dict[IsoWeek, Sequence[Task]]:
     """The weeks that have pages, the first of them first, with what is to be done."""
     tasks: Mapping[IsoWeek, Sequence[Task]] = by_week(tasks_of(catalogue))
     now = IsoWeek.of(catalogue.today)
-    weeks = {*tasks, now.plus(-1), now, now.plus(1)}
+    buying = (each.day for each in catalogue.cut_days if any(map(each.bought, each.dues)))
+    weeks = {*tasks, *(IsoWeek.of(order_by(day)) for day in buying), now.plus(-1), now, now.plus(1)}
     return {week: tasks.get(week, ()) for week in sorted(weeks)}
 
 
@@ -75,6 +77,12 @@ def _day(catalogue: Catalogue, day: date, tasks: Sequence[Task]) -> DayView:
         make=_named(catalogue, tasks, "make"),
         go=_named(catalogue, tasks, "hand over"),
         due=_named(catalogue, tasks, "use"),
+        order_in=tuple(
+            words
+            for each in catalogue.cut_days
+            if order_by(each.day) == day
+            if (words := order_words(catalogue, each, each.dues))
+        ),
         papers=tuple(cut_link(each) for each in catalogue.cut_days if each.day == day),
     )
 
@@ -83,7 +91,7 @@ def _named(catalogue: Catalogue, tasks: Sequence[Task], name: str) -> tuple[Task
     return tuple(
         TaskView(
             Link(task.due.name, addresses.of_due(task.due.id)),
-            clock_span(task.step.start, task.step.end),
+            work_span(task.step.start, task.step.end),
             task.step.note,
             _paper(catalogue, task),
         )

@@ -31,6 +31,21 @@ def clock_span(start: datetime, end: datetime) -> str:
     return f"{start:%H:%M} to {WEEKDAYS[end.weekday()]} {end:%H:%M}"
 
 
+def five_before(at: datetime) -> datetime:
+    """A moment's five minutes: nobody begins to the minute."""
+    return at - timedelta(minutes=at.minute % 5)
+
+
+def five_after(at: datetime) -> datetime:
+    """The next five minutes: nobody is done to the minute."""
+    return at + timedelta(minutes=-at.minute % 5)
+
+
+def work_span(start: datetime, end: datetime) -> str:
+    """The hours of work, to five minutes: `06:30 to 08:25`."""
+    return clock_span(five_before(start), five_after(end))
+
+
 def hours_words(hours: ClockSpan) -> str:
     """`17:30 to 23:00`."""
     return f"{hours.start:%H:%M} to {hours.end:%H:%M}"
