@@ -16,6 +16,7 @@ from corymb.studio.load import read_studio
 from corymb.studio.models import Walk
 from corymb.studio.studio import Studio
 from corymb.studio.values.dates import IsoWeek
+from corymb.trade.cut import CutProblem, Wanted, plan_cut
 from corymb.trade.orders.as_cut import fill_counts
 from corymb.trade.orders.cut_days import CutDay, cut_days
 from corymb.trade.orders.due import Dues
@@ -101,6 +102,36 @@ def test_nothing_is_lost_whatever_the_walk_counted(data: st.DataObject) -> None:
     first = WEEK[0] + timedelta(days=3)
     for day in cut_days(Dues(studio, MAKEABLE).between(first, WEEK[1]), studio, MAKEABLE):
         assert_conserved(day)
+        assert_all_is_cut_first(day)
+
+
+def lacking(day: CutDay) -> Counter[str]:
+    """Those that are bought, swapped or missed of each stem, spare and all."""
+    lacks = Counter({cut.stem: cut.bought for cut in day.plan.cuts})
+    for each in day.plan.filled:
+        swapped = sum(fill.of for fill in each.fills if fill.stem != each.stem)
+        lacks[each.stem] += swapped + each.short + each.spare_missed
+    return +lacks
+
+
+def assert_all_is_cut_first(day: CutDay) -> None:
+    """A stem of its own lines alone lacks nothing while one more of it may be cut.
+
+    Where 11 stand in for 7, one of the 7 saves none of the 11.
+    """
+    swaps = [(e.stem, fill) for e in day.plan.filled for fill in e.fills if fill.stem != e.stem]
+    stands_in = {fill.stem for _, fill in swaps}
+    in_blocks = {going for going, fill in swaps if fill.count % fill.of}
+    may_cut = {each.stem: each.may_cut for each in day.problem.standing}
+    cut = {each.stem: each.cut for each in day.plan.cuts}
+    for stem in set(lacking(day)) - stands_in - in_blocks:
+        assert cut[stem] == may_cut[stem], stem
+
+
+def test_nothing_is_bought_swapped_or_missed_that_may_be_cut(days: tuple[CutDay, ...]) -> None:
+    assert set(lacking(days[1])) == {"dahlia-shell", "zinnia-coral"}
+    for day in days:
+        assert_all_is_cut_first(day)
 
 
 def test_an_essential_stem_has_no_stand_in(days: tuple[CutDay, ...]) -> None:
@@ -156,21 +187,39 @@ def test_a_stem_that_the_walk_does_not_name_was_not_seen() -> None:
     assert walked.standing("ivy-trail", date(2026, 9, 17), 9).standing == 0
 
 
+FIFTIES, TWENTY_FIVES, ONES = "cosmos-white", "dahlia-shell", "dahlia-blush-large"
+
 STEPS = {
-    "a whole step": (50, 50),
-    "half a step": (25, 50),
-    "less than half": (24, 10),
-    "one": (1, 10),
+    # stem, so many asked, so many counted of which a quarter stays: the step, and so many cut
+    "a whole step": (FIFTIES, 50, 100, 50, 50),
+    "two whole steps": (FIFTIES, 60, 160, 50, 100),
+    "half a step": (FIFTIES, 25, 100, 50, 50),
+    "less than half": (FIFTIES, 24, 100, 10, 30),
+    "for one urn": (FIFTIES, 5, 100, 10, 10),
+    "20 asked, 21 may be cut": (TWENTY_FIVES, 20, 28, 10, 20),
+    "27 asked, 45 may be cut": (TWENTY_FIVES, 27, 60, 10, 30),
+    "66 asked, 37 may be cut": (TWENTY_FIVES, 66, 50, 1, 37),
+    "23 asked, 24 may be cut": (TWENTY_FIVES, 23, 32, 1, 23),
+    "5 asked, 6 may be cut": (FIFTIES, 5, 9, 1, 5),
+    "it only stands in": (FIFTIES, 0, 100, 10, 0),
+    "it only stands in, and 6 may be cut": (FIFTIES, 0, 9, 1, 0),
+    "one by one, many asked": (ONES, 30, 100, 1, 30),
+    "one by one, few asked": (ONES, 1, 100, 1, 1),
 }
 
 
-@pytest.mark.parametrize(("asked", "step"), STEPS.values(), ids=STEPS)
-def test_nobody_cuts_fifty_for_one_urn(asked: int, step: int) -> None:
-    walked = Walked(STUDIO, MAKEABLE.beds, IsoWeek(2026, 38))
-    assert STUDIO.stems["cosmos-white"].cutting_step == 50
-    assert walked.standing("cosmos-white", date(2026, 9, 17), asked).step == step
+@pytest.mark.parametrize(("stem", "asked", "counted", "step", "cut"), STEPS.values(), ids=STEPS)
+def test_the_step_gives_way_to_what_is_asked_and_what_may_be_cut(
+    stem: str, asked: int, counted: int, step: int, cut: int
+) -> None:
+    studio = replace(STUDIO, walks={"2026-W38": Walk(counts={stem: counted})})
+    walked = Walked(studio, MAKEABLE.beds, IsoWeek(2026, 38))
+    standing = walked.standing(stem, date(2026, 9, 17), asked)
+    assert standing.by == step
+    plan = plan_cut(CutProblem([standing], [Wanted("urn", "hall", stem, asked)]))
+    assert [each.cut for each in plan.cuts] == [cut]
 
 
-def test_what_is_cut_one_by_one_stays_so() -> None:
-    walked = Walked(STUDIO, MAKEABLE.beds, IsoWeek(2026, 38))
-    assert walked.standing("dahlia-blush-large", date(2026, 9, 17), 1).step == 1
+def test_the_cutting_steps_of_the_table_are_those_of_the_demo() -> None:
+    steps = [STUDIO.stems[stem].cutting_step for stem in (FIFTIES, TWENTY_FIVES, ONES)]
+    assert steps == [50, 25, 1]

@@ -17,7 +17,7 @@ from itertools import islice
 
 from corymb.studio.studio import Studio
 from corymb.studio.values.dates import IsoWeek
-from corymb.trade.cut import CutPlan, CutProblem, Filled, Settings, StandInOption, Wanted, plan_cut
+from corymb.trade.cut import CutPlan, CutProblem, Filled, Settings, Wanted, plan_cut
 from corymb.trade.orders.due import Due
 from corymb.trade.orders.from_mix import Mixed, mixed
 from corymb.trade.orders.needs import Need, needs_of, options_for, standing_options
@@ -139,18 +139,14 @@ def _problem(day: date, needs: Sequence[Need], walked: Walked, makeable: Makeabl
         for option in islice(standing_options(need, day, walked, makeable), LOOKED_AT)
     ]
     wanted = [need.wanted() for need in needs]
-    asked = _asked(wanted, options)
-    return CutProblem(
-        [walked.standing(stem, day, asked[stem]) for stem in sorted(asked)], wanted, options
-    )
+    asked = _asked(wanted)
+    stems = sorted({*asked, *(option.stem for option in options)})
+    return CutProblem([walked.standing(stem, day, asked[stem]) for stem in stems], wanted, options)
 
 
-def _asked(wanted: Iterable[Wanted], options: Iterable[StandInOption]) -> Counter[str]:
-    """How many of each stem a day may want: for its own lines and for those it may stand in for."""
+def _asked(wanted: Iterable[Wanted]) -> Counter[str]:
+    """How many of each stem the lines of a day ask for themselves, with their spare."""
     asked: Counter[str] = Counter()
-    counts = {each.key: each.count + each.spare for each in wanted}
     for each in wanted:
-        asked[each.stem] += counts[each.key]
-    for option in options:
-        asked[option.stem] += option.stems_for(counts[option.wanted])
+        asked[each.stem] += each.count + each.spare
     return asked

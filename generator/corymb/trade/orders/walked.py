@@ -3,13 +3,17 @@
 The walk of the day's week counts, or the last one before it that isn't too old; a stem that it
 doesn't name was not seen, and has none standing. Without a walk nothing has been counted: a stem
 in season is then taken to stand in any number, and the plan is only what would be wanted.
+
+The cutting step is a habit, and gives way before anything is bought, swapped or missed: whole
+steps where they cover what a day's own lines ask for, else small ones, else one by one, and never
+more than may be cut. What a stem might stand in for isn't asked of it.
 """
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 from fractions import Fraction
 
@@ -43,33 +47,44 @@ class Walked:
         return self.studio.walks[str(self.week)].counts if self.week else {}
 
     def standing(self, stem_id: str, day: date, asked: int) -> Standing:
-        """How many of a stem stand on a day, and how it may be cut where so many are asked for."""
+        """How many of a stem stand on a day, and how it is cut where its own lines ask so many."""
         stem, house = self.studio.stems[stem_id], self.studio.house
         keep = Fraction(house.cutting.keep_standing.fraction)
-        return Standing(
+        stands = Standing(
             stem_id,
             self._standing(stem_id, day),
-            self._step(stem, asked),
+            stem.cutting_step,
             keep,
             stem.grown,
             stem.bought,
             may_break_step=stem.cutting_step <= house.cutting.precious_step,
         )
+        return replace(stands, step=self._step(stem, asked, stands.may_cut))
 
     def may_cut(self, stem_id: str, day: date) -> bool:
         """Whether any of it may be cut, once what stays standing is left."""
-        return self.standing(stem_id, day, asked=1).may_cut > 0
+        return self.standing(stem_id, day, asked=0).may_cut > 0
 
-    def _step(self, stem: Stem, asked: int) -> int:
-        """Its own step, or the small one where less than half a step is asked for."""
-        small = self.studio.house.cutting.small_step
-        return min(stem.cutting_step, small) if 2 * asked < stem.cutting_step else stem.cutting_step
+    def _step(self, stem: Stem, asked: int, may_cut: int) -> int:
+        """The step by which so many can be cut: its own first, if half of one is asked for.
+
+        A stem that only stands in is asked for none: it needs room for one step.
+        """
+        own = stem.cutting_step
+        small = min(own, self.studio.house.cutting.small_step)
+        steps = (own, small) if 2 * asked >= own else (small,)
+        return next((step for step in steps if _in_steps(max(1, asked), step) <= may_cut), 1)
 
     def _standing(self, stem_id: str, day: date) -> int:
         if self.week is not None:
             return max(0, self.counts.get(stem_id, 0) - self.cut[stem_id])
         in_season = self.beds.season(stem_id).has(day_of_year(day))
         return UNCOUNTED if in_season else 0
+
+
+def _in_steps(count: int, step: int) -> int:
+    """So many, up to whole steps."""
+    return -(-count // step) * step
 
 
 def walk_on(studio: Studio, day: date) -> IsoWeek | None:
