@@ -128,7 +128,9 @@ class Cutting(FileModel):
     precious_step: CountField = 1
     """Precious stems are cut in multiples of this."""
     small_step: CountField = 10
-    """A stem of which a day wants less than half its step is cut in multiples of this."""
+    """A stem is cut in multiples of this where a day wants less than half its own step, or where
+    whole steps come to more than may be cut; where these do too, it is cut one by one.
+    """
     spare: ShareField
     """More than the recipes ask, for breakages and second thoughts."""
     keep_standing: ShareField
