@@ -15,8 +15,7 @@ from corymb.picture.layout import Band, Bloom
 from corymb.picture.placing import is_long
 
 FINE = 44  # cells across the picture; finer changes nothing that one can see
-MOST_MOVES = 16
-MOST_TRIES = 10  # heads tried for each move
+MOST_MOVES = 24
 LEAST_GAIN = 0.0015  # of the whole: less is not worth a head out of its order
 
 
@@ -24,35 +23,26 @@ def shared_out(blooms: Sequence[Bloom]) -> list[Bloom]:
     """The same heads in the same places, some of the filler lifted to the front."""
     if not blooms:
         return []
-    found, masks = list(blooms), _masks(blooms)
-    wanted = _wanted(found, masks)
-    unfair = _unfairness(found, masks, wanted)
+    masks, lifted = _masks(blooms), list[int]()
+    wanted, may = _wanted(blooms, masks), [i for i, one in enumerate(blooms) if _may_come(one)]
+    behind = sorted(range(len(blooms)), key=lambda i: (-blooms[i].band, -blooms[i].at.y))
+    seen = _seen(blooms, masks, behind, lifted)
     for _ in range(MOST_MOVES):
+        short = sorted({blooms[i].stem.id for i in may}, key=lambda id: seen[id] - wanted[id])[:2]
         tries = [
-            (_unfairness(_lifted(found, index), masks, wanted), index)
-            for index in _of_the_most_hidden(found, masks, wanted)
+            (_unfairness(_seen(blooms, masks, behind, [*lifted, i]), wanted), i)
+            for i in may
+            if i not in lifted and blooms[i].stem.id in short
         ]
         best, index = min(tries, default=(1.0, -1))
-        if unfair - best < LEAST_GAIN:
+        if _unfairness(seen, wanted) - best < LEAST_GAIN:
             break
-        found, unfair = _lifted(found, index), best
-    return found
-
-
-def _lifted(blooms: list[Bloom], index: int) -> list[Bloom]:
-    lifted = replace(blooms[index], band=Band.FRONT, lift=1)
-    return [*blooms[:index], lifted, *blooms[index + 1 :]]
-
-
-def _of_the_most_hidden(
-    blooms: list[Bloom], masks: list[int], wanted: dict[str, float]
-) -> list[int]:
-    """Heads that may come forward, of the two stems that show too little by the most."""
-    seen = _seen(blooms, masks)
-    may = [i for i, bloom in enumerate(blooms) if not bloom.lift and _may_come(bloom)]
-    stems = {blooms[i].stem.id for i in may}
-    short = sorted(stems, key=lambda stem: seen[stem] - wanted[stem])[:2]
-    return [i for i in may if blooms[i].stem.id in short][:MOST_TRIES]
+        lifted.append(index)
+        seen = _seen(blooms, masks, behind, lifted)
+    return [
+        replace(bloom, band=Band.FRONT, lift=1) if index in lifted else bloom
+        for index, bloom in enumerate(blooms)
+    ]
 
 
 def _may_come(bloom: Bloom) -> bool:
@@ -60,7 +50,7 @@ def _may_come(bloom: Bloom) -> bool:
     return bloom.stem.use in ("filler", "focal") and not is_long(bloom.stem)
 
 
-def _wanted(blooms: list[Bloom], masks: list[int]) -> dict[str, float]:
+def _wanted(blooms: Sequence[Bloom], masks: list[int]) -> dict[str, float]:
     """Each stem's share if all heads, drawn or not, hid each other alike."""
     drawn = Counter(bloom.stem.id for bloom in blooms)
     own: Counter[str] = Counter()
@@ -71,23 +61,22 @@ def _wanted(blooms: list[Bloom], masks: list[int]) -> dict[str, float]:
     return {stem: area / whole for stem, area in own.items()}
 
 
-def _unfairness(blooms: list[Bloom], masks: list[int], wanted: dict[str, float]) -> float:
+def _unfairness(seen: dict[str, float], wanted: dict[str, float]) -> float:
     """The part of the picture that another stem than should be takes."""
-    seen = _seen(blooms, masks)
     return sum(abs(seen[stem] - share) for stem, share in wanted.items()) / 2
 
 
-def _seen(blooms: list[Bloom], masks: list[int]) -> dict[str, float]:
+def _seen(
+    blooms: Sequence[Bloom], masks: list[int], behind: list[int], lifted: list[int]
+) -> dict[str, float]:
     """Each stem's share of what the heads cover, counted from the nearest head back."""
-    order = sorted(
-        range(len(blooms)),
-        key=lambda i: (blooms[i].band, blooms[i].lift, blooms[i].at.y),
-        reverse=True,
-    )
+    order = sorted(lifted, key=lambda i: -blooms[i].at.y)
+    order += [index for index in behind if index not in lifted]
     hidden, seen = 0, dict.fromkeys((bloom.stem.id for bloom in blooms), 0)
     for index in order:
-        seen[blooms[index].stem.id] += (masks[index] & ~hidden).bit_count()
-        hidden |= masks[index]
+        before, hidden = hidden, hidden | masks[index]
+        if hidden != before:
+            seen[blooms[index].stem.id] += (hidden ^ before).bit_count()
     whole = hidden.bit_count() or 1
     return {stem: cells / whole for stem, cells in seen.items()}
 

@@ -45,10 +45,9 @@ def ring_of(arrangement: Arrangement) -> Ring:
 
 
 def cut_down(arrangement: Arrangement) -> Arrangement:
-    """Small bunches, cut to the length of a finger; a wreath takes longer ones."""
-    finger = arrangement.across_cm * (0.4 if arrangement.style == "crown" else 0.4)
+    """Small bunches, cut to the length of a finger; on a wreath that is a longer one."""
     across = arrangement.across_cm
-    return taken_apart(arrangement, across * 0.2, finger, across * 0.3, heads=1)
+    return taken_apart(arrangement, across * 0.2, across * 0.4, across * 0.3, heads=1)
 
 
 def lay(arrangement: Arrangement) -> Layout:
