@@ -10,6 +10,7 @@ from functools import cache
 
 import pytest
 
+from corymb.studio.models import Walk
 from corymb.trade.cut import Cut
 from corymb.trade.cut.gaps import Gap, ShortStandIn
 from corymb.trade.orders.cut_days import CutDay
@@ -31,7 +32,10 @@ from corymb.views.compose.orders.cutting import (
     cut_share_view,
     walking_order,
 )
+from corymb.views.compose.orders.labels import labels_view
 from corymb.views.cut import CutListView
+from tests.trade.orders.hall import order
+from tests.trade.orders.hall import studio as hall
 from tests.views.making import catalogue_of, demo
 
 TODAY = date(2026, 9, 16)
@@ -106,11 +110,11 @@ def test_the_buckets_named_beside_a_stem_are_those_that_hold_it(day: str) -> Non
 
 
 def test_a_stem_without_a_bed_stands_at_the_end_of_the_list() -> None:
-    roses = demo().stems["rose-hips"].model_copy(update={"bed": ""})
-    lost = replace(demo(), stems={**demo().stems, "rose-hips": roses})
+    apples = demo().stems["crab-apple-red"].model_copy(update={"bed": ""})
+    lost = replace(demo(), stems={**demo().stems, "crab-apple-red": apples})
     last = cut_list_view(catalogue_of(lost, "staff", TODAY), DAYS[SUPPER]).beds[-1]
     assert last.name == NO_BED
-    assert [row.stem.label for row in last.rows] == [roses.name]
+    assert [row.stem.label for row in last.rows] == [apples.name]
 
 
 CUTS = {
@@ -170,10 +174,21 @@ def test_a_plan_says_whether_it_is_proven_or_how_far_off_it_may_be() -> None:
 
 
 def test_a_swap_says_why_and_what_to_be_careful_of() -> None:
-    swaps = [swap for day in DAYS for share in cut_list(day).shares for swap in share.swaps]
+    # 20 crab apples stand: 15 may be cut of the 24 wanted, and 15 rose hips, at 5 for 3, do for 9.
+    counts = {**demo().walks["2026-W38"].counts, "crab-apple-red": 20}
+    few = catalogue_of(replace(demo(), walks={"2026-W38": Walk(counts=counts)}), "staff", TODAY)
+    days = {str(day.day): day for day in few.cut_days}
+    swaps = [swap for share in cut_list_view(few, days[SUPPER]).shares for swap in share.swaps]
     assert swaps and all(swap.reasons for swap in swaps)
     hips = next(swap for swap in swaps if "Rose hips" in swap.words.partition(" for ")[0])
+    assert hips.words == "15 Rose hips, scarlet for 9 Crab apple, red"
     assert any("Gloves" in words for words in hips.careful)
+
+
+def test_nothing_goes_in_for_spare() -> None:
+    (share,) = cut_list(SUPPER).shares
+    assert not share.swaps
+    assert share.spare_missed == "Spare that can't be cut: 6 Dahlia, shell and 2 Zinnia, coral."
 
 
 def test_what_is_bought_is_told_by_whom_it_is_for_and_adds_up() -> None:
@@ -196,10 +211,10 @@ def test_a_hand_tie_from_the_mix_says_what_it_gets_and_what_would_mend_what_it_l
     names = {demo().stems[stem].name: count for stem, count in made.missing.items()}
     assert [gap.words for gap in mix.gaps] == [f"{n} {name} short" for name, n in names.items()]
     mends = {gap.words.partition(" ")[2]: gap.mends for gap in mix.gaps}
-    assert mends["Ninebark, plum short"][0] == "Cut 50 more: they are cut by 50."
+    assert mends["Ninebark, plum short"][0] == "Cut 10 more: they are cut by 10."
     assert mends["Dahlia, shell short"] == (
-        "Make 2 of the 12 Gleaner's trough a stem lighter.",
-        "Buy 2 in, €2.80.",
+        "Make 8 of the 12 Gleaner's trough a stem lighter.",
+        "Buy 8 in, €11.20.",
     )
     assert cut_list(SUPPER).short == lacks + DAYS[SUPPER].plan.parts.short
 
@@ -212,6 +227,33 @@ def test_what_pieces_lack_is_told_with_the_piece_that_lacks_it() -> None:
         "2 more stand, left for seed and bees.",
         "The walk would have to count 2 more.",
     )
+
+
+# 6 stems a jar and a tenth spare, 300 an hour by two, 4 hours a morning, in buckets the day after.
+MORNINGS = {
+    "one": ("60 jar, in buckets", "", "Cut Wednesday 17 June"),
+    "two": (
+        "300 jar, in buckets",
+        "For 2 mornings, Tuesday 16 June and Wednesday 17 June.",
+        "Cut Tuesday 16 June and Wednesday 17 June",
+    ),
+    "more": (
+        "600 jar, in buckets",
+        "For 4 mornings, Sunday 14 June to Wednesday 17 June.",
+        "Cut Sunday 14 June to Wednesday 17 June",
+    ),
+}
+
+
+@pytest.mark.parametrize(("line", "words", "label"), MORNINGS.values(), ids=MORNINGS)
+def test_a_list_and_its_labels_say_for_which_mornings_they_are(
+    line: str, words: str, label: str
+) -> None:
+    crowd = catalogue_of(hall(order("crowd", "2026-06-18", line)), "staff", date(2026, 6, 10))
+    (day,) = crowd.cut_days
+    assert cut_list_view(crowd, day).mornings == words
+    sheets = labels_view(crowd, day.dues[0], "").sheets
+    assert {each.cut for sheet in sheets for each in sheet} == {label}
 
 
 SHORT = Gap("cosmos-white", ("hall/1/1/cosmos-white",), 5, 0, None, 0, 0, None, ())

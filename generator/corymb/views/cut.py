@@ -123,8 +123,9 @@ class CutListView:
     when: str  # 'Thursday 17 September 2026'
     days: str  # 'in 3 days'
     week: Link
-    table: Link  # for a spreadsheet
+    tables: tuple[Link, ...]  # for a spreadsheet: by stem, by order
     facts: tuple[Fact, ...]
+    mornings: str  # 'For 2 mornings, Friday 12 June and Saturday 13 June.', or ''
     walk: str  # the walk it goes by and how old it is, in sentences
     noted: str  # what was written down on that walk
     proof: str

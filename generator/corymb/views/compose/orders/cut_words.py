@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
+from datetime import date
 
 from corymb.studio.saying import and_list, counted
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.cut import Cut, CutPlan
 from corymb.trade.orders.cut_days import CutDay
+from corymb.views.compose.orders.when import weekday_and_day
 from corymb.views.compose.week_words import week_words
 
 UNCOUNTED = (
@@ -45,6 +47,19 @@ def walk_words(day: CutDay) -> str:
     less = ", less what is cut before this day" if _was_cut_before(day) else ""
     look = " Look at the beds again before you go by it." if weeks else ""
     return f"By the walk of {week_words(week)}, {age}{less}.{look}"
+
+
+def mornings_of(days: Sequence[date]) -> str:
+    """`Friday 12 June`, `… and Saturday 13 June`, or from the first to the last of more."""
+    first, last = weekday_and_day(days[0]), weekday_and_day(days[-1])
+    between = " and " if len(days) == 2 else " to "
+    return first if len(days) == 1 else f"{first}{between}{last}"
+
+
+def mornings_words(day: CutDay) -> str:
+    """That a list is for several mornings; nothing for one."""
+    count = len(day.days)
+    return f"For {count} mornings, {mornings_of(day.days)}." if count > 1 else ""
 
 
 def proof_words(plan: CutPlan) -> str:

@@ -24,6 +24,7 @@ from corymb.views.compose.orders.cut_share import (
 )
 from corymb.views.compose.orders.cut_words import (
     careful_words,
+    mornings_words,
     proof_words,
     steps_words,
     walk_words,
@@ -51,8 +52,12 @@ def cut_list_view(catalogue: Catalogue, day: CutDay) -> CutListView:
         when=day_in_full(day.day),
         days=days_away(day.day, catalogue.today),
         week=Link(f"week {week.week}", addresses.of_week(str(week))),
-        table=Link("For a spreadsheet", addresses.of_cut_table(day.day)),
+        tables=(
+            Link("For a spreadsheet", addresses.of_cut_table(day.day)),
+            Link("The same by order", addresses.of_cut_orders(day.day)),
+        ),
         facts=_facts(day, beds, sum(map(len, buckets.values()))),
+        mornings=mornings_words(day),
         walk=walk_words(day),
         noted=walk_notes(catalogue.studio, day),
         proof=proof_words(day.plan),
