@@ -22,6 +22,7 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.costs_table import costs_table
 from corymb.views.compose.orders.calendar import calendars
 from corymb.views.compose.orders.cut_table import cut_table
+from corymb.views.compose.orders.field_table import field_table
 from corymb.views.compose.site_frame import site_frame
 
 
@@ -80,12 +81,13 @@ def make_site(
 
 
 def _cut_tables(catalogue: Catalogue) -> dict[str, bytes]:
-    """The cut lists for spreadsheets, a file a cutting day."""
+    """The cut lists for spreadsheets, two files a cutting day: by stem and by order."""
+    tables = {}
+    for day in catalogue.cut_days:
+        tables[addresses.of_cut_table(day.day)] = field_table(catalogue, day)
+        tables[addresses.of_cut_orders(day.day)] = cut_table(catalogue, [day])
     language = catalogue.studio.house.language
-    return {
-        addresses.of_cut_table(day.day): csv_file(cut_table(catalogue, [day]), language)
-        for day in catalogue.cut_days
-    }
+    return {address: csv_file(table, language) for address, table in tables.items()}
 
 
 def _one_each(pages: list[Page]) -> None:

@@ -111,8 +111,13 @@ def of_cut(day: date) -> str:
 
 
 def of_cut_table(day: date) -> str:
-    """The same for a spreadsheet."""
+    """The same for a spreadsheet: a row a stem."""
     return f"cut/{day}.csv"
+
+
+def of_cut_orders(day: date) -> str:
+    """Which order gets what of it, for a spreadsheet: a row a stem and order."""
+    return f"cut/{day}-orders.csv"
 
 
 def of_lesson(technique_id: str) -> str:
