@@ -141,6 +141,16 @@ def test_the_cut_it_tells_one_to_plan_is_planned() -> None:
     assert "Cut on Thursday 17 September 2026\nFor Barn supper, " in result.output
 
 
+def test_the_photo_it_tells_one_to_begin_from_begins_a_recipe() -> None:
+    (call,) = re.findall(r"`corymb (colours [^`]*)`", README)
+    photo = ROOT / "content" / "photos" / "hedgerow-jar-on-linen.jpg"
+    words = [str(photo) if word.endswith(".jpg") else word for word in call.split()]
+    result = CliRunner().invoke(main, [*words, "-f", str(ROOT / "site_demo" / "mkdocs.yml")])
+    assert result.exit_code == 0
+    counts = re.findall(r"^  - (\d+) [a-z-]+, [a-z]+$", result.output, re.MULTILINE)
+    assert sum(map(int, counts)) == int(words[-1])
+
+
 def test_continuous_integration_runs_what_the_reader_is_told_to_run() -> None:
     assert "\n    bash tests/run\n" in README
     assert "tests/run" in (ROOT / ".ci" / "run").read_text(encoding="utf-8")

@@ -10,6 +10,7 @@ import click
 from corymb import __version__
 from corymb.cli.build import build
 from corymb.cli.check import check
+from corymb.cli.colours import colours
 from corymb.cli.cut import cut
 from corymb.cli.learn import learn
 from corymb.cli.new import new
@@ -50,5 +51,5 @@ def main() -> None:
     """
 
 
-for command in (build, serve, check, show, season, repeat, cut, learn, new, schema):
+for command in (build, serve, check, show, season, colours, repeat, cut, learn, new, schema):
     main.add_command(command)

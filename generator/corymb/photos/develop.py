@@ -49,13 +49,7 @@ class Developed:
 
 def develop(source: Path, finish: Finish) -> Developed:
     """Raise PhotoError, in words for the photo's owner, when the file can't be used."""
-    with open_photo(source) as image:
-        noted = orientation(image)
-        whole = swap_if_sideways(image.size, noted)
-        sizes = published_sizes(whole, finish.widths)
-        picture = _decoded(image, swap_if_sideways(sizes[0], noted))
-        profile = profile_of(image)
-    largest = over_paper(to_srgb(upright(picture, noted), profile), finish.paper)
+    whole, sizes, largest = opened(source, finish)
     card = encode.jpeg(share_card(largest, finish.card_size), finish.jpeg_quality)
     return Developed(
         size=whole,
@@ -66,6 +60,17 @@ def develop(source: Path, finish: Finish) -> Developed:
         prints=tuple(_prints(largest, sizes, finish)),
         share_card=Print("jpeg", finish.card_size, card),
     )
+
+
+def opened(source: Path, finish: Finish) -> tuple[Size, tuple[Size, ...], Image.Image]:
+    """The camera's size, upright; the sizes to publish; and the photo in the largest of them."""
+    with open_photo(source) as image:
+        noted = orientation(image)
+        whole = swap_if_sideways(image.size, noted)
+        sizes = published_sizes(whole, finish.widths)
+        picture = _decoded(image, swap_if_sideways(sizes[0], noted))
+        profile = profile_of(image)
+    return whole, sizes, over_paper(to_srgb(upright(picture, noted), profile), finish.paper)
 
 
 def _decoded(image: Image.Image, size: Size) -> Image.Image:
