@@ -11,7 +11,9 @@ from typing import Any
 import pytest
 
 from corymb.studio.models import Order
+from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.due import Due
+from corymb.trade.orders.gets import given
 from corymb.trade.orders.looked_at import span_looked_at
 from corymb.trade.orders.pieces import Piece
 from corymb.views.compose.catalogue import Catalogue
@@ -253,3 +255,13 @@ def test_a_visit_written_out_tells_what_was_learnt() -> None:
     assert (sent.when, sent.learnt) == ("Tuesday 8 September 2026", "Bring the tall steps.")
     assert sent.order and sent.order.href == "orders/hall-in-september.html"
     assert sent.look.href == "arrangements/lantern-house-summer.html"
+
+
+@pytest.mark.parametrize("day", STAFF.cut_days, ids=lambda day: str(day.day))
+def test_once_a_cut_is_planned_its_hours_go_by_its_stems(day: CutDay) -> None:
+    for due in day.dues:
+        of_due = STAFF.timed(due)
+        came = sum(given(day, due.id).values())
+        assert of_due.stems == came - sum(day.bought(due).values())
+        cut = [step.start.date() for step in of_due.timeline.steps if step.name == "cut"]
+        assert tuple(cut) in (day.cut_on(due), ())

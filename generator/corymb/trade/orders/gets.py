@@ -7,7 +7,7 @@ was left over of the cut and goes into its pieces from the mix.
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 
 from corymb.studio.models import Stem
 from corymb.studio.models.studio_file import StudioFile
@@ -29,6 +29,15 @@ def given(day: CutDay, due_id: str) -> dict[str, int]:
         if each.order == due_id:
             counts.update(each.left_over)
     return {stem: count for stem, count in sorted(counts.items()) if count}
+
+
+def cut_for_it(days: Iterable[CutDay], due_id: str) -> int | None:
+    """How many stems are cut for an order, bought ones left out; None where no day is planned."""
+    for day in days:
+        for due in day.dues:
+            if due.id == due_id:
+                return sum(given(day, due_id).values()) - sum(day.bought(due).values())
+    return None
 
 
 def left_over(day: CutDay) -> dict[str, int]:

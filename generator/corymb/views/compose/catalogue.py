@@ -19,6 +19,7 @@ from corymb.trade.looks import Look, looks_of
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.cutting_ahead import CuttingAhead
 from corymb.trade.orders.due import Due, Dues
+from corymb.trade.orders.gets import cut_for_it
 from corymb.trade.orders.looked_at import dues_looked_at
 from corymb.trade.orders.timed import Timed, timed
 from corymb.trade.season.beds import Beds
@@ -101,10 +102,11 @@ class Catalogue:
         return dues_looked_at(self.dues, self.today)
 
     def timed(self, due: Due) -> Timed:
-        """An order's hours; one that is past can't be too late any more."""
+        """An order's hours, by its cut where that is planned; what is past isn't too late."""
         if id(due) not in self._timed:
             today = self.today if due.day >= self.today else None
-            self._timed[id(due)] = due, timed(due, self.studio, self.makeable, today)
+            cut = cut_for_it(self.cut_days, due.id)
+            self._timed[id(due)] = due, timed(due, self.studio, self.makeable, today, cut)
         return self._timed[id(due)][1]
 
     @cached_property
