@@ -283,6 +283,18 @@ def test_each_thing_that_would_mend_a_gap_is_a_sentence(gap: Gap, words: tuple[s
     assert mends_of(STAFF, gap) == words
 
 
+SEASONS = {
+    "out": ("2026-12-22", "It is out of season: it stands "),
+    "in": ("2026-08-04", "The walk would have to count 12 more."),
+}
+
+
+@pytest.mark.parametrize(("on", "words"), SEASONS.values(), ids=SEASONS)
+def test_nobody_is_sent_to_count_a_stem_that_is_over(on: str, words: str) -> None:
+    (told,) = mends_of(STAFF, replace(SHORT, more_standing=12), date.fromisoformat(on))
+    assert told.startswith(words)
+
+
 def test_an_order_s_page_shows_its_share_and_leads_to_the_list() -> None:
     due = next(due for due in DAYS[SUPPER].dues)
     share = cut_share_view(STAFF, due)

@@ -17,7 +17,7 @@ from corymb.views.compose.orders.bench_sheets import bench_sheets_view
 from corymb.views.compose.orders.cut_share import share_view
 from corymb.views.compose.orders.cuts import cut_for, has_papers, packed_for, with_papers
 from corymb.views.compose.orders.labels import ON_A_SHEET, labels_view
-from corymb.views.compose.orders.load_sheet import load_sheet_view
+from corymb.views.compose.orders.load_sheet import UNWEIGHED, load_sheet_view
 from corymb.views.compose.orders.numbered import bucket_numbers, ranges
 from corymb.views.compose.orders.packing import papers_of
 from corymb.views.compose.orders.sheet_stems import share
@@ -334,6 +334,17 @@ def test_what_is_too_high_for_the_van_is_made_up_there_and_said_so() -> None:
 @EACH
 def test_a_load_sheet_says_what_to_think_of_before_lifting(known_as: str) -> None:
     assert "follow your local rules" in load_sheet_view(staff(), due(known_as)).lifting
+
+
+@EACH
+def test_only_buckets_are_held_to_the_filter_for_lifting(known_as: str) -> None:
+    items = packed_for(staff(), due(known_as)).items
+    lifting = load_sheet_view(staff(), due(known_as)).lifting
+    assert ("guideline filter" in lifting) is any(
+        item.how in ("bucket", "hand-tie") for item in items
+    )
+    unweighed = any(item.how in ("piece", "empty vessel") for item in items)
+    assert (UNWEIGHED in lifting) is unweighed
 
 
 def test_the_floor_is_the_vehicles_and_there_is_room_beside_it_on_a4() -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from datetime import date
 
 from corymb.studio.saying import counted
 from corymb.trade.cut import Cut, Filled
@@ -11,9 +12,10 @@ from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.due import Due, DueLine
 from corymb.trade.orders.from_mix import Mixed
 from corymb.trade.orders.needs import Key
+from corymb.trade.season.weeks import week_on
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.lines import line_words
-from corymb.views.compose.wording import money
+from corymb.views.compose.wording import money, spans_of
 from corymb.views.cut import GapView, MixView
 
 
@@ -21,7 +23,7 @@ def gap_views(catalogue: Catalogue, day: CutDay, due: Due) -> tuple[GapView, ...
     """What its pieces lack, and what would mend it; nothing for those from the mix."""
     by_stem = {gap.stem: gap for gap in gaps(day.problem, day.plan)}
     return tuple(
-        GapView(_short(catalogue, due, each), mends_of(catalogue, by_stem[each.stem]))
+        GapView(_short(catalogue, due, each), mends_of(catalogue, by_stem[each.stem], day.day))
         for each in day.of(due)
         if each.short
     )
@@ -43,7 +45,7 @@ def _short(catalogue: Catalogue, due: Due, each: Filled) -> str:
     return f"{each.short} {catalogue.stem(each.stem).name}, for {line_words(catalogue, line)}"
 
 
-def mends_of(catalogue: Catalogue, gap: Gap) -> tuple[str, ...]:
+def mends_of(catalogue: Catalogue, gap: Gap, on: date | None = None) -> tuple[str, ...]:
     """What would help with all of a stem that is short that day, the least trouble first."""
     house = catalogue.studio.house
     cost = money(gap.cost, house) if gap.cost is not None else ""
@@ -52,9 +54,19 @@ def mends_of(catalogue: Catalogue, gap: Gap) -> tuple[str, ...]:
         f"{gap.by_leaving_less} more stand, left for seed and bees." if gap.by_leaving_less else "",
         f"Buy {gap.missing} in, {cost}." if cost and not gap.bought else "",
         *(_would_do(catalogue, each) for each in gap.stand_ins),
-        f"The walk would have to count {gap.more_standing} more." if gap.more_standing else "",
+        _more_standing(catalogue, gap, on),
     )
     return tuple(filter(None, ways))
+
+
+def _more_standing(catalogue: Catalogue, gap: Gap, on: date | None) -> str:
+    """Counting again helps nothing where the stem is out of season."""
+    if not gap.more_standing:
+        return ""
+    weeks = catalogue.beds.weeks(gap.stem)
+    if on and week_on(on) not in weeks:
+        return f"It is out of season: it stands {spans_of(weeks)}."
+    return f"The walk would have to count {gap.more_standing} more."
 
 
 def _would_do(catalogue: Catalogue, each: ShortStandIn) -> str:

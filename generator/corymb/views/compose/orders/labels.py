@@ -17,6 +17,7 @@ from corymb.views.papers import LabelsView, LabelView, PartView
 from corymb.views.pieces import Link
 
 ON_A_SHEET = 8
+"""Labels on a side of A4, large enough to read across a cold room. House value, no source."""
 
 LEADS = "The code on each label opens the bench sheets of this order: {address}"
 NO_CODE = (

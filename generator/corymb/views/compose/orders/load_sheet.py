@@ -32,6 +32,11 @@ SCALES = (5, 10, 15, 20, 25, 30, 40, 50, 100)
 TOOLS = "Snips, a cloth, a watering can, a sheet for the floor and a sack for what comes off"
 """Common practice, no source."""
 
+UNWEIGHED = (
+    "What a vessel weighs isn't known: try each piece before you lift it, share the weight, follow "
+    "your local rules, and ask a qualified person."
+)
+
 LOADING = (
     "Number 1 goes in first, by the seats; the highest number last, by the doors.",
     "Unload the other way round, from the doors in.",
@@ -143,8 +148,10 @@ def _before(pack: Packed) -> Iterator[str]:
 
 
 def _lifting(items: Sequence[Item]) -> str:
+    """Only what is weighed whole is held to a filter: a vessel's own weight isn't known."""
     if not items:
         return ""
-    heaviest = max(items, key=lambda item: item.kg)
-    what = "The heaviest, a full bucket," if heaviest.how == "bucket" else "The heaviest"
-    return lift_words(heaviest.kg, what=what)
+    buckets = [item.kg for item in items if item.how in ("bucket", "hand-tie") and item.kg]
+    rest = UNWEIGHED if len(buckets) < len(items) else ""
+    words = lift_words(max(buckets), what="The heaviest bucket") if buckets else ""
+    return f"{words} {rest}".strip()

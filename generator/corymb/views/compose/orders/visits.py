@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 from datetime import date
-from itertools import groupby
+from itertools import groupby, islice
 
 from corymb.studio.models import Order
 from corymb.studio.saying import counted
@@ -29,6 +29,9 @@ THIN = {
     "one": "no other to choose from",
     "touch and go": "touch and go",
 }
+
+LATEST = 10
+"""So many past visits are told on a standing order's page. House value, no source."""
 
 
 def months_of(catalogue: Catalogue, dues: Iterable[Due]) -> Iterator[VisitMonth]:
@@ -61,10 +64,10 @@ def best_of_visit(catalogue: Catalogue, due: Due) -> Best:
 
 
 def sent_views(catalogue: Catalogue, standing_id: str) -> Iterator[SentView]:
-    """What was sent on the visits that are past, the latest first."""
+    """What was sent on the latest visits that are past, the last first."""
     past = catalogue.dues.history(standing_id, catalogue.today)
     shown = {due.day: due for due in shown_dues(catalogue) if due.standing == standing_id}
-    for day, look_id in reversed(past.items()):
+    for day, look_id in islice(reversed(past.items()), LATEST):
         look = look_by_id(look_id, catalogue.studio.recipes)
         yield _sent(catalogue, day, look, shown.get(day))
 
