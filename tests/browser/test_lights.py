@@ -12,6 +12,7 @@ from corymb.trade.light.seen import INDICATIVE
 from corymb.views.pieces import Audience
 from tests.browser.conftest import DESK, Visit
 from tests.browser.kinds import Kind, kinds
+from tests.browser.test_axe import AXE, RUN
 from tests.browser.watching import Watch
 
 RECIPE = kinds("recipe", audience="clients")[0]
@@ -157,3 +158,20 @@ def test_what_the_picture_is_said_to_show_names_the_light(kind: Kind, visit: Vis
     expect(page.locator(".showing .drawn")).to_have_attribute(
         "alt", re.compile(r"^Drawing of .*\. As it looks in low sun\.$")
     )
+
+
+@pytest.mark.parametrize("scheme", ["light", "dark"])
+def test_axe_finds_nothing_to_mend_by_candlelight(scheme: str, visit: Visit) -> None:
+    page = visit(RECIPE, reduced_motion="reduce", bypass_csp=True, color_scheme=scheme)
+    page.get_by_text("Candle", exact=True).click()
+    in_candle(page)
+    page.evaluate(AXE)
+    assert page.evaluate(RUN) == []
+
+
+def test_the_page_stays_still_while_the_switch_comes(visit: Visit) -> None:
+    page = visit(RECIPE)
+    with_switch = page.locator(".variant-switch").bounding_box()
+    page.locator("[data-lights]").evaluate("(part) => { part.dataset.waiting = ''; }")
+    expect(page.locator(".lights")).to_be_hidden()
+    assert page.locator(".variant-switch").bounding_box() == with_switch

@@ -70,7 +70,7 @@ onPage((main) => {
   for (const light of [noon, ...others]) light.addEventListener("change", () => choose(light));
   // A photo was taken in a light of its own.
   photo?.addEventListener("change", () => choose(noon));
-  part.hidden = false;
+  delete part.dataset.waiting;
   const wanted = new URLSearchParams(location.search).get("light");
   const first = others.find((light) => light.value === wanted);
   if (first) choose(first);
