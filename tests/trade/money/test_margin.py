@@ -42,13 +42,6 @@ def test_losing_less_than_reckoned_is_left_over() -> None:
     assert change.by_spare == Decimal("6.00")  # 5.00 of waste and a fifth of it
 
 
-def test_the_time_it_really_took_counts_at_the_end_alone() -> None:
-    cut = [replace(ROSES, count=50)]
-    change = margin_change(NET, WRITTEN, [ROSES], cut, RATES, minutes=Decimal(90))
-    assert change.before == change.swapped
-    assert change.after.left - change.swapped.left == Decimal("-10.80")  # 9.00 and a fifth
-
-
 def test_an_order_for_nothing_has_no_margin() -> None:
     assert Standing(Decimal(0), Decimal(10)).margin is None
     assert Standing(Decimal(0), Decimal(10)).left == -10

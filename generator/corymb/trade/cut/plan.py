@@ -104,8 +104,3 @@ class CutPlan:
     def short(self) -> dict[str, int]:
         """How many are missing, by the key of what is wanted."""
         return {each.key: each.short for each in self.filled if each.short}
-
-    @property
-    def complete(self) -> bool:
-        """That nothing wanted is missing (spare may be)."""
-        return not self.short

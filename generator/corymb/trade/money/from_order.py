@@ -25,18 +25,13 @@ def order_needs(
     several: Sequence[Several],
     recipes: Mapping[str, Recipe],
     stems: Mapping[str, Stem],
-    bought: Mapping[str, int] | None = None,
     minutes: Decimal | int | None = None,
 ) -> Needs:
-    """All that goes into an order. `bought` says how many of a stem are bought in.
-
-    Without `minutes` every piece takes its recipe's time. Raises ValueError when a stem that is
-    bought in has no `bought` price.
-    """
+    """All that goes into an order; without `minutes` every piece takes its recipe's time."""
     whole = together(needs_of(piece, recipes, stems).times(quantity) for quantity, piece in several)
     return replace(
         whole,
-        stems=stems_of(counts_of(several), stems, bought),
+        stems=stems_of(counts_of(several), stems),
         minutes=whole.minutes if minutes is None else Decimal(minutes),
     )
 

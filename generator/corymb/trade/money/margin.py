@@ -8,7 +8,7 @@ The price was agreed and stays. The cost moves, in two steps from what the recip
                  counted in it already, so no share of waste comes on top
 
 Less is lost than reckoned where the last step is cheaper than the one before. Sundries and
-labour are those of the order throughout, unless `minutes` tells what the making really took.
+labour are those of the order throughout.
 Everything here is for staff alone.
 """
 
@@ -70,12 +70,10 @@ def margin_change(
     swapped: Iterable[StemsOf],
     cut: Iterable[StemsOf],
     rates: Rates,
-    minutes: Decimal | int | None = None,
 ) -> MarginChange:
     """What an agreed price without tax leaves over, as written, swapped and cut."""
     with_swaps = replace(written, stems=tuple(swapped))
-    took = written.minutes if minutes is None else Decimal(minutes)
-    as_cut = replace(written, stems=tuple(cut), minutes=took)
+    as_cut = replace(written, stems=tuple(cut))
     return MarginChange(
         Standing(net, costs_of(written, rates).total),
         Standing(net, costs_of(with_swaps, rates).total),
