@@ -124,7 +124,7 @@ def test_what_is_short_says_what_is_swapped_bought_and_missing(lunch: Path, run:
     change(walk, "hornbeam: 60", "hornbeam: 10")
     told = " ".join(run("cut", "--from", "2026-08-01").output.split())
     assert "To buy in, €" in told and "Dahlia, coral, €" in told
-    assert "Missing: 15 Hornbeam, for 3 Market bunch" in told
+    assert "Missing: 8 Hornbeam, for 3 Market bunch" in told
 
 
 SAID = {

@@ -93,24 +93,12 @@ def _bucket(catalogue: Catalogue, number: int, bucket: Bucket, goes: bool) -> Bu
 
 
 def _swaps(catalogue: Catalogue, due: Due, of_due: Sequence[Filled]) -> Iterator[CutSwapView]:
-    """What goes in for another stem, in pieces and as spare, line by line of the order."""
+    """What goes in for another stem, line by line of the order; nothing does for spare."""
     lines = {line.number: line for line in due.lines}
     for each in of_due:
-        for fill in _together((*each.fills, *each.spare)):
+        for fill in each.fills:
             if fill.stem != each.stem:
                 yield _swap(catalogue, lines[line_number(each)], each, fill)
-
-
-def _together(fills: Iterable[Fill]) -> list[Fill]:
-    """A stem that goes in for pieces and as spare is told once."""
-    found: dict[str, Fill] = {}
-    for fill in fills:
-        known = found.get(fill.stem)
-        count, of = (known.count, known.of) if known else (0, 0)
-        found[fill.stem] = Fill(
-            fill.stem, count + fill.count, of + fill.of, drift=fill.drift, why=fill.why
-        )
-    return list(found.values())
 
 
 def _swap(catalogue: Catalogue, line: DueLine, each: Filled, fill: Fill) -> CutSwapView:
@@ -134,4 +122,4 @@ def _spare_missed(catalogue: Catalogue, of_due: Sequence[Filled]) -> str:
     for each in of_due:
         missed[each.stem] += each.spare_missed
     names = [f"{count} {catalogue.stem(stem).name}" for stem, count in missed.items() if count]
-    return f"Of the spare wished for there is none of {and_list(names)}." if names else ""
+    return f"Spare that can't be cut: {and_list(names)}." if names else ""
