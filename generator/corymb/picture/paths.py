@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from corymb.picture.geometry import Box, Matrix, Point, moved, turned
-from corymb.picture.svg import number
+from corymb.picture.svg import tenths
 
 Cut = tuple[Point, ...]  # one point: a straight cut; three: a curve with its two handles
 
@@ -35,14 +35,18 @@ class Outline:
             here = cut[-1]
 
     def written(self) -> str:
-        """The path, in steps from point to point; rounding never adds up along the way."""
-        x, y = round(self.start.x, 1), round(self.start.y, 1)
-        text = f"M{_pair(x, y)}"
+        """The path, in steps from point to point; rounding never adds up along the way.
+
+        Counted in whole tenths, since so are the numbers written.
+        """
+        x, y = round(self.start.x * 10), round(self.start.y * 10)
+        text = f"M{_packed([x, y])}"
         for cut in self.cuts:
-            text += ("c" if len(cut) == 3 else "l") + _packed(
-                [part for point in cut for part in (point.x - x, point.y - y)]
-            )
-            x, y = x + round(cut[-1].x - x, 1), y + round(cut[-1].y - y, 1)
+            steps = []
+            for point in cut:
+                steps += [round(point.x * 10 - x), round(point.y * 10 - y)]
+            text += ("c" if len(cut) == 3 else "l") + _packed(steps)
+            x, y = x + steps[-2], y + steps[-1]
         return text + ("z" if self.closed else "")
 
 
@@ -58,16 +62,11 @@ def _along(here: Point, cut: Cut, t: float) -> Point:
     )
 
 
-def _pair(x: float, y: float) -> str:
-    return _packed([x, y])
-
-
-def _packed(values: list[float]) -> str:
+def _packed(steps: list[int]) -> str:
     """Numbers set as close as SVG allows: a minus sign parts them as well as a space."""
-    text = ""
-    for value in values:
-        written = number(value)
-        text += written if not text or written[0] == "-" else f" {written}"
+    text = tenths(steps[0])
+    for step in steps[1:]:
+        text += tenths(step) if step < 0 else f" {tenths(step)}"
     return text
 
 

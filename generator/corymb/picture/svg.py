@@ -8,14 +8,14 @@ Attribute = str | float | int
 
 def number(value: float) -> str:
     """One decimal at most, and no more characters than needed: `.5`, `-3`, `12.1`."""
-    return _tenths(round(value * 10))
+    return tenths(round(value * 10))
 
 
 @lru_cache(maxsize=65536)
-def _tenths(tenths: int) -> str:
-    """A picture writes the same few thousand numbers a million times."""
-    whole, rest = divmod(abs(tenths), 10)
-    sign = "-" if tenths < 0 else ""
+def tenths(count: int) -> str:
+    """So many tenths; a picture writes the same few thousand numbers a million times."""
+    whole, rest = divmod(abs(count), 10)
+    sign = "-" if count < 0 else ""
     if not rest:
         return f"{sign}{whole}"
     return f"{sign}{whole or ''}.{rest}"
