@@ -309,6 +309,12 @@ def test_whoever_works_from_a_paper_reads_the_notes_the_hours_and_whom_to_ring(
     assert {"Fetched from", "Leave, and set out by"} & set(told)
 
 
+def test_a_bench_sheet_says_what_is_not_made_at_the_bench() -> None:
+    (sheet,) = bench_sheets_view(staff(), due(VISIT)).sheets
+    assert sheet.leaves == "made up where it will stand"
+    assert not any("where it" in s.leaves for s in bench_sheets_view(staff(), due(SUPPER)).sheets)
+
+
 def test_what_is_made_where_it_will_stand_takes_its_sundries_and_water_along() -> None:
     take = load_sheet_view(staff(), due(VISIT)).take
     recipe = due(VISIT).lines[0].piece.recipe

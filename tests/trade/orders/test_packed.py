@@ -121,6 +121,13 @@ def test_what_is_too_high_for_the_vehicle_is_made_up_there_and_its_stems_go_in_b
     assert [item.how for item in there.items].count("bucket") == len(there.buckets.going)
 
 
+def test_where_the_client_collects_nobody_goes_along_to_make_it_up() -> None:
+    fetched = pack("1 urn", "1 cup", handover="collection")
+    assert fetched.there == ()
+    assert [item.how for item in fetched.items] == ["piece", "piece"]
+    assert fetched.load and not fetched.load.whole
+
+
 def stems_in(buckets: Any) -> dict[str, int]:
     counts: Counter[str] = Counter()
     for bucket in buckets:

@@ -108,7 +108,7 @@ def high_cm(piece: Piece) -> float:
 
 
 def _packed(due: Due, day: CutDay, studio: Studio, space: LoadSpace | None) -> Packed:
-    there = tuple(line.number for line in due.lines if space and _made_there(line.piece, space))
+    there = _there(due, space) if space else ()
     loose = {line.number for line in due.lines if line.piece.in_buckets} | set(there)
     buckets = night_before(due, day, studio, loose)
     items = [Item(0, "bucket", Upright.of(each), filled_kg(each), each) for each in buckets.going]
@@ -130,6 +130,13 @@ def _preferred(one: Packed) -> tuple[bool, int, int, int, float]:
     floor = space.long_cm * space.wide_cm
     trips, trim = len(one.load.trips), len(one.load.to_trim)
     return not one.load.whole, len(one.there), trips, trim, floor
+
+
+def _there(due: Due, space: LoadSpace) -> tuple[int, ...]:
+    """Where the client collects nobody goes along to make anything up."""
+    if due.order.handover == "collection":
+        return ()
+    return tuple(line.number for line in due.lines if _made_there(line.piece, space))
 
 
 def _made_there(piece: Piece, space: LoadSpace) -> bool:

@@ -56,7 +56,7 @@ def _sheet(catalogue: Catalogue, due: Due, line: DueLine) -> BenchSheet:
         of=len(due.lines),
         quantity=line.quantity,
         look=Link(look_name(catalogue, piece.look), addresses.of_look(piece.look)),
-        leaves=leaves_words(line),
+        leaves=_leaves(line, line.number in packed_for(catalogue, due).there),
         image=images_of(catalogue, piece.look),
         facts=tuple(_facts(catalogue, line)),
         roles=role_stems(catalogue, mets, line.quantity, packed_for(catalogue, due).buckets.all),
@@ -70,6 +70,12 @@ def _sheet(catalogue: Catalogue, due: Due, line: DueLine) -> BenchSheet:
         careful=tuple(dict.fromkeys([*(words.cautions() if made else ()), *at_the_bench(stems)])),
         conditioning=conditioning(stems),
     )
+
+
+def _leaves(line: DueLine, there: bool) -> str:
+    """How it leaves the bench, or that it is made elsewhere."""
+    where = "made up where it will stand" if there else ""
+    return ", ".join(filter(None, [leaves_words(line), where]))
 
 
 def _facts(catalogue: Catalogue, line: DueLine) -> Iterator[Fact]:

@@ -104,9 +104,10 @@ def there_words(catalogue: Catalogue, due: Due, pack: Packed) -> Iterator[str]:
             space = pack.load.space
             what = look_name(catalogue, line.piece.look)
             why = "high" if high_cm(line.piece) > space.high_cm else "wide"
+            vessel = "" if line.piece.recipe.vessel.kind == "hand" else ", its vessel empty"
             yield (
                 f"{line.quantity} {what}: too {why} for the {space.name} once made up. Make it "
-                "up where it will stand; its stems travel in buckets, its vessel empty."
+                f"up where it will stand; its stems travel in buckets{vessel}."
             )
 
 
