@@ -56,7 +56,7 @@ def test_the_four_states_differ_in_form_not_in_colour_alone() -> None:
         level = cell.select_one(".level")
         return str(level["d"]).split("v")[1].partition("h")[0] if level else ""
 
-    assert [height(state) for state in ("variant", "swaps", "none")] == ["23", "12", ""]
+    assert [height(state) for state in ("variant", "swaps", "none")] == ["25", "10", ""]
     counts = [len(strip().select(f".is-{state}")) for state in STATES]
     assert counts == [9, 5, 1, 37]
 
@@ -75,8 +75,8 @@ def test_weeks_on_end_are_one_line_at_a_glance() -> None:
     assert lines == {
         "glance-year": "M0 17h518",
         "glance-weeks": "M260 17H350",
-        "glance-variant": "M0 22.5H20M350 22.5H380",
-        "glance-swaps": "M510 28H520",
+        "glance-variant": "M0 21.5H20M350 21.5H380",
+        "glance-swaps": "M510 29H520",
     }
     assert not drawn.get_text(strip=True)
 
