@@ -1,4 +1,4 @@
-"""Do papers come out of the printer whole: a sheet a page, no row cut, codes that a camera reads?"""
+"""Do papers leave the printer whole: a sheet a page, no row cut, codes that a camera reads?"""
 
 from __future__ import annotations
 
