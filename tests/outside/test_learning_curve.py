@@ -1,12 +1,15 @@
 """Learning, against the tables of textbooks: two forms of one curve, and they differ."""
 
+from math import ceil
+
 import pytest
 
 from corymb.trade.hours.learning import (
-    FORM,
+    PRACTISED_RATE,
     average,
     average_total,
     exponent,
+    making_minutes,
     unit,
     unit_total,
 )
@@ -54,4 +57,5 @@ def test_wrights_own_form_is_that_of_accountants(pieces: int, times: tuple[float
 def test_the_two_forms_differ_and_the_one_in_use_is_named() -> None:
     assert unit_total(100, 10, 0.8) == pytest.approx(631.54, abs=0.1)
     assert average_total(100, 10, 0.8) == pytest.approx(476.51, abs=0.1)
-    assert FORM == "unit form (Crawford)"
+    planned = ceil(unit_total(20, 12, PRACTISED_RATE))
+    assert making_minutes(20, 12) == planned > average_total(20, 12, PRACTISED_RATE)

@@ -12,6 +12,7 @@ import pytest
 
 from corymb.trade.orders.as_cut import as_cut
 from corymb.trade.orders.due import Due
+from corymb.trade.orders.gets import given
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.bench_sheets import bench_sheets_view
 from corymb.views.compose.orders.cut_share import share_view
@@ -78,13 +79,13 @@ def test_there_is_a_bench_sheet_for_every_line(known_as: str) -> None:
 
 
 @EACH
-def test_the_sheets_of_an_order_and_its_spare_come_to_its_cut(known_as: str) -> None:
+def test_the_sheets_of_an_order_and_the_rest_of_its_spare_come_to_its_cut(known_as: str) -> None:
     of = due(known_as)
     day = cut_for(staff(), of)
-    sheets = zip(bench_sheets_view(staff(), of).sheets, of.lines, strict=True)
-    on_sheets = sum(sheet.stems_all for sheet, line in sheets if not line.piece.from_the_mix)
+    on_sheets = sum(sheet.stems_all for sheet in bench_sheets_view(staff(), of).sheets)
     spare = sum(fill.count for each in day.of(of) for fill in each.spare)
-    assert on_sheets + spare == sum(day.stems[of.id].values())
+    into_the_mix = sum(sum(mix.spare.values()) for mix in day.mixed if mix.order == of.id)
+    assert on_sheets + spare - into_the_mix == sum(given(day, of.id).values())
 
 
 @EACH

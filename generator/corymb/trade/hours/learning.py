@@ -12,9 +12,6 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import ceil, log2
 
-FORM = "unit form (Crawford)"
-"""The reading that plans are made with."""
-
 LEARNT_BY = 1000
 """Whoever has made so many of one day's pieces gets no faster. House value, no source."""
 
