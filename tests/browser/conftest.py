@@ -1,4 +1,8 @@
-"""Visits to the demo's pages, each in a fresh browser context that is gone after the test."""
+"""Visits to the demo's pages.
+
+A test that visits a kind of page gets one that others have looked through before it; a test that
+asks for an empty page gets a new one, which nobody has used and nobody will.
+"""
 
 from __future__ import annotations
 
@@ -11,9 +15,10 @@ from playwright.sync_api import Browser, Page, Playwright
 from corymb.views.pieces import Audience
 from tests.browser.chromium import start_chromium
 from tests.browser.kinds import Kind
+from tests.browser.shelf import Shelf, new_page
+from tests.browser.sizes import DESK, PHONE
 
-PHONE = {"width": 390, "height": 844}
-DESK = {"width": 1440, "height": 900}
+__all__ = ["DESK", "PHONE", "Visit", "scroll_through"]
 
 NO_IMAGES = "--blink-settings=imagesEnabled=false"
 
@@ -46,23 +51,35 @@ def plain_browser(playwright: Playwright) -> Iterator[Browser]:
         yield chromium
 
 
+@pytest.fixture(scope="session")
+def shelf(browser: Browser) -> Iterator[Shelf]:
+    """The pages that are kept between tests."""
+    kept = Shelf(browser)
+    yield kept
+    kept.clear()
+
+
 @pytest.fixture
-def visit(browser: Browser, demo_addresses: dict[Audience, str]) -> Iterator[Visit]:
+def visit(shelf: Shelf, demo_addresses: dict[Audience, str]) -> Iterator[Visit]:
     """Opens a page: `visit(kind)`, with anything else as Playwright's options of a context.
 
-    Without a kind the page is empty, for a test that has to listen from the first word.
+    Without a kind the page is empty and new, with nothing kept from other pages: for a test that
+    has to listen from the first word, or to change what a page can do.
     """
-    contexts = []
+    kept: list[tuple[Page, dict[str, Any]]] = []
+    new: list[Page] = []
 
     def opened(kind: Kind | None = None, **options: Any) -> Page:
-        context = browser.new_context(**{"viewport": PHONE, **options})
-        contexts.append(context)
-        context.set_default_timeout(8000)
-        page = context.new_page()
-        if kind is not None:
-            page.goto(demo_addresses[kind.audience] + kind.path)
+        if kind is None:
+            new.append(new_page(shelf.browser, options))
+            return new[-1]
+        page = shelf.take(options)
+        kept.append((page, options))
+        page.goto(demo_addresses[kind.audience] + kind.path)
         return page
 
     yield opened
-    for context in contexts:
-        context.close()
+    for page in new:
+        page.context.close()
+    for page, options in kept:
+        shelf.give_back(page, options)

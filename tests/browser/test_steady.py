@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import pytest
 
+from corymb.views.pieces import Audience
 from tests.browser.conftest import Visit, scroll_through
 from tests.browser.kinds import Kind, kinds
 
@@ -22,8 +23,11 @@ SHIFT = """new Promise((done) => {
 
 
 @pytest.mark.parametrize("kind", kinds("home", "recipe", "in-season", "your-date"), ids=str)
-def test_nothing_jumps_while_a_page_arrives(kind: Kind, visit: Visit) -> None:
-    page = visit(kind)
+def test_nothing_jumps_while_a_page_arrives(
+    kind: Kind, visit: Visit, demo_addresses: dict[Audience, str]
+) -> None:
+    page = visit()  # a new one, where photos and type have yet to come
+    page.goto(demo_addresses[kind.audience] + kind.path)
     scroll_through(page)
     shifts = page.evaluate(SHIFT)
     assert sum(value for value, _ in shifts) < MOST_SHIFT, shifts

@@ -10,17 +10,21 @@ TELL_VIOLATIONS = """addEventListener("securitypolicyviolation", (event) =>
 
 
 class Watch:
-    """Listens to a page from before its first visit; `faults` are what it has heard."""
+    """Listens to a page from before its first visit; `faults` are what it has heard of a site."""
 
-    def __init__(self, page: Page, address: str) -> None:
-        self.address = address
-        self.faults: list[str] = []
+    def __init__(self, page: Page) -> None:
+        self.begin("")
         page.add_init_script(TELL_VIOLATIONS)
         page.on("console", self._console)
         page.on("pageerror", lambda error: self.faults.append(f"script: {error}"))
         page.on("request", self._request)
         page.on("requestfailed", self._failed)
         page.on("response", self._response)
+
+    def begin(self, address: str) -> None:
+        """Hear from here on, of visits to the site at this address."""
+        self.address = address
+        self.faults: list[str] = []
 
     def _console(self, message: ConsoleMessage) -> None:
         # A page that is lost says so itself: its own status is read from the response.
