@@ -5,7 +5,6 @@ Tests that try many texts take as long as they need, on a busy machine too.
 
 from __future__ import annotations
 
-import tempfile
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -18,6 +17,7 @@ from corymb.site.build import build_sites
 from corymb.site.settings import AUDIENCES, read_settings
 from corymb.views.pieces import Audience
 from tests.browser.chromium import start_chromium
+from tests.once import made_once
 from tests.serving import served
 
 hypothesis_settings.register_profile("patient", deadline=None)
@@ -42,16 +42,41 @@ plugins:
 """
 
 
+FIRST_OF_THE_LONG = ("test_axe", "test_narrow", "test_quiet", "test_seen", "test_papers")
+"""Files that take longest: they begin before other visits, so that no worker waits for them."""
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """What is known in a moment is tested first, what builds the demo next, visits to it last."""
+    latest: dict[Path, tuple[int, int]] = {}
+    for item in items:
+        latest[item.path] = max(latest.get(item.path, (0, 0)), lateness(item))
+    items.sort(key=lambda item: latest[item.path])
+
+
+def lateness(item: pytest.Item) -> tuple[int, int]:
+    """Lower is sooner; among equals files keep their order."""
+    needs = set(getattr(item, "fixturenames", ()))
+    if "playwright" not in needs:
+        return (1 if needs & {"demo_sites", "planted"} else 0), 0
+    first = item.path.stem in FIRST_OF_THE_LONG
+    return 2, FIRST_OF_THE_LONG.index(item.path.stem) if first else len(FIRST_OF_THE_LONG)
+
+
+def build_demo(folder: Path) -> None:
+    """Both of the demo's sites, as they are on `DAY`."""
+    settings_file = folder / "mkdocs.yml"
+    settings_file.write_text(SETTINGS.format(studio=STUDIO, cache=CACHE))
+    report = build_sites(read_settings(settings_file), AUDIENCES, DAY)
+    assert not report.errors, "\n".join(["The demo does not build:", *map(str, report.errors)])
+
+
 @pytest.fixture(scope="session")
-def demo_sites() -> Iterator[dict[Audience, Path]]:
+def demo_sites(tmp_path_factory: pytest.TempPathFactory) -> dict[Audience, Path]:
     """The folders of the demo's two sites as they are on `DAY`, by audience."""
-    with tempfile.TemporaryDirectory() as folder:
-        settings_file = Path(folder) / "mkdocs.yml"
-        settings_file.write_text(SETTINGS.format(studio=STUDIO, cache=CACHE))
-        settings = read_settings(settings_file)
-        report = build_sites(settings, AUDIENCES, DAY)
-        assert not report.errors, "\n".join(["The demo does not build:", *map(str, report.errors)])
-        yield {audience: settings.output(audience) for audience in AUDIENCES}
+    folder = made_once(tmp_path_factory, "demo", build_demo)
+    settings = read_settings(folder / "mkdocs.yml")
+    return {audience: settings.output(audience) for audience in AUDIENCES}
 
 
 @pytest.fixture(scope="session")

@@ -82,7 +82,9 @@ def test_what_can_be_read_is_not_underlined_by_an_editor(kind: Any, text: str) -
 
 
 @pytest.mark.parametrize(("name", "kind"), ALL.items(), ids=ALL)
-@pytest.mark.parametrize("written", [["a"], {"a": "b", "c": "d"}, None, object()], ids=str)
+@pytest.mark.parametrize(
+    "written", [["a"], {"a": "b", "c": "d"}, None, object()], ids=["list", "table", "none", "thing"]
+)
 def test_a_list_or_a_table_where_a_value_belongs_is_told(
     name: str, kind: Any, written: object
 ) -> None:
