@@ -295,6 +295,19 @@ def test_nobody_is_sent_to_count_a_stem_that_is_over(on: str, words: str) -> Non
     assert told.startswith(words)
 
 
+@EACH_DAY
+def test_what_to_order_in_stands_on_top_of_the_list(day: str) -> None:
+    view = cut_list(day)
+    assert bool(view.order_in) is bool(view.buys)
+    assert all(f"{row.count} {row.stem.label}" in view.order_in for row in view.buys)
+
+
+@EACH_DAY
+def test_a_list_tells_what_was_written_down_on_its_walk(day: str) -> None:
+    week = DAYS[day].week
+    assert cut_list(day).noted == (demo().walks[str(week)].notes if week else "")
+
+
 def test_an_order_s_page_shows_its_share_and_leads_to_the_list() -> None:
     due = next(due for due in DAYS[SUPPER].dues)
     share = cut_share_view(STAFF, due)

@@ -128,6 +128,7 @@ class CutListView:
     mornings: str  # 'For 2 mornings, Friday 12 June and Saturday 13 June.', or ''
     walk: str  # the walk it goes by and how old it is, in sentences
     noted: str  # what was written down on that walk
+    order_in: str  # what to order in, and by when
     proof: str
     beds: tuple[BedView, ...]
     shares: tuple[ShareView, ...]

@@ -29,6 +29,7 @@ from corymb.views.compose.orders.cut_words import (
     steps_words,
     walk_words,
 )
+from corymb.views.compose.orders.ordering import order_words
 from corymb.views.compose.orders.sheet_stems import standing_in
 from corymb.views.compose.orders.shown import shown_dues
 from corymb.views.compose.orders.when import day_in_full, days_away, weekday_and_day
@@ -60,6 +61,7 @@ def cut_list_view(catalogue: Catalogue, day: CutDay) -> CutListView:
         mornings=mornings_words(day),
         walk=walk_words(day),
         noted=walk_notes(catalogue.studio, day),
+        order_in=order_words(catalogue, day, day.dues),
         proof=proof_words(day.plan),
         beds=beds,
         shares=shares,
