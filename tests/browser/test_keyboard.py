@@ -44,6 +44,7 @@ PLACES = [
 def test_tabbing_visits_everything_in_order_and_shows_where_it_is(kind: Kind, visit: Visit) -> None:
     size = PHONE if kind.audience == "clients" else DESK
     page = visit(kind, viewport=size, reduced_motion="reduce")
+    page.wait_for_load_state("networkidle")  # what is found by a search is there then
     names = page.evaluate(NUMBER)
     assert len(names) > 8
     for place, name in enumerate(names):
