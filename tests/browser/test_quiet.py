@@ -38,8 +38,7 @@ def test_a_script_slipped_into_a_page_is_forbidden(
     visit: Visit, demo_addresses: dict[Audience, str]
 ) -> None:
     page = visit()
-    watch = Watch(page)
-    watch.begin(demo_addresses["clients"])
+    watch = Watch(page, demo_addresses["clients"])
     page.goto(demo_addresses["clients"] + "index.html")
     page.evaluate(
         """document.body.insertAdjacentHTML("beforeend",

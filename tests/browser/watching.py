@@ -12,8 +12,8 @@ TELL_VIOLATIONS = """addEventListener("securitypolicyviolation", (event) =>
 class Watch:
     """Listens to a page from before its first visit; `faults` are what it has heard of a site."""
 
-    def __init__(self, page: Page) -> None:
-        self.begin("")
+    def __init__(self, page: Page, address: str = "") -> None:
+        self.begin(address)
         page.add_init_script(TELL_VIOLATIONS)
         page.on("console", self._console)
         page.on("pageerror", lambda error: self.faults.append(f"script: {error}"))
