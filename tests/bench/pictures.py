@@ -46,7 +46,8 @@ def main() -> int:
     written = sum(len(draw(one)) for one in asked)
     took = process_time() - start
     sys.stdout.write(
-        f"{RECIPES} recipes, {len(asked)} pictures, {written / 1e6:.1f} MB: {took:.2f} s of a core\n"
+        f"{RECIPES} recipes, {len(asked)} pictures, {written / 1e6:.1f} MB: "
+        f"{took:.2f} s of a core\n"
     )
     return int(took > MOST_SECONDS)
 

@@ -7,6 +7,7 @@ database's: in Europe/London summer time ended on 26 October 2025 at 01:00 unive
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from datetime import UTC, datetime
 from zoneinfo import ZoneInfo
 
@@ -22,7 +23,8 @@ AT_SEVEN = datetime(2026, 9, 17, 7, tzinfo=LONDON)
 
 
 def event(words: str = "Cut: Supper", note: str = "", start: datetime = AT_SEVEN) -> EventView:
-    return EventView("0f7a-1", words, start, start.replace(hour=start.hour + 2), note)
+    end = start.replace(hour=start.hour + 2)
+    return EventView("0f7a-1", words, start, end, note, busy=True)
 
 
 def calendar(*events: EventView, name: str = "Teasel & Rook, week 38") -> CalendarView:
@@ -106,3 +108,11 @@ def test_every_moment_is_written_in_universal_time_so_that_no_zone_must_be_known
 
 def test_an_event_without_a_note_has_no_description() -> None:
     assert not any(line.startswith("DESCRIPTION") for line in lines(event()))
+
+
+# 3.8.2.7: OPAQUE takes up its time, TRANSPARENT leaves it free.
+@pytest.mark.parametrize(("busy", "shown"), [(True, "OPAQUE"), (False, "TRANSPARENT")])
+def test_what_takes_up_nobodys_time_leaves_it_free(busy: bool, shown: str) -> None:
+    free = replace(event(), busy=busy)
+    (read,) = Calendar.from_ical(written(calendar(free))).walk("VEVENT")
+    assert read.get("TRANSP", "OPAQUE") == shown
