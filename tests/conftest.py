@@ -39,6 +39,7 @@ plugins:
   - corymb:
       studio: {studio}
       cache: {cache}
+      staff_url: https://bench.teaselandrook.example/
 """
 
 

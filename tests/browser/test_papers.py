@@ -108,7 +108,7 @@ def test_a_camera_reads_the_code_from_the_screen(scheme: str, visit: Visit) -> N
     page = visit(*kinds("bucket-labels"), color_scheme=scheme, device_scale_factor=2)
     shot = page.locator(".bucket-code svg").first.screenshot()
     (found,) = zxingcpp.read_barcodes(Image.open(io.BytesIO(shot)), try_invert=False)
-    assert found.text == "orders/barn-supper-bench.html"
+    assert found.text == "https://bench.teaselandrook.example/orders/barn-supper-bench.html"
 
 
 def test_the_scissors_line_runs_outside_the_labels_border(visit: Visit) -> None:
