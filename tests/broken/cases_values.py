@@ -235,8 +235,8 @@ CASES = [
         "a form that isn't drawn",
         DAHLIAS,
         "    form: globe",
-        "    form: trumpet",
-        at(34, 11, "‘trumpet’ is not a form. It is one of: rosette, daisy, umbel,"),
+        "    form: ruffle",
+        at(34, 11, "‘ruffle’ is not a form. It is one of: rosette, daisy, umbel,"),
     ),
     case(
         "a role that is none",
