@@ -67,7 +67,7 @@ def test_a_dead_link_that_no_check_found_is_told_once_and_not_published(
     monkeypatch.setattr(checks, "CHECKS", ())
     slip = case("", PAGE, "Fresh water every day.", "[see](nothing.html)")
     break_it(good_studio(tmp_path), slip)
-    (problem,) = build_sites(settings(tmp_path), AUDIENCES, date(2026, 9, 16)).problems
+    (problem,) = build_sites(settings(tmp_path), AUDIENCES, date(2026, 9, 16)).errors
     assert str(problem) == (
         f"{TEMPLATES}:1:1: ‘nothing.html’ on the finished page care.html leads nowhere. "
         "The studio's files have been checked, so look for it in the templates."
@@ -81,7 +81,7 @@ def test_two_pages_never_stand_at_one_address(
     monkeypatch.setattr(addresses, "FIXED", ())
     text = "---\ntitle: Our flowers\nsummary: All.\n---\n"
     break_it(good_studio(tmp_path), new_file("", "pages/flowers.md", text))
-    (problem,) = build_sites(settings(tmp_path), AUDIENCES, date(2026, 9, 16)).problems
+    (problem,) = build_sites(settings(tmp_path), AUDIENCES, date(2026, 9, 16)).errors
     assert problem.message == (
         "two pages would stand at flowers.html: ‘Flowers’ and ‘Our flowers’. "
         "Rename the file of one of them."

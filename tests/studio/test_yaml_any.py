@@ -108,3 +108,7 @@ def test_what_a_yaml_writer_wrote_is_read_back_word_for_word(data: object, flow:
 )
 def test_the_search_for_slips_finds_none_in_the_demo_studio(file: Path) -> None:
     assert Scan(file.read_text(encoding="utf-8").split("\n")).run() == []
+
+
+def test_a_quote_that_is_closed_on_a_line_of_its_own_is_answered() -> None:
+    is_sound('a:"\n*')

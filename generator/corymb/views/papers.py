@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from corymb.views.pieces import Fact, ImagePair, Link
 from corymb.views.recipe import StepView
 
-MOST_LINES, MOST_CAUTIONS = 32, 9
+MOST_LINES, MOST_CAUTIONS = 28, 8
 """On a bench sheet in its usual type: tried on A4 with the house's fonts."""
 
 FEW_PARTS, MANY_PARTS = 3, 6

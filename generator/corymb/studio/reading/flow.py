@@ -173,8 +173,8 @@ class Flow:
             return
         value = line[self._value_column :].strip()
         closed = line[column - 1]
-        whole = value[1:-1] if value[0] == value[-1] and value[0] in "'\"" else value
-        right = in_quotes(whole.replace("''", "'") if value[0] == "'" else whole)
+        whole = value[1:-1] if value and value[0] == value[-1] and value[0] in "'\"" else value
+        right = in_quotes(whole.replace("''", "'") if value[:1] == "'" else whole)
         spot = column + len(rest) - len(rest.lstrip())
         if closed in "]}" and rest.strip() in ("]", "}", "]]", "}}"):
             message = f"One bracket too many: take the last {rest.strip()[-1]} out."
