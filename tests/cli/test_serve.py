@@ -16,7 +16,7 @@ from corymb.site.live import LiveSite
 from corymb.site.live_server import LiveServer
 from tests.cli.conftest import Run, change
 
-SECONDS = 30
+SECONDS = 90
 
 
 @pytest.fixture
