@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
+from corymb.studio.words import ROLES
 from corymb.trade.colour.role_check import role_advice
-from tests.trade.colour.mixes import HOUSE, bed, look
+from corymb.trade.looks import looks_of
+from tests.trade.colour.mixes import HOUSE, bed, demo, look
 
 LOOKS = {
     "all as called": (("4 white, light", "4 plum, depth", "1 crimson, accent"), []),
@@ -14,6 +18,15 @@ LOOKS = {
     "a large accent": (("4 white, light", "4 crimson, accent"), [("crimson", "depth")]),
     "an accent that just is one": (("6 white, light", "2 crimson, accent"), []),
     "a stem alone": (("4 white, light",), []),
+    # White, plum and moss are about 100, 16 and 46 light; their means 55 and 34 here, and lightness
+    # varies by 36 and 26.
+    "a leaf of the middle as light": (("4 white, light", "4 plum, depth", "3 moss, light"), []),
+    "a leaf of the middle as depth": (("1 white, light", "6 plum, depth", "3 moss, depth"), []),
+    # With white and cream alone, a mean of 83 and 23 either way.
+    "that leaf among pale ones": (
+        ("4 white, light", "4 cream, light", "3 moss, light"),
+        [("moss", "depth")],
+    ),
     "all alike": (("4 white, light", "4 white, depth"), []),
 }
 
@@ -47,3 +60,30 @@ WORDS = {
 def test_it_is_told_in_a_sentence(lines: tuple[str, ...], words: str) -> None:
     (advice,) = role_advice(look(*lines), bed(), HOUSE)
     assert advice.words == words
+
+
+STUDIO, _ = demo()
+DEMO = {
+    look.id: look
+    for recipe in STUDIO.recipes.values()
+    for look in looks_of(recipe, STUDIO.recipes).values()
+}
+
+
+def test_every_stem_of_the_demo_does_what_it_is_called() -> None:
+    told = {
+        known_as: [advice.words for advice in role_advice(each.lines, STUDIO.stems, HOUSE)]
+        for known_as, each in DEMO.items()
+    }
+    assert len(told) > 100
+    assert {known_as: words for known_as, words in told.items() if words} == {}
+
+
+OTHER_WAY_ROUND = dict(zip(ROLES, ("light", "depth", "accent"), strict=True))
+
+
+def test_each_look_of_the_demo_is_told_of_with_depth_and_light_changed_about() -> None:
+    for known_as, each in DEMO.items():
+        lines = [replace(line, role=OTHER_WAY_ROUND[line.role]) for line in each.lines]
+        told = {advice.role for advice in role_advice(lines, STUDIO.stems, HOUSE)}
+        assert told >= {"depth", "light"}, known_as

@@ -1,7 +1,8 @@
 """Does a stem do what its role says it does?
 
-A stem called light that is darker than the mix, one called depth that is lighter, or an accent
-that takes so much that it is no accent any more: advice, never an error.
+A stem called light that is plainly darker than the mix, one called depth that is plainly lighter,
+or an accent that takes so much that it is no accent any more: advice, never an error. What is of
+the mix's middle, as green leaves mostly are, may be called either.
 """
 
 from __future__ import annotations
@@ -13,9 +14,13 @@ from corymb.studio.models import ColourThresholds, Stem
 from corymb.trade.changes import LookLine
 from corymb.trade.colour.areas import line_shares
 from corymb.trade.colour.likeness import mean_lab, palette_of
+from corymb.trade.colour.mixture import mixture
 
 PLAINLY = 3.0
-"""So much lighter or darker than the mix (L*) before it is said: common practice, no source."""
+MIDDLE = 0.5
+"""So much lighter or darker than the mix (L*), and so many times what its lightness varies by (its
+standard deviation), before it is said: common practice, no source. Where half of a mix is dark and
+half is pale, all of it lies twice as far from the mean as this middle goes."""
 
 
 @dataclass(frozen=True)
@@ -33,27 +38,26 @@ def role_advice(
     lines: Sequence[LookLine], stems: Mapping[str, Stem], limits: ColourThresholds
 ) -> tuple[RoleAdvice, ...]:
     """One for each line that does something else, in the lines' order."""
-    return tuple(_checked(lines, stems, limits))
+    return tuple(_checked(lines, stems, limits)) if lines else ()
 
 
 def _checked(
     lines: Sequence[LookLine], stems: Mapping[str, Stem], limits: ColourThresholds
 ) -> Iterator[RoleAdvice]:
-    shares = line_shares(lines, stems)
-    lights = [mean_lab(palette_of(stems[line.stem]))[0] for line in lines]
-    mean = sum(share * light for share, light in zip(shares, lights, strict=True))
+    mix = mixture(lines, stems).measures
+    middle = max(PLAINLY, MIDDLE * mix.spread)
     most = float(limits.accent_above.fraction)
-    for line, share, light in zip(lines, shares, lights, strict=True):
-        name, lighter = stems[line.stem].name, light - mean
-        if line.role == "light" and lighter < -PLAINLY:
-            words = f"{name} is called light here, and is darker than the mix as a whole."
-            yield RoleAdvice(line.stem, line.role, "depth", words)
-        elif line.role == "depth" and lighter > PLAINLY:
-            words = f"{name} is called depth here, and is lighter than the mix as a whole."
-            yield RoleAdvice(line.stem, line.role, "light", words)
-        elif line.role == "accent" and share > most:
+    for line, share in zip(lines, line_shares(lines, stems), strict=True):
+        name = stems[line.stem].name
+        lighter = mean_lab(palette_of(stems[line.stem]))[0] - mix.lightness
+        better = "light" if lighter > 0 else "depth"
+        if line.role == "accent" and share > most:
             words = (
                 f"{name} is called accent here, and takes {round(100 * share)} % of what is seen: "
                 f"above {round(100 * most)} % it sets the colour of the piece."
             )
-            yield RoleAdvice(line.stem, line.role, "light" if lighter > 0 else "depth", words)
+            yield RoleAdvice(line.stem, line.role, better, words)
+        elif line.role not in ("accent", better) and abs(lighter) > middle:
+            than = "lighter" if lighter > 0 else "darker"
+            words = f"{name} is called {line.role} here, and is {than} than the mix as a whole."
+            yield RoleAdvice(line.stem, line.role, better, words)
