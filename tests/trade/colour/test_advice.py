@@ -20,6 +20,7 @@ from corymb.trade.season.beds import Beds
 from corymb.trade.season.weeks import WEEKS, thursday
 from corymb.trade.swaps.fitting import fits
 from tests.trade.colour.mixes import HOUSE, bed, demo, piece
+from tests.trade.making import stem
 from tests.trade.swaps.making import line
 
 PIECES: dict[str, tuple[Piece, set[str]]] = {
@@ -97,19 +98,25 @@ STRICT = HOUSE.model_copy(
 """So strict that each finding holds for some look of the demo."""
 
 
+SOME_WEEKS = (8, 20, 25, 32, 40, 49)
+
+
 @cache
 def strictly_advised() -> tuple[Adviser, list[tuple[Piece, Advised]]]:
+    """A look of each recipe, itself or a variant, and weeks by turns."""
     studio, year = demo()
-    advises = Adviser(studio.stems, year.beds, STRICT)
-    pieces = [
-        Piece(
-            looks_of(recipe, studio.recipes)[""].lines,
-            studio.house.styles[recipe.style],
-            30,
-            recipe.against.hex if recipe.against else None,
+    advises, pieces = Adviser(studio.stems, year.beds, STRICT), []
+    for turn, recipe in enumerate(studio.recipes.values()):
+        looks = [*looks_of(recipe, studio.recipes).values()]
+        against = recipe.against.hex if recipe.against else None
+        pieces.append(
+            Piece(
+                looks[turn % len(looks)].lines,
+                studio.house.styles[recipe.style],
+                SOME_WEEKS[turn % len(SOME_WEEKS)],
+                against,
+            )
         )
-        for recipe in studio.recipes.values()
-    ]
     return advises, [(asked, told) for asked in pieces for told in advises.on(asked)]
 
 
@@ -120,6 +127,46 @@ def test_every_finding_on_a_demo_look_is_mended_in_truth(kind: str) -> None:
     assert any(told.advice for _, told in told_of)
     for asked, told in told_of:
         assert_true(advises, asked, told)
+
+
+def test_what_is_to_be_added_to_a_demo_look_stands_in_the_week_asked_for() -> None:
+    advises, advised = strictly_advised()
+    _, year = demo()
+    added = [(asked.week, a.add) for asked, told in advised for a in told.advice if a.add]
+    assert {week for week, _ in added} == set(SOME_WEEKS)
+    for week, stem_id in added:
+        assert year.beds.season(stem_id).has(thursday(week)), (week, stem_id)
+
+
+def test_two_large_heads_are_advised_before_ten_small_ones_of_the_same_colour() -> None:
+    heads = {"large": "4 cm", "small": "1.8 cm"}
+    stems = {
+        name: stem(name, colours=["f6ecd2 100 %"], in_season="all year", head=head)
+        for name, head in heads.items()
+    }
+    stems["plum"] = bed()["plum"]
+    advises = Adviser(stems, Beds(stems), HOUSE)
+    (sombre,) = [told for told in advises.on(piece("12 plum!")) if told.finding.kind == "sombre"]
+    assert [advice.add for advice in sombre.advice] == ["large", "small"]
+
+
+DRIED = {"conditioning": {"hours": "0", "do": "Hang."}, "vase_life": "200-400 days"}
+
+
+def test_nothing_fresh_is_advised_for_what_is_mostly_dried_but_what_it_has_already() -> None:
+    dried = {
+        f"dried-{name}": stem(
+            f"dried-{name}", colours=[f"{hex_} 100 %"], in_season="all year", head="4 cm", **DRIED
+        )
+        for name, hex_ in {"white": "ffffff", "cream": "f6ecd2", "copper": "b5652e"}.items()
+    }
+    stems = bed() | dried
+    advises = Adviser(stems, Beds(stems), HOUSE)
+    asked = piece("5 dried-white!", "3 dried-cream!", "1 moss", against="#ffffff")
+    added = {a.add for told in advises.on(asked) for a in told.advice if a.add}
+    assert "moss" in added and added <= {*dried, "moss"}
+    fresh = piece("5 white!", "3 cream!", "1 moss", against="#ffffff")
+    assert {a.add for told in advises.on(fresh) for a in told.advice} - {*dried, "moss", ""}
 
 
 def chance_piece(chance: Random) -> Piece:

@@ -2,8 +2,9 @@
 
 Every piece of advice is a whole change, tried before it is given: with it taken, what was said of
 the mix no longer holds, and nothing else has to be said that wasn't before. The smallest changes
-come first. Only stems that the style allows (`swaps.fitting`) and that stand that week are added;
-a stem that is essential never goes altogether.
+come first. Only stems that the style allows (`swaps.fitting`) and that stand that week are added,
+and nothing fresh to what is mostly dried but what it has already; a stem that is essential never
+goes altogether.
 """
 
 from __future__ import annotations
@@ -20,6 +21,8 @@ from corymb.trade.colour.likeness import mean_lab, palette_of
 from corymb.trade.colour.mending import Mending, Way
 from corymb.trade.colour.mixture import backing_of, part_played
 from corymb.trade.colour.tally import Backing, Tally, tally_of_stem
+from corymb.trade.dried import is_dried
+from corymb.trade.room import ALL, Room
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.weeks import thursday
 from corymb.trade.swaps.fitting import fits
@@ -79,7 +82,7 @@ class Adviser:
         self.stems = stems
         self.limits = limits
         self._beds = beds
-        self._tallies: dict[tuple[str, Backing | None], Tally] = {}
+        self._tallies: dict[tuple[str, Backing | None, Room], Tally] = {}
 
     @classmethod
     def of(cls, studio: Studio, beds: Beds) -> Adviser:
@@ -93,8 +96,8 @@ class Adviser:
         backing = backing_of(piece.against, self.limits)
         mending = Mending(
             piece.lines,
-            lambda stem_id: self.tally(stem_id, backing),
-            lambda: self._standing(piece.style, piece.week),
+            lambda stem_id: self.tally(stem_id, backing, piece.lines[0].room),
+            lambda: self._standing(piece),
             backing,
             self.limits,
         )
@@ -105,21 +108,29 @@ class Adviser:
             for told in findings(mending.measures, self.limits, piece.behind)
         )
 
-    def tally(self, stem_id: str, backing: Backing | None) -> Tally:
+    def tally(self, stem_id: str, backing: Backing | None, room: Room = ALL) -> Tally:
         """What one stem adds to a mix."""
-        key = (stem_id, backing)
+        key = (stem_id, backing, room)
         if key not in self._tallies:
-            self._tallies[key] = tally_of_stem(self.stems[stem_id], backing)
+            self._tallies[key] = tally_of_stem(self.stems[stem_id], backing, room)
         return self._tallies[key]
 
-    def _standing(self, style: Style, week: int) -> list[tuple[str, float]]:
-        """The stems that stand in a week and that the style allows, with how likely they do."""
-        day = thursday(week)
+    def _standing(self, piece: Piece) -> list[tuple[str, float]]:
+        """The stems that may be added in its week, with how likely they stand then."""
+        day = thursday(piece.week)
         return [
             (stem_id, self._beds.chance(stem_id, day))
             for stem_id, stem in sorted(self.stems.items())
-            if self._beds.season(stem_id).has(day) and fits(stem, style)
+            if self._beds.season(stem_id).has(day)
+            and fits(stem, piece.style)
+            and (is_dried(stem) or not self._stands_dry(piece, stem_id))
         ]
+
+    def _stands_dry(self, piece: Piece, stem_id: str) -> bool:
+        """Whether a piece is mostly dried, so that it stands without water, and a stem isn't in it."""
+        dried = sum(line.count for line in piece.lines if is_dried(self.stems[line.stem]))
+        mostly = 2 * dried > sum(line.count for line in piece.lines)
+        return mostly and all(line.stem != stem_id for line in piece.lines)
 
     def _told(self, kind: str, way: Way, mending: Mending) -> Advice:
         role = self._role(way, mending) if way.add else ""

@@ -24,8 +24,10 @@ SHOWN = 3
 A_NEW_STEM = 0.08
 UNSURE = 0.3
 BOTH = 0.05
+IN_HAND = 0.25
 """What it costs, as a share of what is seen, to bring in a stem that isn't there yet, to count on
-one that may not stand, and to do two things at once. House values: common practice, no source."""
+one that may not stand, to do two things at once, and to cut and place as many stems again as there
+are: ten small heads are more work than two large ones. House values: common practice, no source."""
 
 
 @dataclass(frozen=True)
@@ -107,8 +109,7 @@ class Mending:
             one = self.tally(stem_id)
             count = self._fewest(kind, self._whole, one)
             if count:
-                cost = self._cost(stem_id, chance, count * one.area)
-                yield Way(cost, stem_id, count, chance)
+                yield Way(self._cost(stem_id, chance, count), stem_id, count, chance)
 
     def _fewest(self, kind: str, before: Tally, one: Tally) -> int:
         """How many of a stem it takes; 0 where it takes too many, or never mends it."""
@@ -123,7 +124,7 @@ class Mending:
             one = self.tally(line.stem)
             for count in range(1, most + 1):
                 if self._mends(kind, self._whole.plus(one, -count)):
-                    yield Way(self._part(count * one.area), drop=line.stem, drop_count=count)
+                    yield Way(self._part(line.stem, count), drop=line.stem, drop_count=count)
                     break
 
     def _exchanges(self, kind: str) -> Iterator[Way]:
@@ -136,8 +137,8 @@ class Mending:
                     one = self.tally(stem_id)
                     count = 0 if stem_id == line.stem else self._fewest(kind, left, one)
                     if count:
-                        cost = self._cost(stem_id, chance, count * one.area)
-                        cost += self._part(going * out.area) + BOTH
+                        cost = self._cost(stem_id, chance, count)
+                        cost += self._part(line.stem, going) + BOTH
                         yield Way(cost, stem_id, count, chance, line.stem, going)
 
     @cached_property
@@ -166,9 +167,11 @@ class Mending:
             return False
         return kinds_of(measures, self.limits) <= self._kinds
 
-    def _part(self, area: float) -> float:
-        return area / self._whole.area
+    def _part(self, stem_id: str, count: int) -> float:
+        """How much of the piece so many of a stem are, by what is seen and by the work."""
+        seen = count * self.tally(stem_id).area / self._whole.area
+        return seen + IN_HAND * count / self._stems
 
-    def _cost(self, stem_id: str, chance: float, area: float) -> float:
+    def _cost(self, stem_id: str, chance: float, count: int) -> float:
         new = all(line.stem != stem_id for line in self.lines)
-        return self._part(area) + new * A_NEW_STEM + UNSURE * (1 - chance)
+        return self._part(stem_id, count) + new * A_NEW_STEM + UNSURE * (1 - chance)
