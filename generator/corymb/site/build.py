@@ -9,6 +9,7 @@ from pathlib import Path
 
 from corymb.checks import read_and_check
 from corymb.checks.photo_colours import unlike_their_looks
+from corymb.language import in_language
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
 from corymb.site.pictures import Pictures, draw_all
 from corymb.site.publish import PublishError, publish
@@ -131,7 +132,8 @@ def make_images(
     report.of_photos = unlike_their_looks(studio, photos)
     report.problems += report.of_photos
     cache.evict()
-    pictures = draw_all(studio, settings.cache_folder / "pictures", progress)
+    with in_language(studio.house.language):  # a picture says what it shows
+        pictures = draw_all(studio, settings.cache_folder / "pictures", progress)
     report.photos, report.pictures = len(photos), len(pictures.drawn)
     return Images(photos, pictures)
 
@@ -143,7 +145,7 @@ def _published(photo: object) -> bool:
 def site_of(
     studio: Studio, audience: Audience, settings: SiteSettings, today: date, images: Images
 ) -> Site:
-    """One audience's site, not yet published. Raises AddressTakenError."""
+    """One audience's site in the studio's language, not yet published. Raises AddressTakenError."""
     catalogue = Catalogue(
         studio,
         audience,
@@ -153,7 +155,8 @@ def site_of(
         heads=images.pictures.heads,
         plans=images.pictures.plans,
     )
-    return make_site(catalogue, settings, images.pictures, images.photos)
+    with in_language(studio.house.language):
+        return make_site(catalogue, settings, images.pictures, images.photos)
 
 
 def _dead_links(site: Site, base_path: str) -> list[Problem]:

@@ -17,6 +17,7 @@ from urllib.parse import quote
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
 import corymb.theme
+from corymb.language import gettext, ngettext, pgettext
 from corymb.views.compose.states import STATE_WORDS
 from corymb.views.frame import PageFrame, SiteFrame
 
@@ -44,6 +45,11 @@ def environment() -> Environment:
         lstrip_blocks=True,
         keep_trailing_newline=True,
         finalize=typeset,
+        extensions=["jinja2.ext.i18n"],
+    )
+    # Asked anew at each word, so one environment serves every language.
+    templates.install_gettext_callables(  # type: ignore[attr-defined]
+        gettext, ngettext, newstyle=True, pgettext=pgettext
     )
     templates.policies["json.dumps_kwargs"] = {"sort_keys": False}  # the order of ways is told
     templates.globals["state_words"] = dict(STATE_WORDS)
