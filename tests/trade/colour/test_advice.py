@@ -130,23 +130,22 @@ def test_every_finding_on_a_demo_look_is_mended_in_truth(kind: str) -> None:
 
 
 def test_what_is_to_be_added_to_a_demo_look_stands_in_the_week_asked_for() -> None:
-    advises, advised = strictly_advised()
-    _, year = demo()
+    (_, advised), (_, year) = strictly_advised(), demo()
     added = [(asked.week, a.add) for asked, told in advised for a in told.advice if a.add]
     assert {week for week, _ in added} == set(SOME_WEEKS)
     for week, stem_id in added:
         assert year.beds.season(stem_id).has(thursday(week)), (week, stem_id)
 
 
-def test_two_large_heads_are_advised_before_ten_small_ones_of_the_same_colour() -> None:
-    heads = {"large": "4 cm", "small": "1.8 cm"}
+def test_six_large_heads_are_advised_before_thirteen_small_ones_of_the_same_colour() -> None:
+    heads = {"large": "4 cm", "small": "2.6 cm"}
     stems = {
         name: stem(name, colours=["f6ecd2 100 %"], in_season="all year", head=head)
         for name, head in heads.items()
     }
     stems["plum"] = bed()["plum"]
     advises = Adviser(stems, Beds(stems), HOUSE)
-    (sombre,) = [told for told in advises.on(piece("12 plum!")) if told.finding.kind == "sombre"]
+    (sombre,) = [told for told in advises.on(piece("14 plum!")) if told.finding.kind == "sombre"]
     assert [advice.add for advice in sombre.advice] == ["large", "small"]
 
 

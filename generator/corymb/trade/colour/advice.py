@@ -127,7 +127,7 @@ class Adviser:
         ]
 
     def _stands_dry(self, piece: Piece, stem_id: str) -> bool:
-        """Whether a piece is mostly dried, so that it stands without water, and a stem isn't in it."""
+        """Whether a piece is mostly dried, so stands without water, and a stem isn't in it yet."""
         dried = sum(line.count for line in piece.lines if is_dried(self.stems[line.stem]))
         mostly = 2 * dried > sum(line.count for line in piece.lines)
         return mostly and all(line.stem != stem_id for line in piece.lines)
