@@ -12,6 +12,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 from math import atan2, cos, exp, hypot, pi, radians, sin, sqrt, tau
+from typing import NamedTuple
 
 from coloraide import Color
 
@@ -40,20 +41,50 @@ def _difference(one: str, other: str) -> float:
     return ciede2000(lab_of(one), lab_of(other)) if one != other else 0.0
 
 
-def ciede2000(one: Lab, other: Lab) -> float:
-    """CIEDE2000 of two colours in CIELAB."""
+class Between(NamedTuple):
+    """What lies between two colours, and what it weighs there, by its names in table 1."""
+
+    light: float
+    chroma: float
+    across: float
+    """The differences of lightness and chroma, and that of hue as a length."""
+    G: float
+    hue: float
+    """The mean hue in radians."""
+    T: float
+    SL: float
+    SC: float
+    SH: float
+    RT: float
+
+
+def between(one: Lab, other: Lab) -> Between:
+    """The steps of the formula before they are put together (equations 2 to 21)."""
     (light_1, red_1, yellow_1), (light_2, red_2, yellow_2) = one, other
-    stretch = 1.5 - 0.5 * _strong((hypot(red_1, yellow_1) + hypot(red_2, yellow_2)) / 2)
-    red_1, red_2 = stretch * red_1, stretch * red_2
+    stretch = 0.5 - 0.5 * _strong((hypot(red_1, yellow_1) + hypot(red_2, yellow_2)) / 2)
+    red_1, red_2 = (1 + stretch) * red_1, (1 + stretch) * red_2
     chroma_1, chroma_2 = hypot(red_1, yellow_1), hypot(red_2, yellow_2)
     turn, hue = _hues(chroma_1 * chroma_2, atan2(yellow_1, red_1), atan2(yellow_2, red_2))
-    chroma = (chroma_1 + chroma_2) / 2
+    chroma, warped = (chroma_1 + chroma_2) / 2, _warped(hue)
+    return Between(
+        light_2 - light_1,
+        chroma_2 - chroma_1,
+        2 * sqrt(chroma_1 * chroma_2) * sin(turn / 2),
+        stretch,
+        hue,
+        warped,
+        light_weight((light_1 + light_2) / 2),
+        chroma_weight(chroma),
+        hue_weight(chroma, warped),
+        -2 * _strong(chroma) * sin(_blue_turn(hue)),
+    )
 
-    by_light = (light_2 - light_1) / light_weight((light_1 + light_2) / 2)
-    by_chroma = (chroma_2 - chroma_1) / chroma_weight(chroma)
-    by_hue = 2 * sqrt(chroma_1 * chroma_2) * sin(turn / 2) / hue_weight(chroma, _warped(hue))
-    blues = -2 * _strong(chroma) * sin(_blue_turn(hue)) * by_chroma * by_hue
-    return sqrt(max(0.0, by_light**2 + by_chroma**2 + by_hue**2 + blues))
+
+def ciede2000(one: Lab, other: Lab) -> float:
+    """CIEDE2000 of two colours in CIELAB (equation 22)."""
+    light, chroma, across, _, _, _, for_light, for_chroma, for_hue, blues = between(one, other)
+    by_light, by_chroma, by_hue = light / for_light, chroma / for_chroma, across / for_hue
+    return sqrt(max(0.0, by_light**2 + by_chroma**2 + by_hue**2 + blues * by_chroma * by_hue))
 
 
 def _strong(chroma: float) -> float:
