@@ -10,12 +10,13 @@ from playwright.sync_api import Browser
 SIDE_BY_SIDE = 4
 PHONE = (360, 740)
 
-# A frame may be denied its scripts by its sandbox; it is read from outside either way.
+# A frame may be denied its scripts by its sandbox; it is read from outside either way. It is laid
+# out as any other, but hidden: to paint what nobody looks at costs as much again.
 READ_ALL = """async ([paths, script, width, height, lanes]) => {
   const found = {}, left = [...paths], read = %s;
   const lane = async () => {
     const frame = document.createElement("iframe");
-    frame.style = `border: 0; width: ${width}px; height: ${height}px`;
+    frame.style = `border: 0; visibility: hidden; width: ${width}px; height: ${height}px`;
     if (!script) frame.sandbox = "allow-same-origin";
     document.body.append(frame);
     for (let path; (path = left.shift()); ) {
