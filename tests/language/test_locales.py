@@ -1,0 +1,89 @@
+"""Dates, months and lists are said as the language says them: CLDR's answers, from memory.
+
+An English that has no country is written as in Britain, and a language without sentences too.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from corymb.language import in_language, locales, messages
+from corymb.language.messages import messages_of
+
+HEADER = 'msgid ""\nmsgstr "Content-Type: text/plain; charset=UTF-8\\n"\n'
+WEDNESDAY = date(2026, 9, 16)
+
+
+@pytest.fixture(autouse=True)
+def _with_sentences(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    for language in ("de", "fr", "pl", "es", "hu"):
+        (tmp_path / f"{language}.po").write_text(HEADER, "utf-8")
+    monkeypatch.setattr(messages, "FOLDER", tmp_path)
+    messages_of.cache_clear()
+    locales._locale_of.cache_clear()
+    yield
+    messages_of.cache_clear()
+    locales._locale_of.cache_clear()
+
+
+@pytest.mark.parametrize(
+    ("tag", "day", "month", "july", "behind_a_day", "three"),
+    [
+        ("en", "16 September 2026", "September 2026", "July", "July", "a, b and c"),
+        ("en-IE", "16 September 2026", "September 2026", "July", "July", "a, b and c"),
+        ("en-US", "September 16, 2026", "September 2026", "July", "July", "a, b, and c"),
+        ("nl-NL", "16 September 2026", "September 2026", "July", "July", "a, b and c"),
+        ("de-AT", "16. September 2026", "September 2026", "Juli", "Juli", "a, b und c"),
+        ("fr-FR", "16 septembre 2026", "septembre 2026", "juillet", "juillet", "a, b et c"),
+        ("pl-PL", "16 września 2026", "wrzesień 2026", "lipiec", "lipca", "a, b i c"),
+        ("es-ES", "16 de septiembre de 2026", "septiembre de 2026", "julio", "julio", "a, b y c"),
+    ],
+)
+def test_a_day_and_a_list_are_said_as_in_the_language(
+    tag: str, day: str, month: str, july: str, behind_a_day: str, three: str
+) -> None:
+    with in_language(tag):
+        assert locales.date_words(WEDNESDAY) == day
+        assert locales.month_of_year(WEDNESDAY) == month
+        assert locales.month_names()[6] == july
+        assert locales.month_in_date(7) == behind_a_day
+        assert locales.and_list("abc") == three
+
+
+@pytest.mark.parametrize(
+    ("tag", "first", "last", "ends"),
+    [
+        ("en-IE", (2026, 9, 14), (2026, 9, 20), ("14", "20 September 2026")),
+        ("en-IE", (2026, 9, 28), (2026, 10, 4), ("28 September", "4 October 2026")),
+        ("en-IE", (2026, 12, 28), (2027, 1, 3), ("28 December 2026", "3 January 2027")),
+        ("en-US", (2026, 9, 14), (2026, 9, 20), ("September 14", "20, 2026")),
+        ("de-DE", (2026, 9, 14), (2026, 9, 20), ("14.", "20. September 2026")),
+        ("pl-PL", (2026, 9, 28), (2026, 10, 4), ("28 września", "4 października 2026")),
+        ("hu-HU", (2026, 9, 28), (2026, 10, 4), ("2026. szeptember 28.", "október 4.")),
+    ],
+    ids=str,
+)
+def test_a_span_says_once_what_its_ends_share(
+    tag: str, first: tuple[int, int, int], last: tuple[int, int, int], ends: tuple[str, str]
+) -> None:
+    with in_language(tag):
+        assert locales.ends_of_span(date(*first), date(*last)) == ends
+
+
+@pytest.mark.parametrize(
+    ("words", "and_", "or_"),
+    [([], "", ""), (["a"], "a", "a"), (["a", "b"], "a and b", "a or b")],
+    ids=["none", "one", "two"],
+)
+def test_a_short_list_needs_no_comma(words: list[str], and_: str, or_: str) -> None:
+    assert (locales.and_list(words), locales.or_list(words)) == (and_, or_)
+
+
+def test_a_number_has_the_languages_mark_before_its_decimals() -> None:
+    assert [locales.figures(number) for number in (9.5, 1200, 60.96)] == ["9.5", "1200", "60.96"]
+    with in_language("de-DE"):
+        assert locales.figures(9.5) == "9,5"
