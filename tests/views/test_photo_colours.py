@@ -44,8 +44,8 @@ def test_a_photo_of_something_else_is_told_at_each_place_that_names_it() -> None
     for problem in problems:
         assert f"file: {JAR}" in problem.source
         assert problem.message.startswith(
-            "This photo doesn't show much of what ‘Hedgerow jar’ says: no green "
-            "(‘Apple mint’ and ‘Scabious, white’) where the recipe has "
+            "This photo doesn't show much of what ‘Hedgerow jar’ says: no white "
+            "(‘Cosmos, white’ and ‘Scabious, white’) where the recipe has "
         )
         assert problem.message.endswith(
             "If it shows another recipe or variant, name that one. "

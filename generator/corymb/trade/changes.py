@@ -17,6 +17,7 @@ from corymb.studio.saying import and_list
 from corymb.studio.suggest import did_you_mean
 from corymb.studio.values.share import Scale
 from corymb.trade.counts import Counted, scaled
+from corymb.trade.room import ALL, Room
 
 
 @dataclass(frozen=True)
@@ -29,6 +30,7 @@ class LookLine:
     use: str | None  # when it plays another part than its own
     essential: bool
     note: str
+    room: Room = ALL  # what the piece has for one stem of it
 
 
 class ChangeError(ValueError):
@@ -43,12 +45,13 @@ def changed(
     lines: tuple[LookLine, ...], changes: Changes, *path: str | int
 ) -> tuple[LookLine, ...]:
     """The lines after `changes`; lines that came to nothing are gone."""
+    room = lines[0].room if lines else ALL
     for i, swap in enumerate(changes.swap):
         lines = _swapped(lines, swap, (*path, "swap", i))
     for i, drop in enumerate(changes.drop):
         lines = _dropped(lines, drop, (*path, "drop", i))
     for line in changes.add:
-        lines = _with(lines, line_of(line))
+        lines = _with(lines, replace(line_of(line), room=room))
     if changes.scale is not None:
         lines = _scaled(lines, changes.scale)
     return tuple(line for line in lines if line.count > 0)
@@ -79,6 +82,7 @@ def _swapped_in_line(lines: tuple[LookLine, ...], at: int, swap: Swap) -> tuple[
         out.use,
         out.essential and going == out.count,
         "",
+        out.room,
     )
     kept = (replace(out, count=out.count - going),) if out.count > going else ()
     rest = (*lines[:at], *kept, *lines[at + 1 :])

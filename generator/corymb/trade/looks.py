@@ -7,7 +7,7 @@ How each change is made is in `changes`.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from corymb.studio.models import Recipe
@@ -16,6 +16,7 @@ from corymb.studio.values.money import PriceGuide
 from corymb.studio.values.share import Scale
 from corymb.trade.changes import ChangeError, LookLine, changed, line_of
 from corymb.trade.counts import Counted, in_proportion, scaled
+from corymb.trade.room import room_in
 
 
 @dataclass(frozen=True)
@@ -76,7 +77,8 @@ def looks_of(recipe: Recipe, recipes: Mapping[str, Recipe]) -> dict[str, Look]:
     `recipes` holds those it may be based on. Raises ChangeError; its path starts at the
     recipe's file.
     """
-    start = base_lines(recipe, recipes)
+    room = room_in(recipe)
+    start = tuple(replace(line, room=room) for line in base_lines(recipe, recipes))
     own = changed(start, recipe) if recipe.based_on else start
     looks = {"": Look(recipe.id, "", own, start)}
     for variant_id in recipe.variants:

@@ -17,7 +17,7 @@ import pytest
 from coloraide import Color
 
 from corymb.studio.load import read_studio
-from corymb.studio.models import Stem, Style
+from corymb.studio.models import Recipe, Stem, Style
 from corymb.studio.studio import Studio
 from corymb.studio.values.season import Season, Window
 from corymb.trade.changes import LookLine
@@ -117,6 +117,25 @@ def area(stem: Stem) -> float:
         else stem.head.cm
     )
     return pi / 4 * stem.head.cm * long * stem.heads_per_stem * FILLED[stem.form]
+
+
+def area_in(recipe: Recipe, stem: Stem) -> float:
+    """No longer than what stands clear of the rim; on a wire or a ring a sprig, and one head."""
+    across, high, vessel = recipe.across.cm, recipe.high.cm, recipe.vessel
+    if vessel.kind == "wire":
+        long, wide, bud = 0.7 * high, 0.42 * across, 0.52 * across
+    elif vessel.kind == "ring":
+        long, wide, bud = 0.4 * across, 0.2 * across, 0.3 * across
+    else:
+        rim = vessel.high.cm if vessel.high else high * (0.3 if vessel.kind == "hand" else 0.42)
+        wide = bud = 1000
+        long = 0.84 * max(high - min(rim, 0.68 * high), across / 2)
+    whole = stem.form in ("rosette", "daisy", "globe", "cup", "trumpet", "bell", "pod")
+    shown = min(stem.head.cm, bud if whole else wide)
+    tall = stem.head_length.cm if stem.head_length and _is_long(stem) else shown
+    tall = min(tall, max(long, shown))
+    heads = 1 if vessel.kind in ("wire", "ring") else stem.heads_per_stem
+    return pi / 4 * shown * tall * heads * FILLED[stem.form]
 
 
 def _is_long(stem: Stem) -> bool:
@@ -221,8 +240,9 @@ def state(look: Look, day: int) -> str:
         return "pictured"
     if any(line.essential for line in missing):
         return "none"
-    whole = sum(line.count * area(STUDIO.stems[line.stem]) for line in look.lines)
-    changed = sum(line.count * area(STUDIO.stems[line.stem]) for line in missing)
+    recipe = STUDIO.recipes[look.recipe]
+    whole = sum(line.count * area_in(recipe, STUDIO.stems[line.stem]) for line in look.lines)
+    changed = sum(line.count * area_in(recipe, STUDIO.stems[line.stem]) for line in missing)
     if len(missing) > 3 or changed / whole > float(STUDIO.house.swaps.most_of_a_piece.fraction):
         return "none"
     choices = [

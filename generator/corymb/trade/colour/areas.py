@@ -1,10 +1,10 @@
 """How much of an arrangement's visible area does each colour take?
 
 The area one stem shows is that of its heads: a disc of the head's width for round forms, an
-ellipse of head width by head length for long ones, once for each head on the stem. Heads hide
-each other, alike for all, so shares hold where absolute areas don't. A branched spray or an
-airy umbel shows less than its outline: `FILLED` is the part of the outline that is really
-covered (common practice, no source).
+ellipse of head width by head length for long ones, once for each head on the stem, and no more
+of any than the piece has room for (`trade.room`). Heads hide each other, alike for all, so shares
+hold where absolute areas don't. A branched spray or an airy umbel shows less than its outline:
+`FILLED` is the part of the outline that is really covered (common practice, no source).
 """
 
 from __future__ import annotations
@@ -14,8 +14,8 @@ from dataclasses import dataclass
 from math import pi
 
 from corymb.studio.models import Stem
-from corymb.studio.words import LONG_FORMS
 from corymb.trade.changes import LookLine
+from corymb.trade.room import ALL, Room
 
 FILLED = {
     "rosette": 1.0,
@@ -49,16 +49,15 @@ class ColourArea:
     share: float
 
 
-def visible_area(stem: Stem) -> float:
-    """The area that one cut stem shows, in square centimetres."""
-    across = stem.head.cm
-    long = stem.head_length.cm if stem.form in LONG_FORMS and stem.head_length else across
-    return pi / 4 * across * long * stem.heads_per_stem * FILLED[stem.form]
+def visible_area(stem: Stem, room: Room = ALL) -> float:
+    """The area that one cut stem shows where there is so much room, in square centimetres."""
+    across, long = room.size_of(stem)
+    return pi / 4 * across * long * room.heads_of(stem) * FILLED[stem.form]
 
 
 def line_shares(lines: Sequence[LookLine], stems: Mapping[str, Stem]) -> list[float]:
     """Each line's share of the arrangement's visible area; they add up to 1."""
-    areas = [line.count * visible_area(stems[line.stem]) for line in lines]
+    areas = [line.count * visible_area(stems[line.stem], line.room) for line in lines]
     whole = sum(areas) or 1.0
     return [area / whole for area in areas]
 

@@ -17,6 +17,7 @@ from corymb.studio.models import Stem
 from corymb.trade.colour.areas import visible_area
 from corymb.trade.colour.ciede2000 import difference, lab_of
 from corymb.trade.colour.warmth import temper
+from corymb.trade.room import ALL, Room
 
 GREY = 0.03
 """Below this chroma (OKLCh) a colour has no hue that counts."""
@@ -108,10 +109,10 @@ def tally_of_colour(hex_: str, backing: Backing | None) -> Tally:
     )
 
 
-def tally_of_stem(stem: Stem, backing: Backing | None) -> Tally:
-    """Of all that one stem shows."""
+def tally_of_stem(stem: Stem, backing: Backing | None, room: Room = ALL) -> Tally:
+    """Of all that one stem shows where there is so much room."""
     return added(
-        (tally_of_colour(part.hex, backing), visible_area(stem) * float(part.share or 0))
+        (tally_of_colour(part.hex, backing), visible_area(stem, room) * float(part.share or 0))
         for part in stem.colours
     )
 
