@@ -56,7 +56,7 @@ class PageFrame:
     description: str
     crumbs: tuple[Link, ...]  # from home to the parent
     canonical: str  # absolute, or ''
-    share_image: str  # absolute, or ''
+    share_image: str  # absolute, or ''; 1200 x 630 pixels
     share_alt: str
     tint: Tint | None
     structured_data: str  # JSON-LD, already safe inside <script>

@@ -56,6 +56,7 @@ class PictureView:
     alt: str
     width: float
     height: float
+    share_card: str = ""  # href of the 1200 x 630 card; '' where clients see a photo
 
 
 @dataclass(frozen=True)

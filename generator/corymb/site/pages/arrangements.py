@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from corymb.site import structured_data
 from corymb.site.pages.page import Making, Page, Share
@@ -12,7 +12,7 @@ from corymb.views.compose.bands import words_of
 from corymb.views.compose.recipes import recipe_view
 from corymb.views.compose.tint import tint_of
 from corymb.views.pieces import Link
-from corymb.views.recipe import ClientRecipe
+from corymb.views.recipe import ClientRecipe, RecipeCard
 
 SECTION = "arrangements"
 LIST = Link("Arrangements", addresses.ARRANGEMENTS)
@@ -21,11 +21,19 @@ LIST = Link("Arrangements", addresses.ARRANGEMENTS)
 def pages(making: Making) -> Iterator[Page]:
     """The list, the styles, and every look this audience may see."""
     about = f"What {making.site.name} makes, by style, season and colour."
-    frame = making.frame(LIST.href, "arrangements.html", SECTION, LIST.label, about)
-    yield Page(frame, lists.arrangements_view(making.catalogue), "Page")
+    view = lists.arrangements_view(making.catalogue)
+    share = _share_of([card for style in view.styles for card in style.recipes])
+    frame = making.frame(LIST.href, "arrangements.html", SECTION, LIST.label, about, share=share)
+    yield Page(frame, view, "Page")
     for style in lists.styles_shown(making.catalogue):
         frame = making.frame(
-            style.href, "style.html", SECTION, style.plural, style.about, crumbs=[LIST]
+            style.href,
+            "style.html",
+            SECTION,
+            style.plural,
+            style.about,
+            crumbs=[LIST],
+            share=_share_of(style.recipes),
         )
         yield Page(frame, style, "Style")
     for looks in making.catalogue.looks.values():
@@ -33,11 +41,17 @@ def pages(making: Making) -> Iterator[Page]:
             yield _page_of(making, look)
 
 
+def _share_of(cards: Sequence[RecipeCard]) -> Share:
+    """What a list shows in a message: a photo of one of its arrangements, or its first picture."""
+    first = next((card for card in cards if card.image.photo), cards[0] if cards else None)
+    return Share.of_image(first.image) if first else Share()
+
+
 def _page_of(making: Making, look: Look) -> Page:
     path = addresses.of_look(look)
     on_the_web = "" if making.catalogue.staff else making.absolute(path)
     view = recipe_view(making.catalogue, look, on_the_web)
-    share = Share.of(view.image.photo)
+    share = Share.of_image(view.image)
     frame = making.frame(
         path,
         "recipe.html",

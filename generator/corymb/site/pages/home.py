@@ -21,7 +21,7 @@ def pages(making: Making) -> Iterator[Page]:
         site.name,
         view.about or site.tagline,
         data=[structured_data.studio(site, view, making.canonical(addresses.HOME))],
-        share=Share.of(view.lead.image.photo) if view.lead else Share(),
+        share=Share.of_image(view.lead.image) if view.lead else Share(),
         tint=tint_of(view.lead.band) if view.lead else None,
     )
     yield Page(frame, view, "Page", site.tagline)

@@ -11,7 +11,7 @@ from corymb.site.markdown_text import Writer
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.frame import PageFrame, SiteFrame, Tint
-from corymb.views.pieces import Link, PhotoView
+from corymb.views.pieces import ImagePair, Link, PhotoView
 
 HOME = Link("Home", addresses.HOME)
 
@@ -41,6 +41,13 @@ class Share:
     def of(cls, photo: PhotoView | None) -> Share:
         """A photo's card; nothing where there is no photo."""
         return cls(photo.share_card, photo.alt) if photo else cls()
+
+    @classmethod
+    def of_image(cls, image: ImagePair) -> Share:
+        """The card of an arrangement's photo, or else of its picture."""
+        if image.photo or not image.picture.share_card:
+            return cls.of(image.photo)
+        return cls(image.picture.share_card, image.picture.alt)
 
 
 @dataclass(frozen=True)

@@ -21,6 +21,9 @@ MADE = "made.html"
 ORDERS = "orders.html"
 COSTS = "costs.csv"
 LESSONS = "lessons.html"
+LINKS = "links.html"
+LINKS_FOLDER = "links"
+NO_LINKS = "links/index.html"
 SEARCH = "search.html"
 NOT_FOUND = "404.html"
 
@@ -33,6 +36,7 @@ FIXED = (
     MADE,
     ORDERS,
     LESSONS,
+    LINKS,
     WEEKS_AHEAD,
     SEARCH,
     NOT_FOUND,
@@ -140,6 +144,11 @@ def of_drawing(look: Look) -> str:
     return f"assets/pictures/{look.id}.svg"
 
 
+def of_card(look: Look, digits: str) -> str:
+    """The picture of a look as messages show it beside a link, by digits of its digest."""
+    return f"assets/cards/{look.id}-{digits}.jpg"
+
+
 def of_colours_in_light(look: Look) -> str:
     """What becomes of the colours of a look's picture in other lights than noon's."""
     return f"assets/pictures/{look.id}.json"
@@ -153,3 +162,13 @@ def of_plan(look: Look) -> str:
 def of_head(stem_id: str) -> str:
     """The drawn head of a stem."""
     return f"assets/flowers/{stem_id}.svg"
+
+
+def of_link(code: str) -> str:
+    """The page of a style link. No other page of the clients' site leads there."""
+    return f"{LINKS_FOLDER}/{code}.html"
+
+
+def of_link_picture(code: str, look: Look, light: str = "") -> str:
+    """A look as a style link's page draws it: with its swaps, or in a light of its hours."""
+    return f"{LINKS_FOLDER}/{code}/{look.id}{f'-by-{light}' if light else ''}.svg"

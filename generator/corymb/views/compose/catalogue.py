@@ -32,11 +32,15 @@ from corymb.views.recipe import PlanKeyLine
 
 @dataclass(frozen=True)
 class Drawing:
-    """A drawn picture as it will be published: its address and the size of its sheet."""
+    """A drawn picture as it will be published: its address and the size of its sheet.
+
+    `card` is the address of its share card, where messages have no photo to show.
+    """
 
     href: str
     width: float
     height: float
+    card: str = ""
 
 
 @dataclass(frozen=True)

@@ -51,7 +51,8 @@ def photos_of_look(catalogue: Catalogue, look: Look) -> tuple[PhotoView, ...]:
 def picture_view(catalogue: Catalogue, look: Look) -> PictureView:
     """The drawn picture of a look, described from its data."""
     drawing = catalogue.drawings[look.id]
-    return PictureView(drawing.href, describe(catalogue, look), drawing.width, drawing.height)
+    words = describe(catalogue, look)
+    return PictureView(drawing.href, words, drawing.width, drawing.height, drawing.card)
 
 
 def describe(catalogue: Catalogue, look: Look) -> str:

@@ -1,0 +1,70 @@
+"""Was this picture made before? Pictures kept between builds, each in a file named by its digest.
+
+Nothing else in the folder is touched, and nothing removed while another build is at it.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import re
+from collections.abc import Callable
+from pathlib import Path
+
+from corymb.photos.sharing import SharedUse
+from corymb.photos.whole_files import UNFINISHED, write_whole
+
+KEY_LENGTH = 32
+ENDS = {"svg": b"</svg>", "json": b"}", "jpg": b"\xff\xd9"}
+"""What a whole file of each kind ends with."""
+OWN_NAME = re.compile(
+    rf"[0-9a-f]{{{KEY_LENGTH}}}\.({'|'.join(ENDS)})(\.[0-9a-f]+{re.escape(UNFINISHED)})?"
+)
+
+
+class Kept:
+    """A folder of finished pictures; `code` is the digest of the code that makes them."""
+
+    def __init__(self, folder: Path, code: str) -> None:
+        folder.mkdir(parents=True, exist_ok=True)
+        self.folder = folder
+        self.code = code
+        self.used: set[str] = set()
+        self.use = SharedUse(folder / "in-use")
+
+    def or_drawn(self, described: str, drawn: Callable[[], str], kind: str = "svg") -> str:
+        """The picture, or the table of its colours, as it was kept; or made now and kept."""
+        return self.or_made(described, lambda: drawn().encode(), kind).decode()
+
+    def or_made(self, described: str, made: Callable[[], bytes], kind: str) -> bytes:
+        """The same for any kind of file."""
+        digest = hashlib.sha256(f"{self.code} {described}".encode()).hexdigest()
+        file = self.folder / f"{digest[:KEY_LENGTH]}.{kind}"
+        self.used.add(file.name)
+        try:
+            data = file.read_bytes()
+            if data.rstrip().endswith(ENDS[kind]) and _reads(data, kind):
+                return data
+        except OSError:
+            pass
+        data = made()
+        write_whole(file, data)
+        return data
+
+    def forget_the_rest(self) -> None:
+        """Remove the pictures that this run did not use, and what interrupted runs left."""
+        if self.use.try_alone():
+            for file in self.folder.iterdir():
+                if OWN_NAME.fullmatch(file.name) and file.is_file() and file.name not in self.used:
+                    file.unlink(missing_ok=True)
+        self.use.end()
+
+
+def _reads(data: bytes, kind: str) -> bool:
+    """Whether what should be text is text."""
+    if kind == "jpg":
+        return True
+    try:
+        data.decode()
+    except UnicodeDecodeError:
+        return False
+    return True

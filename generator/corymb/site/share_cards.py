@@ -1,0 +1,48 @@
+"""Which looks have a share card of their own, and is it made already?"""
+
+from __future__ import annotations
+
+import hashlib
+from importlib.metadata import version
+from pathlib import Path
+
+from corymb.code_digest import code_digest
+from corymb.photos.finish import HOUSE_FINISH, encoders
+from corymb.site import raster
+from corymb.site.kept import Kept
+from corymb.studio.models import Photo
+from corymb.studio.studio import Studio
+from corymb.trade.looks import Look
+from corymb.views.compose import addresses
+
+RASTER = Path(raster.__file__).parent
+PICTURE_DIGITS = 8
+"""Of a picture's digest in its card's address: messengers keep a card for as long as it is called
+the same."""
+
+
+def kept_card(kept: Kept, svg: str) -> bytes:
+    """The card, made again when the picture, a setting or whatever turns it into pixels changes."""
+    return kept.or_made(f"card {_made_by()} {svg}", lambda: raster.share_card(svg), "jpg")
+
+
+def card_address(look: Look, card: bytes) -> str:
+    """Where a look's card is published."""
+    return addresses.of_card(look, hashlib.sha256(card).hexdigest()[:PICTURE_DIGITS])
+
+
+def needs_card(studio: Studio, look: Look) -> bool:
+    """Whether clients may see the look and no photo of it."""
+    recipe = studio.recipes[look.recipe]
+    variant = recipe.variants.get(look.variant)
+    if recipe.draft or (variant and variant.draft):
+        return False
+    photos: list[Photo] = [*(variant.photos if variant else recipe.photos)]
+    for made in studio.made.values():
+        if (made.recipe, made.variant or "") == (look.recipe, look.variant):
+            photos += made.photos
+    return not any(photo.may_be_shown_to == "clients" for photo in photos)
+
+
+def _made_by() -> tuple[object, ...]:
+    return (HOUSE_FINISH, version("thorvg-python"), encoders(), code_digest(RASTER))

@@ -1,0 +1,117 @@
+"""Every arrangement has an image for the messages that it is sent in, and no draft has one."""
+
+from __future__ import annotations
+
+import hashlib
+from pathlib import Path
+
+import pytest
+from bs4 import BeautifulSoup
+from PIL import Image
+
+import corymb
+from corymb.site.pages.page import Share
+from corymb.site.pictures import draw_all
+from corymb.site.share_cards import needs_card
+from corymb.studio.load import read_studio
+from corymb.studio.studio import Studio
+from corymb.trade.looks import look_by_id
+from corymb.views.pieces import Audience, ImagePair, PhotoView, PictureView
+from tests import conftest
+
+STARTER = Path(corymb.__file__).parent / "starter" / "content"
+SITE = "https://teaselandrook.example/"
+PLAIN = ("index.html", "arrangements.html")
+
+
+@pytest.fixture(scope="module")
+def tags(demo_sites: dict[Audience, Path]) -> dict[str, dict[str, str]]:
+    """What each page of a client that shows an arrangement tells messages, by its address."""
+    root = demo_sites["clients"]
+    files = [*(root / name for name in PLAIN)]
+    files += [*(root / "arrangements").glob("*.html"), *(root / "styles").glob("*.html")]
+    return {file.relative_to(root).as_posix(): told_by(file) for file in files}
+
+
+def told_by(file: Path) -> dict[str, str]:
+    soup = BeautifulSoup(file.read_text("utf-8"), "lxml")
+    return {str(tag["property"]): str(tag["content"]) for tag in soup.select("meta[property]")}
+
+
+def test_no_arrangement_is_without_an_image_of_the_size_it_says(
+    tags: dict[str, dict[str, str]], demo_sites: dict[Audience, Path]
+) -> None:
+    assert len(tags) > 100
+    for path, told in tags.items():
+        assert told["og:image:alt"], path
+        card = demo_sites["clients"] / told["og:image"].removeprefix(SITE)
+        with Image.open(card) as image:
+            said = int(told["og:image:width"]), int(told["og:image:height"])
+            assert (image.size, image.format) == (said, "JPEG"), path
+        assert told["og:image:type"] == "image/jpeg"
+
+
+def test_two_looks_have_two_cards(tags: dict[str, dict[str, str]]) -> None:
+    pages = [told for path, told in tags.items() if path.startswith("arrangements/")]
+    assert len({told["og:image"] for told in pages}) == len(pages)
+
+
+def test_a_cards_name_is_of_what_it_shows(demo_sites: dict[Audience, Path]) -> None:
+    cards = [*(demo_sites["clients"] / "assets" / "cards").glob("*.jpg")]
+    assert len(cards) > 50
+    for card in cards:
+        assert card.stem[-8:] == hashlib.sha256(card.read_bytes()).hexdigest()[:8]
+
+
+def test_staff_send_no_messages_and_get_no_cards(demo_sites: dict[Audience, Path]) -> None:
+    assert not (demo_sites["staff"] / "assets" / "cards").exists()
+
+
+def hide(studio: Studio, what: str) -> None:
+    for recipe in studio.recipes.values():
+        recipe.draft = recipe.draft or what == "recipe"
+        for photo in recipe.photos:
+            photo.may_be_shown_to = "staff" if what == "photo" else photo.may_be_shown_to
+    for made in studio.made.values():
+        for photo in made.photos:
+            photo.may_be_shown_to = "staff" if what == "photo" else photo.may_be_shown_to
+
+
+@pytest.mark.parametrize(
+    ("look", "hidden", "needed"),
+    [
+        pytest.param("hedgerow-jar", "", False, id="a photo of its own is its card"),
+        pytest.param("hedgerow-jar", "photo", True, id="a photo for staff alone is none"),
+        pytest.param("hedgerow-jar", "recipe", False, id="a draft is sent to nobody"),
+        pytest.param("frost-button", "", True, id="no photo at all"),
+    ],
+)
+def test_a_picture_stands_in_where_clients_see_no_photo(
+    look: str, hidden: str, needed: bool
+) -> None:
+    studio, _ = read_studio(conftest.STUDIO)
+    assert studio is not None
+    hide(studio, hidden)
+    assert needs_card(studio, look_by_id(look, studio.recipes)) is needed
+
+
+def test_a_card_that_was_cut_off_is_made_again(tmp_path: Path) -> None:
+    studio, _ = read_studio(STARTER)
+    assert studio is not None
+
+    def draw() -> dict[str, bytes]:
+        return draw_all(studio, tmp_path, lambda what, done, total: None).cards
+
+    first = draw()
+    kept = [*tmp_path.glob("*.jpg")]
+    assert first and len(kept) == len(set(first.values()))
+    for file in kept:
+        file.write_bytes(file.read_bytes()[:400])
+    assert draw() == first
+
+
+def test_a_photo_goes_before_the_picture() -> None:
+    picture = PictureView("a.svg", 'drawing of "it"', 12, 14, "a.jpg")
+    photo = PhotoView("photo", "", 3, 2, "", (), "b.jpg")
+    assert Share.of_image(ImagePair(picture, photo)) == Share("b.jpg", "photo")
+    assert Share.of_image(ImagePair(picture, None)) == Share("a.jpg", 'drawing of "it"')
