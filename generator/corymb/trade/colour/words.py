@@ -25,7 +25,7 @@ WORDS = (
     "grey",
     "brown",
 )
-HUES = ((20, "pink"), (42, "red"), (75, "orange"), (108, "yellow"), (165, "green"), (285, "blue"))
+HUES = ((19, "pink"), (42, "red"), (75, "orange"), (108, "yellow"), (175, "green"), (285, "blue"))
 """Where each family ends, in degrees of OKLCh hue, from 0 upwards."""
 
 GREY = 0.03
@@ -39,7 +39,7 @@ def colour_word(hex_: str) -> str:
     if light > 0.86 and chroma < 0.075 and 60 < hue < 115:
         return "cream" if chroma > 0.025 else "white"
     if chroma < GREY:
-        return "white" if light > 0.88 else "grey" if light > 0.45 else "brown"
+        return "white" if light > 0.88 else "grey" if light > 0.44 else "brown"
     return _by_hue(light, chroma, hue)
 
 
