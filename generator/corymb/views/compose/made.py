@@ -25,7 +25,7 @@ def made_cards(catalogue: Catalogue) -> tuple[MadeCard, ...]:
         MadeCard(
             title=made.title,
             href=addresses.of_made(made.id),
-            when=month_and_year(made.date, catalogue.studio.house),
+            when=month_and_year(made.date),
             photo=_photos(catalogue, made)[0],
             recipe_name=catalogue.studio.recipes[made.recipe].name,
         )
@@ -38,7 +38,7 @@ def made_view(catalogue: Catalogue, made: MadeWork) -> MadeView:
     recipe = catalogue.studio.recipes[made.recipe]
     client = MadeView(
         title=made.title,
-        when=month_and_year(made.date, catalogue.studio.house),
+        when=month_and_year(made.date),
         about=made.about,
         photos=_photos(catalogue, made),
         recipe=card_of(catalogue, recipe),

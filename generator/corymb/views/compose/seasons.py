@@ -5,17 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from functools import lru_cache
 
+from corymb.language import gettext as _
+from corymb.language import pgettext, spoken
+from corymb.language.locales import month_names
 from corymb.studio.values.season import Season
-from corymb.studio.words import MONTHS
 from corymb.trade.looks import Look
 from corymb.trade.season.weeks import WEEKS, month_of, weeks_of
 from corymb.views.compose.answers import cell_words
 from corymb.views.compose.catalogue import Catalogue
-from corymb.views.compose.states import STATE_WORDS
+from corymb.views.compose.states import words_of_states
 from corymb.views.compose.wording import sentence, spans_of, third_of
 from corymb.views.season import CellState, SeasonView, WeekCell
-
-SAYS = {**STATE_WORDS, "pictured": "stands"}
 
 
 def season_of_look(catalogue: Catalogue, look: Look) -> SeasonView:
@@ -35,21 +35,31 @@ def season_of_stem(catalogue: Catalogue, stem_id: str) -> SeasonView:
     return season_view(catalogue.beds.weeks(stem_id))
 
 
-@lru_cache(maxsize=4096)
 def season_view(weeks: frozenset[int]) -> SeasonView:
     """The strip of something that stands in some weeks and doesn't in the others."""
+    return _standing(weeks, spoken())
+
+
+@lru_cache(maxsize=4096)
+def _standing(weeks: frozenset[int], language: str) -> SeasonView:
+    """Kept by the language it is said in, for the same weeks are asked for on many pages."""
     states: dict[int, CellState] = {w: "pictured" if w in weeks else "none" for w in WEEKS}
-    return _view(states, {week: SAYS[state] for week, state in states.items()})
+    says = {**words_of_states(), "pictured": pgettext("in the beds", "stands")}
+    return _view(states, {week: says[state] for week, state in states.items()})
 
 
 def _view(states: Mapping[int, CellState], says: Mapping[int, str]) -> SeasonView:
-    also, swaps = _spans(states, "variant"), _spans(states, "swaps")
+    pictured = _spans(states, "pictured") or _("not as pictured in any week of the year")
     return SeasonView(
         cells=tuple(_cells(states, says)),
-        sentence=sentence(_spans(states, "pictured") or "not as pictured in any week of the year"),
-        variant_sentence=sentence(f"{STATE_WORDS['variant']}: {also}" if also else ""),
-        swaps_sentence=sentence(f"{STATE_WORDS['swaps']}: {swaps}" if swaps else ""),
+        sentence=sentence(pictured),
+        variant_sentence=_also(_("with a variant: {weeks}"), _spans(states, "variant")),
+        swaps_sentence=_also(_("with swaps: {weeks}"), _spans(states, "swaps")),
     )
+
+
+def _also(told: str, weeks: str) -> str:
+    return sentence(told.format(weeks=weeks)) if weeks else ""
 
 
 def _spans(states: Mapping[int, CellState], wanted: CellState) -> str:
@@ -57,7 +67,8 @@ def _spans(states: Mapping[int, CellState], wanted: CellState) -> str:
 
 
 def _cells(states: Mapping[int, CellState], says: Mapping[int, str]) -> Iterable[WeekCell]:
+    # L10N: a week of the year, the part of the month it lies in, and what can be had then.
+    told, months = _("Week {week}, {when}: {says}"), month_names()
     for week in WEEKS:
-        month = MONTHS[month_of(week) - 1]
-        words = f"Week {week}, {third_of(week)}: {says[week]}"
-        yield WeekCell(week, month, states[week], words)
+        words = told.format(week=week, when=third_of(week), says=says[week])
+        yield WeekCell(week, months[month_of(week) - 1], states[week], words)

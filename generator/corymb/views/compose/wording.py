@@ -7,14 +7,13 @@ from datetime import date, timedelta
 from decimal import ROUND_HALF_UP, Decimal
 
 from babel import Locale
-from babel.dates import format_date
 from babel.numbers import format_currency, format_decimal, get_currency_precision
 
+from corymb.language import gettext as _
+from corymb.language import pgettext
+from corymb.language.locales import and_list, month_in_date, month_of_year
 from corymb.studio.models import StudioFile
-from corymb.studio.saying import and_list
 from corymb.studio.values.money import PriceGuide
-from corymb.studio.values.season import Season
-from corymb.studio.words import MONTHS, THIRDS
 from corymb.trade.season.weeks import COMMON_YEAR, WEEKS, runs_of, thursday
 
 
@@ -50,7 +49,12 @@ def to_the_cent(amount: Decimal, house: StudioFile) -> str:
 def percent(share: Decimal, house: StudioFile) -> str:
     """A share to at most one decimal: `13.5 %`, `58 %`."""
     whole = (share * 100).quantize(Decimal("0.1"), ROUND_HALF_UP)
-    return f"{number(whole.normalize(), house)} %"
+    return percent_words(number(whole.normalize(), house))
+
+
+def percent_words(figures: str | int) -> str:
+    """`33 %`, of a number that is written already."""
+    return _("{number} %").format(number=figures)
 
 
 def _with_decimals(locale: str, digits: int) -> str:
@@ -63,7 +67,8 @@ def price_guide(guide: PriceGuide | None, house: StudioFile) -> str:
     """A guide price as a client reads it: `from €28`; empty when there is none."""
     if guide is None:
         return ""
-    return f"{'from ' if guide.from_ else ''}{money(guide.amount, house)}"
+    price = money(guide.amount, house)
+    return _("from {price}").format(price=price) if guide.from_ else price
 
 
 def number(value: float | Decimal, house: StudioFile) -> str:
@@ -71,9 +76,27 @@ def number(value: float | Decimal, house: StudioFile) -> str:
     return format_decimal(value, locale=locale_of(house))
 
 
-def month_and_year(day: date, house: StudioFile) -> str:
+def number_word(number: int) -> str:
+    """`three`; beyond ten in figures."""
+    words = (
+        pgettext("how many", "no"),
+        pgettext("how many", "one"),
+        pgettext("how many", "two"),
+        pgettext("how many", "three"),
+        pgettext("how many", "four"),
+        pgettext("how many", "five"),
+        pgettext("how many", "six"),
+        pgettext("how many", "seven"),
+        pgettext("how many", "eight"),
+        pgettext("how many", "nine"),
+        pgettext("how many", "ten"),
+    )
+    return words[number] if number < len(words) else str(number)
+
+
+def month_and_year(day: date) -> str:
     """`September 2025`."""
-    return format_date(day, "LLLL y", locale=locale_of(house))
+    return month_of_year(day)
 
 
 def sentence(text: str) -> str:
@@ -81,7 +104,7 @@ def sentence(text: str) -> str:
     text = text.strip()
     if not text:
         return ""
-    return text[0].upper() + text[1:] + ("" if text[-1] in ".!?" else ".")
+    return text[0].upper() + text[1:] + ("" if text[-1] in ".!?。" else ".")
 
 
 def third_of(week: int) -> str:
@@ -91,24 +114,32 @@ def third_of(week: int) -> str:
 
 def third_of_day(day: date) -> str:
     """The part of the month a day falls in: `late July`."""
-    third = THIRDS[min((day.day - 1) // 10, 2)]
-    return f"{third} {MONTHS[day.month - 1]}"
+    return third_words(min((day.day - 1) // 10, 2), day.month)
 
 
-def window_words(season: Season) -> str:
-    """A season as it was written, with the dash that print uses: `early July – mid October`."""
-    return str(season).replace(" - ", " – ")
+def third_words(third: int, month: int) -> str:
+    """The first, second or last part (0 to 2) of a month (1 to 12): `early July`."""
+    # L10N: {month} has the form that it has within a date: in Polish `lipca`.
+    thirds = _("early {month}"), _("mid {month}"), _("late {month}")
+    return thirds[third].format(month=month_in_date(month))
 
 
 def span_words(first: str, last: str) -> str:
     """`early July to mid October`, or `late July` for two that are called the same."""
-    return first if first == last else f"{first} to {last}"
+    if first == last:
+        return first
+    return pgettext("parts of the year", "{first} to {last}").format(first=first, last=last)
+
+
+def all_year() -> str:
+    """Every week of the year."""
+    return _("all year")
 
 
 def spans_of(weeks: frozenset[int]) -> str:
     """The weeks in words: `early July to mid October, late November`; all year; or empty."""
     if len(weeks) == len(WEEKS):
-        return "all year"
+        return all_year()
     spans = []
     for first, last in runs_of(weeks):
         spans.append(span_words(third_of(first), third_of(last)))
