@@ -20,8 +20,8 @@ from corymb.studio.values.friendly import Choice, Friendly
 from tests.site.secret_values import Maker, Secrets, secret_for
 
 PUBLIC = {
-    "studio": "name tagline about language place.name contact.email contact.phone styles.*.name "
-    "styles.*.plural styles.*.about styles.*.known_object",
+    "studio": "name tagline about language lengths_in place.name contact.email contact.phone "
+    "styles.*.name styles.*.plural styles.*.about styles.*.known_object",
     "stems": "group stems.*.name stems.*.botanical stems.*.use stems.*.form stems.*.colours "
     "stems.*.green stems.*.head stems.*.head_length stems.*.heads_per_stem stems.*.length "
     "stems.*.in_season stems.*.at_best stems.*.vase_life stems.*.hazards stems.*.caution "

@@ -73,6 +73,9 @@ LIGHTS = ("daylight", "candle", "warm lamps", "cool lamps")
 HANDOVERS = ("collection", "delivery")
 """How the flowers reach the client."""
 
+LENGTH_UNITS = ("cm", "inches")
+"""In what pages show lengths; files may be written in either."""
+
 CONSENTS = ("clients", "staff", "nobody")
 """Who may see a photo."""
 

@@ -26,6 +26,7 @@ from corymb.studio.values.fields import (
     LatitudeField,
     LengthField,
     LengthRangeField,
+    LengthUnitField,
     LongitudeField,
     MarkUpField,
     MoneyField,
@@ -309,7 +310,9 @@ class StudioFile(FileModel):
     about: TextField = ""
     """One or two sentences on the front page."""
     language: LanguageField = "en"
-    """Language and country: how dates and money are written."""
+    """Language and country: what pages are written in, their dates and money too."""
+    lengths_in: LengthUnitField = "cm"
+    """In what pages show lengths: cm or inches. Files may be written in either."""
     place: Place
     """Where the beds are."""
     reference_place: ReferencePlace
