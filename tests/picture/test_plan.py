@@ -14,7 +14,7 @@ from corymb.picture.geometry import Point
 from corymb.picture.plan import Plan, draw_plan, key_of, plan_of
 from corymb.picture.plan.heads import crowding_of
 from corymb.picture.plan.outlines import Fan, Ground, Long, Round, Wreath
-from corymb.picture.plan.phyllotaxis import GOLDEN_ANGLE, vogel
+from corymb.picture.shapes import GOLDEN_ANGLE
 from tests.picture.demo import arrangement as look
 from tests.picture.demo import demo_looks
 from tests.picture.samples import ARRANGEMENTS, COSMOS, DAHLIA, IVY, LARKSPUR
@@ -23,52 +23,11 @@ SVG = "{http://www.w3.org/2000/svg}"
 every = pytest.mark.parametrize("arrangement", ARRANGEMENTS.values(), ids=ARRANGEMENTS)
 
 
-def test_the_golden_angle_is_vogel_s() -> None:
-    assert math.degrees(GOLDEN_ANGLE) == pytest.approx(137.50776405003785, abs=1e-12)
-    assert pytest.approx(2.399963229728653, abs=1e-12) == GOLDEN_ANGLE
-
-
-@pytest.mark.parametrize(
-    ("n", "place"),
-    [
-        (1, (-0.737369, 0.675490)),
-        (2, (0.123639, -1.408799)),
-        (3, (1.053847, 1.374557)),
-        (5, (1.886694, -1.200160)),
-        (8, (2.656802, 0.970260)),
-        (100, (3.292555, 9.442409)),
-    ],
-)
-def test_florets_stand_where_vogel_puts_them(n: int, place: tuple[float, float]) -> None:
-    """Vogel 1979, Math. Biosciences 44:179-189, with c = 1; worked out by hand."""
-    assert vogel(n) == pytest.approx(place, abs=1e-5)
-
-
-def test_the_first_and_the_fourth_floret_are_the_closest() -> None:
-    """Math::PlanePath::VogelFloret (K. Ryde): radius factor 0.6242, closest are 1 and 4."""
-    pairs = combinations(range(1, 201), 2)
-    apart = {pair: vogel(pair[0]).distance(vogel(pair[1])) for pair in pairs}
-    closest = min(apart, key=lambda pair: apart[pair])
-    assert closest == (1, 4)
-    assert apart[closest] == pytest.approx(1.60195, abs=1e-4)
-    assert 1 / apart[closest] == pytest.approx(0.6242, abs=1e-4)
-
-
-def test_the_nearest_florets_are_a_fibonacci_number_apart() -> None:
-    places = [vogel(n) for n in range(1, 201)]
-    steps = set()
-    for n in range(20, 150):
-        others = [other for other in range(200) if other != n]
-        nearest = min(others, key=lambda other: places[n].distance(places[other]))
-        steps.add(abs(nearest - n))
-    assert steps == {13, 21, 34}
-
-
 def test_heads_of_one_size_with_room_stand_on_vogel_s_spiral() -> None:
     few = dataclasses.replace(DAHLIA, count=13, head_cm=1.0)
     plan = plan_of(Arrangement("x", "posy", Vessel("hand"), 60, 30, (few,)))
     for index, head in enumerate(plan.heads):
-        turn = math.atan2(head.at.y, head.at.x) - math.atan2(*reversed(vogel(index + 1)))
+        turn = math.atan2(head.at.y, head.at.x) - (index + 1) * GOLDEN_ANGLE
         assert math.remainder(turn, math.tau) == pytest.approx(0, abs=1e-9)
         assert math.hypot(*head.at) == pytest.approx(30 * math.sqrt((index + 0.5) / 13))
 

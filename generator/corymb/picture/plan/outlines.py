@@ -11,7 +11,7 @@ from typing import Protocol
 
 from corymb.picture.geometry import Box, Point
 from corymb.picture.paths import Outline, disc, polyline
-from corymb.picture.plan.phyllotaxis import GOLDEN_ANGLE
+from corymb.picture.plan.phyllotaxis import turned
 
 HEART, FLAT = 0.44, 0.56  # of a fan's depth: where its middle lies, and how flat its spiral is
 
@@ -47,8 +47,7 @@ class Round:
         return Box(-self.half, -self.half, self.half, self.half)
 
     def place(self, index: int, part: float) -> Point:
-        reach, turn = self.half * math.sqrt(part), (index + 1) * GOLDEN_ANGLE
-        return Point(reach * math.cos(turn), reach * math.sin(turn))
+        return turned(index, self.half * math.sqrt(part))
 
     def kept(self, at: Point, r: float) -> Point:
         return _drawn_in(at, Point(0, 0), self.half - r)
@@ -140,8 +139,8 @@ class Fan:
 
     def place(self, index: int, part: float) -> Point:
         """Vogel's spiral drawn flat, about a heart that stands well before the wall."""
-        reach, turn = self.half * math.sqrt(part), (index + 1) * GOLDEN_ANGLE
-        return Point(reach * math.cos(turn), self.half * HEART + reach * FLAT * math.sin(turn))
+        x, y = turned(index, self.half * math.sqrt(part))
+        return Point(x, self.half * HEART + FLAT * y)
 
     def kept(self, at: Point, r: float) -> Point:
         """Off the wall first, then in along the arc, no nearer to the wall than before."""

@@ -1,18 +1,20 @@
-"""In which places do a flower head's florets stand, and so the heads of a round arrangement?
+"""In which directions do a round arrangement's heads stand from its middle, one after the other?
 
 H. Vogel, "A better way to construct the sunflower head", Mathematical Biosciences 44 (1979),
-179-189: the n-th floret stands at n times the golden angle and at a distance of c times the
-square root of n. Neighbours are then a Fibonacci number apart, and no place is left empty.
+179-189: the n-th floret of a flower head stands at n times the golden angle, and further out by
+the square root of n. Neighbours are then a Fibonacci number apart, and no place is left empty.
 """
 
 import math
 
 from corymb.picture.geometry import Point
+from corymb.picture.shapes import GOLDEN_ANGLE
 
-GOLDEN_ANGLE = math.pi * (3 - math.sqrt(5))
 
+def turned(index: int, reach: float) -> Point:
+    """The place `reach` from the middle, for the head of this number from 0; y as in mathematics.
 
-def vogel(n: int, c: float = 1.0) -> Point:
-    """The place of floret n, counted from 1; angles from the right, y as in mathematics."""
-    reach, turn = c * math.sqrt(n), n * GOLDEN_ANGLE
+    Floret n of Vogel's is number n - 1 here, at a reach of the square root of n.
+    """
+    turn = (index + 1) * GOLDEN_ANGLE
     return Point(reach * math.cos(turn), reach * math.sin(turn))
