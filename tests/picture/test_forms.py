@@ -1,6 +1,7 @@
 """Each flower form keeps to the size and the colours it is asked for."""
 
 import re
+from math import pi
 from random import Random
 
 import pytest
@@ -8,6 +9,8 @@ from coloraide import Color
 
 from corymb.picture.colour import Palette, shade
 from corymb.picture.forms import FORMS, Drawn, Facing, Head
+from corymb.trade.colour.areas import FILLED
+from tests.picture.covered import covered
 from tests.picture.samples import BY_FORM
 
 CM = 20.0
@@ -16,10 +19,11 @@ every_form = pytest.mark.parametrize("form", FORMS)
 
 
 def drawn(form: str, across_cm: float, length_cm: float, colours: str = "e8c2b4 80 c98472 20",
-          roll: int = 0) -> Drawn:  # fmt: skip
+          roll: int = 0, view: int = 0) -> Drawn:  # fmt: skip
     words = colours.split()
     palette = Palette.of(tuple((words[n], float(words[n + 1])) for n in range(0, len(words), 2)))
-    head = Head(across_cm * CM, length_cm * CM, palette, GREEN, Random(f"{form}{roll}"), CM)
+    dice = Random(f"{form}{roll}")
+    head = Head(across_cm * CM, length_cm * CM, palette, GREEN, dice, CM, view=view)
     return FORMS[form].draw(head)
 
 
@@ -111,6 +115,28 @@ def test_lighter_and_darker_papers_balance(form: str) -> None:
         for paper in own
     ]
     assert abs(sum(steps) / len(steps)) < 0.03
+
+
+VIEWED = ["umbel", "cluster", "globe", "rosette", "cup"]
+
+
+@pytest.mark.parametrize("form", VIEWED)
+def test_each_view_of_a_head_is_another_and_as_wide(form: str) -> None:
+    views = [drawn(form, 7, 7, view=view) for view in range(FORMS[form].cuts)]
+    assert len({view.pieces for view in views}) == len(views) > 1
+    for view in views:
+        assert view.box.width / CM == pytest.approx(7, rel=0.09)
+
+
+@pytest.mark.parametrize("across_cm", [3.0, 7.0, 12.0])
+@pytest.mark.parametrize("form", VIEWED)
+def test_each_view_covers_about_as_much_as_the_colours_are_reckoned_by(
+    form: str, across_cm: float
+) -> None:
+    disc = pi / 4 * (across_cm * CM) ** 2
+    for view in range(FORMS[form].cuts):
+        part = covered(drawn(form, across_cm, across_cm, view=view)) / disc
+        assert part == pytest.approx(FILLED[form], rel=0.2)
 
 
 @every_form

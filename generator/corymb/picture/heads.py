@@ -26,10 +26,10 @@ class HeadShop:
         """The id of the cut head that this bloom shows."""
         length, step = self._length(bloom)
         order = next(i for i, stem in enumerate(self.arrangement.stems) if stem is bloom.stem)
-        piece = bloom.piece % FORMS[bloom.stem.form].cuts
+        piece = (bloom.piece + 2 * bloom.mirrored) % FORMS[bloom.stem.form].cuts
         name = f"{self.prefix}-{order}{'abc'[step]}{piece if step == 0 else ''}"
         if name not in self.definitions:
-            self.definitions[name] = self._cut(bloom.stem, length, name)
+            self.definitions[name] = self._cut(bloom.stem, length, name, piece)
         return name
 
     def _length(self, bloom: Bloom) -> tuple[float, int]:
@@ -40,7 +40,7 @@ class HeadShop:
         step = round((longest - bloom.length_cm) / apart) if apart > longest * 0.02 else 0
         return longest - step * apart, step
 
-    def _cut(self, stem: PictureStem, length_cm: float, name: str) -> str:
+    def _cut(self, stem: PictureStem, length_cm: float, name: str, view: int) -> str:
         head = Head(
             across=stem.head_cm * self.cm,
             length=length_cm * self.cm,
@@ -49,6 +49,7 @@ class HeadShop:
             rng=dice(self.arrangement.id, stem.id, name.rpartition("-")[2]),
             cm=self.cm,
             heads=stem.heads_per_stem,
+            view=view,
         )
         drawn = FORMS[stem.form].draw(head)
         return element("g", drawn.pieces, id=name) + element("g", drawn.silhouette, id=f"{name}s")

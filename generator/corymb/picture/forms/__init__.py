@@ -33,27 +33,28 @@ class Form:
     facing: Facing
     length: float = 1.0  # widths long where the stem's file gives no length
     divisible: bool = False  # whether a sprig of it may stand for the whole, in small pieces
-    cuts: int = 2  # how many different heads are cut; even textures need but one
+    tip: float = 5.0  # of a longer wand a specimen shows so many widths of the tip, or it is a hair
+    cuts: int = 2  # how many different heads are cut, each seen from another side
 
 
 FORMS: dict[str, Form] = {
     "rosette": Form(rosette.draw, Facing.FRONT),
     "daisy": Form(daisy.draw, Facing.FRONT),
-    "umbel": Form(umbel.draw, Facing.FRONT, divisible=True, cuts=1),
-    "globe": Form(globe.draw, Facing.FRONT, cuts=1),
-    "cluster": Form(cluster.draw, Facing.FRONT, divisible=True, cuts=1),
+    "umbel": Form(umbel.draw, Facing.FRONT, divisible=True, cuts=3),
+    "globe": Form(globe.draw, Facing.FRONT),
+    "cluster": Form(cluster.draw, Facing.FRONT, divisible=True, cuts=3),
     "cup": Form(cup.draw, Facing.SIDE),
     "trumpet": Form(trumpet.draw, Facing.FRONT),
     "spike": Form(spike.draw, Facing.SIDE, divisible=True, length=4.0),
-    "bell": Form(bell.draw, Facing.SIDE),
+    "bell": Form(bell.draw, Facing.SIDE, tip=3.2),
     "plume": Form(plume.draw, Facing.SIDE, divisible=True, length=3.0),
     "leaf-spray": Form(leaf_spray.draw, Facing.SIDE, divisible=True, length=2.5),
-    "blade": Form(blade.draw, Facing.SIDE, divisible=True, length=6.0),
+    "blade": Form(blade.draw, Facing.SIDE, divisible=True, length=6.0, tip=3.5),
     "berry": Form(berry.draw, Facing.SIDE, divisible=True),
     "pod": Form(pod.draw, Facing.SIDE),
-    "twig": Form(twig.draw, Facing.SIDE, divisible=True, length=9.0),
-    "tassel": Form(tassel.draw, Facing.HANGING, divisible=True, length=6.0),
-    "trail": Form(trail.draw, Facing.HANGING, divisible=True, length=5.0),
+    "twig": Form(twig.draw, Facing.SIDE, divisible=True, length=9.0, tip=2.8),
+    "tassel": Form(tassel.draw, Facing.HANGING, divisible=True, length=6.0, tip=7.0),
+    "trail": Form(trail.draw, Facing.HANGING, divisible=True, length=5.0, tip=3.5),
 }
 
 __all__ = ["FORMS", "Drawn", "Facing", "Form", "Head"]

@@ -10,14 +10,15 @@ from dataclasses import dataclass, field
 from enum import Enum
 from random import Random
 
-from corymb.picture.colour import Palette, shade
+from corymb.picture.colour import Palette, lightness, shade
 from corymb.picture.geometry import Box, Point
 from corymb.picture.paths import Outline, box_of, polyline, smooth, written
 from corymb.picture.seed import give
 from corymb.picture.shapes import leaf, rib
-from corymb.picture.svg import Attribute, element
+from corymb.picture.svg import Attribute, element, number, tenths
 
 EDGE = 0.09  # how much darker the edge of a layer is than its face, in OKLCh lightness
+PALE, PALE_EDGE = 0.9, 0.13  # no paper is lighter than white: pale petals are told by their edges
 VARY = 0.02  # how far neighbouring pieces of one colour differ
 
 
@@ -38,6 +39,7 @@ class Head:
     rng: Random
     cm: float
     heads: int = 1  # how many such heads the stem bears
+    view: int = 0  # from which of the form's sides, so that not all heads are alike
 
     @property
     def radius(self) -> float:
@@ -83,20 +85,48 @@ class Sheet:
         colour: str,
         drop: float,
         inside: bool = False,
-        edge: float = EDGE,
+        rim: float = 0.0,
     ) -> None:
-        """Pieces with the darker edge of their paper showing by `drop` underneath."""
+        """Pieces with the darker edge of their paper showing by `drop` underneath.
+
+        With a `rim` it shows a little all round, which parts petals that lie above each other.
+        """
         if not outlines:
             return
         path = written(outlines)
-        below = element(
-            "path",
-            d=path,
-            fill=shade(colour, -edge),
-            transform=f"translate({drop * 0.35:.1f} {drop:.1f})",
-        )
-        self.pieces.append(below)
+        self._edge(path, colour, drop, rim)
         self._cut(path, outlines, colour, inside)
+
+    def _edge(self, path: str, colour: str, drop: float, rim: float) -> None:
+        dark = edge_of(colour)
+        round_it: dict[str, Attribute] = {"stroke": dark, "stroke_width": rim} if rim else {}
+        fall = f"translate({drop * 0.35:.1f} {drop:.1f})"
+        self.pieces.append(element("path", d=path, fill=dark, **round_it, transform=fall))
+
+    def stamped(
+        self, piece: Outline, places: list[Point], colour: str, drop: float, inside: bool = False
+    ) -> None:
+        """The same piece at many places, as one layer; written alike, it packs very small."""
+        if not places:
+            return
+        text = piece.written()
+        steps = text[min(text.find(letter) for letter in "cl" if letter in text) :]
+        starts = [Point(piece.start.x + place.x, piece.start.y + place.y) for place in places]
+        path = "".join(f"M{number(x)} {number(y)}{steps}" for x, y in starts)
+        self._edge(path, colour, drop, 0.0)
+        self.pieces.append(element("path", d=path, fill=colour))
+        if inside:
+            return
+        self.silhouette.append(element("path", d=path, fill="currentColor"))
+        own, all_ = box_of([piece]), Box.around(places)
+        self._grow(
+            Box(
+                all_.left + own.left,
+                all_.top + own.top,
+                all_.right + own.right,
+                all_.bottom + own.bottom,
+            )
+        )
 
     def line(self, outline: Outline, colour: str, width: float) -> None:
         """A stalk: a strip as long as the curve and `width` wide."""
@@ -116,13 +146,7 @@ class Sheet:
         """Many round pieces at once: strokes of no length with round ends, the shortest way."""
         if not places:
             return
-        path = "".join(f"{polyline([place]).written().removesuffix('z')}h0" for place in places)
-        strokes: dict[str, Attribute] = {
-            "d": path,
-            "fill": "none",
-            "stroke_width": across,
-            "stroke_linecap": "round",
-        }
+        strokes = _dotted(places, across)
         self.pieces.append(element("path", **strokes, stroke=colour))
         if not inside:
             self.silhouette.append(element("path", **strokes, stroke="currentColor"))
@@ -136,8 +160,11 @@ class Sheet:
 
     def dot_layer(self, places: list[Point], across: float, colour: str, drop: float) -> None:
         """Dots with the darker edge of their paper below."""
-        below = [Point(place.x + drop * 0.35, place.y + drop) for place in places]
-        self.dots(below, across, shade(colour, -EDGE), True)
+        if not places:
+            return
+        fall = f"translate({drop * 0.35:.1f} {drop:.1f})"
+        below = element("path", **_dotted(places, across), stroke=edge_of(colour), transform=fall)
+        self.pieces.append(below)
         self.dots(places, across, colour)
 
     def leaf(
@@ -161,6 +188,37 @@ class Sheet:
 
     def _grow(self, box: Box) -> None:
         self.box = box if self.box is None else self.box.joined(box)
+
+
+def _dotted(places: list[Point], across: float) -> dict[str, Attribute]:
+    """From dot to dot in steps, so that dots set alike are written alike, and pack small."""
+    path, x, y = "", 0, 0
+    for place in places:
+        right, down = round(place.x * 10) - x, round(place.y * 10) - y
+        path += f"m{tenths(right)} {tenths(down)}h0"
+        x, y = x + right, y + down
+    strokes: dict[str, Attribute] = {"d": path, "fill": "none"}
+    return strokes | {"stroke_width": across, "stroke_linecap": "round"}
+
+
+def edge_of(colour: str) -> str:
+    """The edge of a paper, darker than its face; more so where the face is nearly white."""
+    return shade(colour, -PALE_EDGE if lightness(colour) > PALE else -EDGE)
+
+
+def dealt(palette: Palette, count: int, rng: Random) -> list[str]:
+    """A colour for each of so many florets: the shares kept, the colours well mixed."""
+    colours = [palette.at((index + 0.5) / count) for index in range(count)]
+    rng.shuffle(colours)
+    return colours
+
+
+def eyed(palette: Palette) -> Palette:
+    """The colours of the florets where the heart's colour is seen in their eyes."""
+    if len(palette.colours) == 1:
+        return palette
+    shares, whole = palette.shares[:-1], sum(palette.shares[:-1]) or 1.0
+    return Palette(palette.colours[:-1], tuple(share / whole for share in shares))
 
 
 def varied(colour: str, rng: Random, amount: float = VARY) -> str:

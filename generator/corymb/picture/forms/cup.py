@@ -9,6 +9,8 @@ from corymb.picture.shapes import petal, spiral
 
 BACK = ((0.0, 1.0), (-30.0, 1.02), (30.0, 1.02))
 FRONT = ((-42.0, 0.86), (42.0, 0.86), (2.0, 0.68))
+LOWER = (1.0, 0.8)  # how high the nearest petal stands in each view: from the side, from above
+DEEPER = (1.0, 1.35)  # and how far open the cup looks
 
 
 def draw(head: Head) -> Drawn:
@@ -17,17 +19,16 @@ def draw(head: Head) -> Drawn:
     main, high = head.palette.main, head.across * 0.88
     for lean, part in BACK:
         cut = _petal(high * part, r * 0.92, lean + give(rng, 3), head.across)
-        sheet.layer([cut], shade(main, -0.035 + give(rng, 0.01)), r * 0.03)
+        sheet.layer([cut], shade(main, -0.035 + give(rng, 0.01)), r * 0.03, rim=r * 0.02)
     _heart(sheet, head, high)
     for index, (lean, part) in enumerate(FRONT):
-        cut = _petal(high * part, r * 1.0, lean + give(rng, 3), head.across)
+        tall = high * part * (LOWER[head.view % 2] if index == 2 else 1.0)
+        cut = _petal(tall, r * 1.0, lean + give(rng, 3), head.across)
         colour = main if index < 2 else head.palette.at(0.3)
-        sheet.layer([cut], shade(colour, 0.008 * index + give(rng, 0.008)), r * 0.035)
-    sheet.cut(
-        [_petal(high * 0.5, r * 0.07, lean, head.across) for lean in (-4, 8)],
-        shade(main, -0.05),
-        True,
-    )
+        light = 0.012 * index + give(rng, 0.008)
+        sheet.layer([cut], shade(colour, light), r * 0.035, rim=r * 0.02)
+        folds = [_petal(tall * 0.8, r * 0.05, lean * 0.95 + way, head.across) for way in (-5, 6)]
+        sheet.cut(folds, shade(colour, light - 0.05), True)
     return sheet.finished()
 
 
@@ -41,10 +42,12 @@ def _petal(length: float, width: float, lean: float, across: float) -> Outline:
 def _heart(sheet: Sheet, head: Head, high: float) -> None:
     """What one sees inside: the heart's colour, and its stamens if it has a heart of its own."""
     r = head.radius
-    sheet.cut([disc(0, -high * 0.6, r * 0.6, r * 0.3)], shade(head.palette.main, -0.1), True)
+    deep = DEEPER[head.view % 2]
+    mouth = disc(0, -high * 0.6, r * 0.6, r * 0.3 * deep)
+    sheet.cut([mouth], shade(head.palette.main, -0.1), True)
     share = head.palette.heart_share
     if share:
         size = r * min(0.55, max(0.24, share**0.5 * 0.8))
-        sheet.cut([disc(0, -high * 0.62, size, size * 0.62)], head.palette.heart, True)
+        sheet.cut([disc(0, -high * 0.62, size, size * 0.62 * deep)], head.palette.heart, True)
         dots = [Point(p.x, p.y - high * 0.66) for p in spiral(14, size * 1.25, 0.6)]
         sheet.dots(dots, size * 0.22, varied(head.palette.heart, head.rng, 0.05), True)

@@ -2,8 +2,8 @@
 
 import math
 
-from corymb.picture.colour import shade
-from corymb.picture.forms.base import Drawn, Head, Sheet, sorted_by_colour, varied
+from corymb.picture.colour import lightness, shade
+from corymb.picture.forms.base import PALE, Drawn, Head, Sheet, sorted_by_colour, varied
 from corymb.picture.paths import disc
 from corymb.picture.seed import give
 from corymb.picture.shapes import lens, petal, spiral
@@ -24,8 +24,10 @@ def draw(head: Head) -> Drawn:
             notch = 0.05 if count == 8 else 0.0
             angle = turn + step * 360 / count + give(rng, 2.5)
             petals.append((angle, petal(length, width, 0.74, 0.0, notch).at(0, 0, angle)))
-        colour = shade(head.palette.main, -0.015 + 0.03 * layer)
-        sheet.layer([cut for _, cut in petals], colour, head.across * 0.014)
+        dark = 0.045 if lightness(head.palette.main) > PALE else 0.015
+        colour = shade(head.palette.main, 0.015 if layer else -dark)
+        rim = head.across * 0.007 * layer
+        sheet.layer([cut for _, cut in petals], colour, head.across * 0.014, rim=rim)
         for angle, _ in petals:
             _folds(sheet, head, angle, middle, colour)
     _disc(sheet, head, middle)

@@ -19,27 +19,30 @@ def draw(head: Head) -> Drawn:
 def _moon(head: Head) -> Drawn:
     """A thin disc in its rim, a point at the top, and the shadows of the seeds."""
     sheet, rng, r = Sheet(), head.rng, head.radius
-    colour, rim = head.palette.main, shade(head.palette.heart, -0.06)
-    tall = r * 1.14
+    colour, rim = head.palette.main, shade(head.palette.heart, -0.11)
+    tall = r * 1.04
     sheet.line(
         bow(Point(0, 0), Point(0, -r * 0.2), Point(0, -r * 0.2), Point(0, -r * 0.3)),
         head.green,
         r * 0.08,
     )
-    sheet.layer([disc(0, -tall - r * 0.12, r, tall)], rim, r * 0.04)
+    middle = -tall - r * 0.12
+    sheet.layer([disc(0, middle, r, tall)], rim, r * 0.06)
     sheet.cut([lens(r * 0.34, r * 0.1).at(0, -2 * tall - r * 0.04)], rim)
-    sheet.cut([disc(0, -tall - r * 0.12, r * 0.93, tall * 0.94)], colour, True)
-    sheet.cut([disc(-r * 0.2, -tall - r * 0.3, r * 0.6, tall * 0.62)], shade(colour, 0.03), True)
-    for side in (-1, 1, -1):
-        seed = disc(side * r * 0.3, -tall + give(rng, r * 0.6), r * 0.13, r * 0.17)
-        sheet.cut([seed], shade(colour, -0.05), True)
+    sheet.cut([disc(0, middle, r * 0.9, tall * 0.91)], shade(colour, -0.02), True)
+    sheet.cut([disc(-r * 0.07, middle - r * 0.06, r * 0.76, tall * 0.78)], colour, True)
+    for angle in (-48, 66, 158):
+        seed = Point(0, middle).towards(angle + give(rng, 22), r * 0.52)
+        thread = Point(0, middle).towards(angle, r * 0.88)
+        sheet.line(polyline([thread, seed]), shade(colour, -0.05), r * 0.03)
+        sheet.cut([disc(0, 0, r * 0.12, r * 0.18).at(*seed, angle)], shade(colour, -0.05), True)
     return sheet.finished()
 
 
 def _urn(head: Head) -> Drawn:
     """Ribs are cut from foot to crown."""
     sheet, rng, r = Sheet(), head.rng, head.radius
-    high = head.across * 1.12
+    high = head.across * 0.98
     colour = head.palette.main
     sheet.layer([_capsule(r, high)], colour, r * 0.05)
     for part in (-0.62, -0.22, 0.22, 0.62):
