@@ -9,16 +9,17 @@ from corymb.picture.svg import element, safe_id, text_element
 
 WIDE, HIGH = 400.0, 480.0
 MARGIN = 28.0
-TIP = 7.0  # of a longer wand, so many widths of its tip are shown: all of it would be a hair
-STALK = 0.42  # of the sheet's height is stalk, under a head that faces us
+STALK = 0.42  # of the sheet's height is stalk, under a round head
+ROUND = 1.2  # so many times as long as wide a head still counts as round
 
 
 def draw_stem(stem: PictureStem) -> str:
     """One head on its stalk as an SVG without a ground; the same values give the same bytes."""
     form = FORMS[stem.form]
-    length_cm = min(stem.head_length_cm or stem.head_cm * form.length, TIP * stem.head_cm)
+    length_cm = min(stem.head_length_cm or stem.head_cm * form.length, form.tip * stem.head_cm)
     room = HIGH - 2 * MARGIN
-    upright = room * (1 - STALK) if form.facing is Facing.FRONT else room * 0.82
+    round_ = form.facing is Facing.FRONT or length_cm < ROUND * stem.head_cm
+    upright = room * (1 - STALK) if round_ else room * 0.82
     tall_cm = stem.head_cm if form.facing is Facing.FRONT else max(length_cm, stem.head_cm)
     cm = min((WIDE - 2 * MARGIN) / stem.head_cm, upright / tall_cm)
     green = colour_hex(stem.green)
@@ -64,7 +65,7 @@ def _stalk(x: float, y: float, facing: Facing, green: str, cm: float) -> str:
     if not end:
         return element(
             "path",
-            d=f"M{x:.1f} {y:.1f}Q{x - 20:.1f} {y / 2:.1f} {x - 46:.1f} 0",
+            d=f"M{x:.1f} {y:.1f}Q{x - 46:.1f} {y:.1f} {x - 46:.1f} 0",
             fill="none",
             stroke=shade(green, -0.04),
             stroke_width=width,
