@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Sequence
 
+from corymb.language import gettext as _
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.looks import Look, name_of
 from corymb.trade.season.apart import never_together
@@ -20,7 +21,7 @@ from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.images import images_of
 from corymb.views.compose.plants import names_of, plant_words
-from corymb.views.compose.states import STATE_WORDS
+from corymb.views.compose.states import words_of_states
 from corymb.views.compose.swaps import swap_view
 from corymb.views.compose.week_words import week_words
 from corymb.views.compose.wording import sentence, spans_of
@@ -58,9 +59,10 @@ def state_words(catalogue: Catalogue, best: Best, page: Look | None = None) -> s
     """`as pictured`, `with the variant ‘Later in the year’ and swaps`, `not then`."""
     variant = catalogue.studio.recipes[best.look.recipe].variants.get(best.look.variant)
     if best.state in ("pictured", "none") or variant is None or best.look == page:
-        return STATE_WORDS[best.state]
-    named = f"with the variant ‘{variant.name}’"
-    return f"{named} and swaps" if best.state == "swaps" else named
+        return words_of_states()[best.state]
+    if best.state == "swaps":
+        return _("with the variant ‘{variant}’ and swaps").format(variant=variant.name)
+    return _("with the variant ‘{variant}’").format(variant=variant.name)
 
 
 def cell_words(catalogue: Catalogue, best: Best, page: Look | None = None) -> str:
@@ -78,20 +80,38 @@ def why_not(catalogue: Catalogue, answers: Sequence[Answer]) -> str:
     always = [stem for stem, count in weeks.items() if count == len(alone or answers)]
     names = names_of(catalogue, always or [stem for stem, _ in weeks.most_common()])
     if not alone:
-        return f"too much would change without {names}"
-    more = ", and more in part of it" if always and len(always) < len(weeks) else ""
-    now_and_then = "" if always else "at one time or another "
-    if catalogue.staff:
-        return f"{now_and_then}nothing stands in for {names}{more}"
-    return f"not out {now_and_then or 'then'}: {names}{more}".replace(" :", ":")
+        told = _("too much would change without {stems}")
+    elif not always:
+        told = _told_now_and_then(staff=catalogue.staff)
+    else:
+        told = _told_of_always(staff=catalogue.staff, more=len(always) < len(weeks))
+    return told.format(stems=names)
+
+
+def _told_now_and_then(*, staff: bool) -> str:
+    if staff:
+        return _("at one time or another nothing stands in for {stems}")
+    return _("not out at one time or another: {stems}")
+
+
+def _told_of_always(*, staff: bool, more: bool) -> str:
+    if staff and more:
+        return _("nothing stands in for {stems}, and more in part of it")
+    if staff:
+        return _("nothing stands in for {stems}")
+    if more:
+        return _("not out then: {stems}, and more in part of it")
+    return _("not out then: {stems}")
 
 
 def not_then(catalogue: Catalogue, bests: Sequence[Best], week: IsoWeek) -> str:
     """What keeps it from being made in a week without any way, when it was last, and is next."""
     if all(best.state == "none" for best in bests):
-        return f"Not then. {sentence(never_words(catalogue, bests))}"
+        never = sentence(never_words(catalogue, bests))
+        return _("Not then. {why}").format(why=never)
     why = why_not(catalogue, [answer_toward_next(catalogue, bests, week)])
-    return f"Not then: {why}. {nearest_words(bests, week)}"
+    nearest = nearest_words(bests, week)
+    return _("Not then: {why}. {when_then}").format(why=why, when_then=nearest)
 
 
 def never_words(catalogue: Catalogue, bests: Sequence[Best]) -> str:
@@ -101,10 +121,12 @@ def never_words(catalogue: Catalogue, bests: Sequence[Best]) -> str:
     if apart is None:
         return why_not(catalogue, [best.answer for best in bests])
     told = (
-        f"{plant_words(catalogue.stem(stem))} stands {spans_of(catalogue.beds.weeks(stem))}"
+        _("{stem} stands {weeks}").format(
+            stem=plant_words(catalogue.stem(stem)), weeks=spans_of(catalogue.beds.weeks(stem))
+        )
         for stem in apart
     )
-    return f"in no week of the year: {', '.join(told)}"
+    return _("in no week of the year: {stems}").format(stems=", ".join(told))
 
 
 def nearest_words(bests: Sequence[Best], week: IsoWeek) -> str:
@@ -113,7 +135,8 @@ def nearest_words(bests: Sequence[Best], week: IsoWeek) -> str:
     if sides is None:
         return ""
     before, after = map(week_words, sides)
-    return f"It can be made until {before}, and again from {after}."
+    told = _("It can be made until {before}, and again from {after}.")
+    return told.format(before=before, after=after)
 
 
 def answer_toward_next(catalogue: Catalogue, bests: Sequence[Best], week: IsoWeek) -> Answer:

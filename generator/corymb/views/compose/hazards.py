@@ -12,37 +12,63 @@ import re
 from collections import Counter
 from collections.abc import Iterable
 
+from corymb.language import gettext as _
+from corymb.language import noted
+from corymb.language.locales import and_list
 from corymb.studio.models import Stem
-from corymb.studio.saying import and_list
 from corymb.views.compose.wording import sentence
 
 AT_HOME = {
-    "poisonous if eaten": "Poisonous if eaten: keep {names} away from food, children and pets.",
-    "heart poison": "Poisonous, to the heart: keep {names} away from food, children and pets.",
-    "poisonous to pets": "Can make pets ill if chewed: keep {names} out of their reach.",
-    "deadly to cats": "Deadly to cats, pollen and vase water too: no {names} where a cat lives.",
-    "irritant sap": "The sap can irritate skin: wash hands after handling {names}.",
-    "irritant hairs": "The hairs can irritate skin and eyes: wash hands after handling {names}.",
-    "irritant dust": "Sheds dust that can irritate eyes and nose: don't shake {names} indoors.",
-    "eye irritant": "Can irritate eyes: wash hands after {names}, before you touch your face.",
-    "skin allergy": "Can cause a skin allergy: wear gloves for {names}, or wash hands after.",
-    "burns in sun": "Sap on skin can blister in sun: cover up, and wash after handling {names}.",
-    "heavy pollen": "Sheds pollen that stains and can bother hay fever: {names}.",
-    "thorns": "Has thorns: {names}.",
+    "poisonous if eaten": noted(
+        "Poisonous if eaten: keep {names} away from food, children and pets."
+    ),
+    "heart poison": noted(
+        "Poisonous, to the heart: keep {names} away from food, children and pets."
+    ),
+    "poisonous to pets": noted("Can make pets ill if chewed: keep {names} out of their reach."),
+    "deadly to cats": noted(
+        "Deadly to cats, pollen and vase water too: no {names} where a cat lives."
+    ),
+    "irritant sap": noted("The sap can irritate skin: wash hands after handling {names}."),
+    "irritant hairs": noted(
+        "The hairs can irritate skin and eyes: wash hands after handling {names}."
+    ),
+    "irritant dust": noted(
+        "Sheds dust that can irritate eyes and nose: don't shake {names} indoors."
+    ),
+    "eye irritant": noted(
+        "Can irritate eyes: wash hands after {names}, before you touch your face."
+    ),
+    "skin allergy": noted(
+        "Can cause a skin allergy: wear gloves for {names}, or wash hands after."
+    ),
+    "burns in sun": noted(
+        "Sap on skin can blister in sun: cover up, and wash after handling {names}."
+    ),
+    "heavy pollen": noted("Sheds pollen that stains and can bother hay fever: {names}."),
+    "thorns": noted("Has thorns: {names}."),
 }
 AT_THE_BENCH = {
-    "poisonous if eaten": "{names}: poisonous if eaten. Wash hands; nothing near food or pets.",
-    "heart poison": "{names}: poison to the heart. Gloves; wash hands; nothing near food or pets.",
-    "irritant sap": "{names}: the sap irritates skin. Gloves and long sleeves.",
-    "irritant hairs": "{names}: the hairs irritate. Gloves; don't rub your eyes.",
-    "irritant dust": "{names}: the dust irritates. Work in moving air.",
-    "burns in sun": "{names}: sap on skin burns in sunlight, even a day later. Gloves and sleeves.",
-    "eye irritant": "{names}: keep sap and hands away from your eyes.",
-    "thorns": "{names}: strip the thorns with gloves on, away from your body.",
-    "skin allergy": "{names}: can set off a skin allergy. Gloves.",
-    "poisonous to pets": "{names}: keep trimmings away from pets.",
-    "deadly to cats": "{names}: deadly to cats. Tell the client; take the pollen out over paper.",
-    "heavy pollen": "{names}: pick the anthers off before the pollen is loose.",
+    "poisonous if eaten": noted(
+        "{names}: poisonous if eaten. Wash hands; nothing near food or pets."
+    ),
+    "heart poison": noted(
+        "{names}: poison to the heart. Gloves; wash hands; nothing near food or pets."
+    ),
+    "irritant sap": noted("{names}: the sap irritates skin. Gloves and long sleeves."),
+    "irritant hairs": noted("{names}: the hairs irritate. Gloves; don't rub your eyes."),
+    "irritant dust": noted("{names}: the dust irritates. Work in moving air."),
+    "burns in sun": noted(
+        "{names}: sap on skin burns in sunlight, even a day later. Gloves and sleeves."
+    ),
+    "eye irritant": noted("{names}: keep sap and hands away from your eyes."),
+    "thorns": noted("{names}: strip the thorns with gloves on, away from your body."),
+    "skin allergy": noted("{names}: can set off a skin allergy. Gloves."),
+    "poisonous to pets": noted("{names}: keep trimmings away from pets."),
+    "deadly to cats": noted(
+        "{names}: deadly to cats. Tell the client; take the pollen out over paper."
+    ),
+    "heavy pollen": noted("{names}: pick the anthers off before the pollen is loose."),
 }
 
 
@@ -74,7 +100,7 @@ def _sentences(stems: Iterable[Stem], words: dict[str, str], *, written: bool) -
         hazard: [stem for stem in stems if hazard in stem.hazards and not _covered(stem, hazard)]
         for hazard in words
     }
-    told = [_said(words[hazard], having) for hazard, having in by_hazard.items() if having]
+    told = [_said(_(words[hazard]), having) for hazard, having in by_hazard.items() if having]
     return (*told, *(_written(stems) if written else ()))
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from corymb.language import gettext as _
+from corymb.language import ngettext
 from corymb.trade.kinship import Kin
 from corymb.trade.looks import Look
 from corymb.views.compose import addresses
@@ -36,7 +38,14 @@ def why(catalogue: Catalogue, kin: Kin) -> str:
     reasons = []
     if kin.shared:
         first, more = plant_words(catalogue.stem(kin.shared[0])), len(kin.shared) - 1
-        reasons.append(f"shares {first}{f' and {more} more' if more else ''}")
+        reasons.append(_shares(more).format(stem=first, number=more))
     if kin.palette <= NOT_FAR:
-        reasons.append("close in colour" if kin.palette <= CLOSE else "not far in colour")
+        close = kin.palette <= CLOSE
+        reasons.append(_("close in colour") if close else _("not far in colour"))
     return "; ".join(reasons)
+
+
+def _shares(more: int) -> str:
+    if not more:
+        return _("shares {stem}")
+    return ngettext("shares {stem} and {number} more", "shares {stem} and {number} more", more)

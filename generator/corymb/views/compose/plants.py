@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from corymb.language import ngettext
+from corymb.language.locales import and_list, locale_spoken
+from corymb.language.speaking import ENGLISH
 from corymb.studio.models import Stem
-from corymb.studio.saying import and_list
 from corymb.views.compose.catalogue import Catalogue
 
 NAMED = 3  # more stems than this are only counted: our own choice, no source
@@ -41,9 +43,12 @@ AFTER_SOMEBODY = (
 def plant_words(stem: Stem) -> str:
     """A plant as one would say it: what follows the comma goes before it.
 
-    A name of its own behind the comma, with a capital, stays where it is.
+    A name of its own behind the comma, with a capital, stays where it is. Only English lets one do
+    this by rule: elsewhere the name stays as it is written, `Dahlie (weiß)`.
     """
     plant, comma, kind = stem.name.partition(", ")
+    if locale_spoken().language != ENGLISH:
+        return f"{plant} ({kind})" if comma else plant
     if kind[:1].isupper():
         return stem.name
     if not comma:
@@ -57,7 +62,9 @@ def names_of(catalogue: Catalogue, stems: Sequence[str]) -> str:
     """`shell dahlia, white cosmos and 4 more`."""
     names = [plant_words(catalogue.stem(stem)) for stem in stems]
     if len(names) > NAMED + 1:
-        names[NAMED:] = [f"{len(names) - NAMED} more"]
+        more = len(names) - NAMED
+        # L10N: what a list of stems ends with: shell dahlia, white cosmos and 4 more.
+        names[NAMED:] = [ngettext("{number} more", "{number} more", more).format(number=more)]
     return and_list(names)
 
 

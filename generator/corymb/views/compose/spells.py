@@ -10,6 +10,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from itertools import groupby
 
+from corymb.language import gettext as _
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.looks import Look
 from corymb.trade.season.best import Best
@@ -17,8 +18,9 @@ from corymb.trade.season.sureness import WORDS
 from corymb.trade.season.watch import cell_of, year_from
 from corymb.views.compose.answers import answer_of, answer_view, never_words, why_not
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.compose.week_words import third_in, week_words, weeks_span
-from corymb.views.compose.wording import sentence, span_words
+from corymb.views.compose.wording import all_year, sentence, span_words
 from corymb.views.season import SpellView
 
 Weeks = list[IsoWeek]
@@ -51,18 +53,20 @@ def sure_words(bests: Sequence[Best]) -> str:
     words = [WORDS.index(best.sure) for best in bests]
     best, worst = min(words), max(words)
     if best == worst:
-        return WORDS[best]
-    return f"{WORDS[best]}, {WORDS[worst]} {_where(words, best, worst)}"
+        return trade_word("sureness", WORDS[best])
+    most, least = (trade_word("sureness", WORDS[word]) for word in (best, worst))
+    return _where(words, best, worst).format(most=most, least=least)
 
 
 def _where(words: Sequence[int], best: int, worst: int) -> str:
+    """In what part of the run it is less sure than in the rest."""
     first, last = words.index(best), len(words) - words[::-1].index(best)
-    if set(words[first:last]) != {best}:
-        return "in part"
     at_the_start, at_the_end = worst in words[:first], worst in words[last:]
+    if set(words[first:last]) != {best}:
+        return _("{most}, {least} in part")
     if at_the_start and at_the_end:
-        return "at both ends"
-    return "at the start" if at_the_start else "at the end"
+        return _("{most}, {least} at both ends")
+    return _("{most}, {least} at the start") if at_the_start else _("{most}, {least} at the end")
 
 
 def _same(best: Best) -> tuple[object, ...]:
@@ -80,10 +84,10 @@ def _spell(
     elif answer.state == "none":
         look = bests[cell_of(after[0]) - 1].look
         lacks = why_not(catalogue, [answer_of(catalogue, best, look) for best in of_run])
-        again = f"Again from {week_words(after[0])}."
+        again = _("Again from {week}.").format(week=week_words(after[0]))
         answer = replace(answer, blocks=sentence(lacks), nearest=again)
-    when = "all year" if whole else span_words(third_in(run[0]), third_in(run[-1]))
-    weeks = "every week" if whole else weeks_span(run[0], run[-1])
+    when = all_year() if whole else span_words(third_in(run[0]), third_in(run[-1]))
+    weeks = _("every week") if whole else weeks_span(run[0], run[-1])
     # A whole year has no start and no end of its own: told twice, what is less sure is within it.
     sure = sure_words(of_run * 2 if whole else of_run)
     return SpellView(sentence(when).rstrip("."), weeks, sure, answer)
