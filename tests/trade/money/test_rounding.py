@@ -8,8 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from corymb.trade.money.coins import cash_step, places_of
-from corymb.trade.money.rounding import half_up, to_nearest_multiple, up_to_multiple
+from corymb.trade.money.coins import places_of
+from corymb.trade.money.rounding import half_up, up_to_multiple
 
 AMOUNTS = st.decimals(0, 100_000, places=4)
 STEPS = st.sampled_from(
@@ -38,13 +38,6 @@ def test_rounding_up_adds_less_than_a_step(amount: Decimal, step: Decimal) -> No
     assert up_to_multiple(rounded, step) == rounded
 
 
-@given(AMOUNTS, STEPS)
-def test_cash_is_never_further_off_than_half_a_step(amount: Decimal, step: Decimal) -> None:
-    rounded = to_nearest_multiple(amount, step)
-    assert abs(rounded - amount) <= step / 2
-    assert rounded % step == 0
-
-
 @pytest.mark.parametrize(
     ("amount", "places", "rounded"),
     [
@@ -62,24 +55,13 @@ def test_an_amount_has_as_many_decimals_as_its_currency(
 
 
 @pytest.mark.parametrize(
-    ("currency", "places", "step"),
-    [
-        ("EUR", 2, "0.01"),
-        ("GBP", 2, "0.01"),
-        ("CHF", 2, "0.05"),
-        ("DKK", 2, "0.50"),
-        ("JPY", 0, "1"),
-        ("KWD", 3, "0.001"),
-    ],
+    ("currency", "places"),
+    [("EUR", 2), ("GBP", 2), ("CHF", 2), ("DKK", 2), ("JPY", 0), ("KWD", 3)],
 )
-def test_a_currency_has_its_decimals_and_its_smallest_cash(
-    currency: str, places: int, step: str
-) -> None:
-    assert (places_of(currency), cash_step(currency)) == (places, Decimal(step))
+def test_a_currency_has_its_decimals(currency: str, places: int) -> None:
+    assert places_of(currency) == places
 
 
-@pytest.mark.parametrize("rounding", [up_to_multiple, to_nearest_multiple])
-def test_a_step_below_nothing_is_refused(rounding: object) -> None:
-    assert callable(rounding)
+def test_a_step_below_nothing_is_refused() -> None:
     with pytest.raises(ValueError, match="prices can't be rounded to -5: a step is 0 or more"):
-        rounding(Decimal(1), Decimal(-5))
+        up_to_multiple(Decimal(1), Decimal(-5))

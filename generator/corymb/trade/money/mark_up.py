@@ -12,8 +12,6 @@ from __future__ import annotations
 
 from decimal import Decimal
 
-from corymb.trade.money.rounding import CENTS, half_up
-
 
 def margin_of(price: Decimal, cost: Decimal) -> Decimal:
     """The part of the price that stays, below 0 where it costs more than it brings.
@@ -30,15 +28,3 @@ def mark_up_of(price: Decimal, cost: Decimal) -> Decimal:
     if cost <= 0:
         raise ValueError("a cost of nothing has no mark-up")
     return price / cost
-
-
-def price_for_margin(cost: Decimal, margin: Decimal, places: int = CENTS) -> Decimal:
-    """The price that leaves this margin: cost / (1 - margin). Raises ValueError from 100 % on."""
-    if margin >= 1:
-        raise ValueError("a margin is below 100 %: the price covers its cost as well")
-    return half_up(cost / (1 - margin), places)
-
-
-def price_for_mark_up(cost: Decimal, mark_up: Decimal, places: int = CENTS) -> Decimal:
-    """The price at so many times the cost."""
-    return half_up(cost * mark_up, places)

@@ -1,8 +1,8 @@
 """How is an amount of money rounded? Exactly, in Decimal, and halves up.
 
-Three ways, each for its own purpose: to the smallest coin (costs and tax), up to the next whole
-multiple (prices that look like prices), and to the nearest multiple (cash where the small coins
-are gone). A half goes away from nothing: 0.125 is 0.13, not 0.12 as with rounding to even.
+Two ways, each for its own purpose: to the smallest coin (costs and tax), and up to the next whole
+multiple (prices that look like prices). A half goes away from nothing: 0.125 is 0.13, not 0.12 as
+with rounding to even.
 """
 
 from __future__ import annotations
@@ -23,18 +23,6 @@ def up_to_multiple(amount: Decimal, step: Decimal) -> Decimal:
 
     A step of 0 rounds nothing. Raises ValueError on a step below 0.
     """
-    _not_below_nothing(step)
-    return (amount / step).to_integral_value(ROUND_CEILING) * step if step else amount
-
-
-def to_nearest_multiple(amount: Decimal, step: Decimal) -> Decimal:
-    """The nearest whole multiple of `step`, a half up: what is paid in cash where 0.05 is the
-    smallest coin. A step of 0 rounds nothing. Raises ValueError on a step below 0.
-    """
-    _not_below_nothing(step)
-    return (amount / step).to_integral_value(ROUND_HALF_UP) * step if step else amount
-
-
-def _not_below_nothing(step: Decimal) -> None:
     if step < 0:
         raise ValueError(f"prices can't be rounded to {step}: a step is 0 or more")
+    return (amount / step).to_integral_value(ROUND_CEILING) * step if step else amount

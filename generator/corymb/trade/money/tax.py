@@ -67,10 +67,3 @@ def taxed(shown: Decimal, rule: TaxRule) -> Taxed:
 def per_invoice(shown: Iterable[Decimal], rule: TaxRule) -> Taxed:
     """All lines together, taxed once: the way of Corymb's quotes."""
     return taxed(sum(shown, Decimal(0)), rule)
-
-
-def per_line(shown: Iterable[Decimal], rule: TaxRule) -> Taxed:
-    """Each line taxed and rounded by itself, then added up."""
-    lines = [taxed(amount, rule) for amount in shown]
-    nothing = Decimal(0)
-    return Taxed(sum((x.net for x in lines), nothing), sum((x.tax for x in lines), nothing))
