@@ -5,11 +5,9 @@ import pytest
 from corymb.trade.hours.learning import (
     EXPERIENCED,
     HELPER,
-    average_total,
     exponent,
     making_minutes,
     unit,
-    unit_total,
 )
 
 
@@ -43,9 +41,6 @@ def test_a_rate_is_a_share_of_the_time_before(rate: float) -> None:
 def test_pieces_are_counted_from_one_and_none_take_no_time() -> None:
     with pytest.raises(ValueError, match="numbered from 1"):
         unit(20, 0, 0.9)
-    assert unit_total(20, 0, 0.9) == average_total(20, 0, 0.9) == 0
-    for total in (unit_total, average_total):
-        with pytest.raises(ValueError, match="fewer than 0"):
-            total(20, -1, 0.9)
+    assert making_minutes(20, 0) == 0
     with pytest.raises(ValueError, match="fewer than 0"):
         making_minutes(20, -1)

@@ -63,34 +63,13 @@ def unit(first: float, number: int, rate: float) -> float:
     return first * float(number ** exponent(rate))
 
 
-def unit_total(first: float, pieces: int, rate: float) -> float:
-    """Unit form: the time of all pieces together. Raises ValueError for fewer than none."""
-    _counted(pieces)
-    return sum(unit(first, number, rate) for number in range(1, pieces + 1))
-
-
-def average(first: float, pieces: int, rate: float) -> float:
-    """Cumulative average form: the time of a piece on average. Raises ValueError below 1."""
-    return unit(first, pieces, rate)
-
-
-def average_total(first: float, pieces: int, rate: float) -> float:
-    """Cumulative average form: the time of all pieces together. Raises ValueError below 0."""
-    _counted(pieces)
-    return pieces * average(first, pieces, rate) if pieces else 0.0
-
-
 def making_minutes(recipe_minutes: float, pieces: int, hand: Hand = EXPERIENCED) -> int:
     """Whole minutes that one hand needs for all pieces, rounded up. Raises ValueError below 0."""
-    _counted(pieces)
+    if pieces < 0:
+        raise ValueError("no fewer than 0 pieces can be made")
     return whole_minutes(hand.minutes_for(recipe_minutes, pieces))
 
 
 def whole_minutes(minutes: float) -> int:
     """The next whole minute; a float's dust starts no new one."""
     return ceil(round(minutes, 6))
-
-
-def _counted(pieces: int) -> None:
-    if pieces < 0:
-        raise ValueError("no fewer than 0 pieces can be made")
