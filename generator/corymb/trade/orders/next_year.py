@@ -10,7 +10,7 @@ from corymb.studio.models import StandingOrder
 from corymb.studio.studio import Studio
 from corymb.trade.hours.visits import visits
 from corymb.trade.orders.due import Dues
-from corymb.trade.orders.laid_out import LATELY, LaidOut, coming_of
+from corymb.trade.orders.laid_out import LaidOut, coming_of
 from corymb.trade.orders.pieces import piece_of
 from corymb.trade.season.best import best_of
 from corymb.trade.season.makeable import Makeable
@@ -71,8 +71,3 @@ def _always_alike(
         for visit in visits(coming_of(order), order.from_, last)
         for best in [bests[week_on(visit.day) - 1]]
     )
-
-
-def again_too_soon(laid: LaidOut) -> bool:
-    """Whether the same was sent in the four visits before."""
-    return laid.since is not None and laid.since <= LATELY
