@@ -62,8 +62,7 @@ def test_wrights_own_form_is_that_of_accountants(pieces: int, times: tuple[float
     assert pieces * unit(100, pieces, 0.8) == pytest.approx(total, abs=0.01)
 
 
-# Computed apart: ten units at 80 %, the first 100, take 631.54 in the unit form, 476.51 in the other
-# one.
+# Computed apart: ten units at 80 %, the first 100. Unit form 631.54, cumulative average 476.51.
 def test_the_two_forms_differ_and_plans_go_by_the_longer_one() -> None:
     assert together(100, 10, 0.8) == pytest.approx(631.54, abs=0.1)
     assert 10 * unit(100, 10, 0.8) == pytest.approx(476.51, abs=0.1)

@@ -2,7 +2,7 @@
 
 import pytest
 
-from corymb.trade.load.lifting import Reach, filter_kg, lift_words
+from corymb.trade.load.lifting import Reach, lift_words
 
 # From the floor up close to the body the least of the zones is 7 kg for women, 10 kg for men;
 # with arms extended 3 kg and 5 kg.
@@ -23,9 +23,3 @@ def test_the_words_say_for_whom_to_look_closer(kg: float, reach: Reach, words: s
 
 def test_a_weight_is_told_to_a_tenth_of_a_kilogram() -> None:
     assert lift_words(7.016).startswith("A full bucket weighs about 7.0 kg.")
-
-
-@pytest.mark.parametrize(("often", "twist"), [(-1, 0), (0, -1)])
-def test_a_lift_less_than_never_is_refused(often: float, twist: float) -> None:
-    with pytest.raises(ValueError, match="0 or more"):
-        filter_kg("men", "elbow to knuckle", "arms extended", per_minute=often, twist_degrees=twist)
