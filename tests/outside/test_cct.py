@@ -14,9 +14,9 @@ from pathlib import Path
 
 import pytest
 
-from corymb.trade.light.lights import CANDLE, low_sun
+from corymb.trade.light.lights import CANDLE, DUSK, SHOWN, Light, low_sun
 from corymb.trade.light.low_sun import air_mass, sun_kelvin
-from corymb.trade.light.white import black_body, daylight, kelvin_of, xy_of
+from corymb.trade.light.white import D65, Xy, black_body, daylight, xy_of
 
 FILE = Path(__file__).parent / "data" / "low_sun_direct_cct.csv"
 
@@ -30,11 +30,32 @@ KELVIN = {
 }
 
 
+def mccamy(xy: Xy) -> float:
+    """The colour temperature of a chromaticity; good from 2000 to 12 500 K."""
+    n = (xy[0] - 0.3320) / (xy[1] - 0.1858)
+    return -449.0 * n**3 + 3525.0 * n**2 - 6823.3 * n + 5520.33
+
+
 @pytest.mark.parametrize(("xy", "told", "within"), KELVIN.values(), ids=KELVIN)
-def test_a_standard_light_has_its_published_colour_temperature(
-    xy: tuple[float, float], told: float, within: float
+def test_the_formula_that_lights_are_measured_with_gives_the_published_temperatures(
+    xy: Xy, told: float, within: float
 ) -> None:
-    assert kelvin_of(xy) == pytest.approx(told, abs=within)
+    assert mccamy(xy) == pytest.approx(told, abs=within)
+
+
+@pytest.mark.parametrize("name", ["D50", "D55", "D65", "D75"])
+def test_a_standard_daylight_of_a_temperature_has_its_published_chromaticity(name: str) -> None:
+    xy, kelvin, _ = KELVIN[name]
+    assert xy_of(kelvin) == pytest.approx(xy, abs=3e-4)
+
+
+@pytest.mark.parametrize("light", (*SHOWN, DUSK), ids=lambda light: light.kind)
+def test_a_light_has_the_colour_temperature_it_says(light: Light) -> None:
+    assert mccamy(xy_of(light.kelvin)) == pytest.approx(light.kelvin, rel=0.02)
+
+
+def test_daylight_s_white_is_the_screen_s() -> None:
+    assert mccamy(D65) == pytest.approx(6504, abs=10)
 
 
 BLACK_BODY = {

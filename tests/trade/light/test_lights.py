@@ -5,14 +5,12 @@ from __future__ import annotations
 import pytest
 
 from corymb.trade.colour.ciede2000 import difference, lab_of
-from corymb.trade.light.cam16 import adaptation
 from corymb.trade.light.lights import (
     CANDLE,
     COOL_LAMPS,
     DUSK,
     SCREEN,
     SHADE,
-    SHOWN,
     UNDER_CANVAS,
     WARM_LAMPS,
     Light,
@@ -20,7 +18,6 @@ from corymb.trade.light.lights import (
     noon,
 )
 from corymb.trade.light.seen import INDICATIVE, seen
-from corymb.trade.light.white import D65, kelvin_of, xy_of
 
 COLOURS = ("#f4efe6", "#e8c2b4", "#dc143c", "#5b2333", "#2f3a8f", "#5d7350", "#ffd700", "#b9a7d6")
 
@@ -74,42 +71,6 @@ def test_the_higher_the_sun_the_more_of_the_dark_it_veils() -> None:
     darks = [lab_of(seen("#3f1d33", noon(height)))[0] for height in (20, 25, 40, 60, 85)]
     assert darks[0] == darks[1]
     assert darks[1] < darks[2] < darks[3] == darks[4]
-
-
-@pytest.mark.parametrize("light", (*SHOWN, DUSK), ids=lambda light: light.kind)
-def test_white_stays_the_lightest_and_black_the_darkest(light: Light) -> None:
-    white, black = lab_of(seen("#ffffff", light))[0], lab_of(seen("#000000", light))[0]
-    for hex_ in COLOURS:
-        assert black <= lab_of(seen(hex_, light))[0] <= white + 0.01, hex_
-
-
-DEGREES = {
-    "full daylight": (noon().viewing.degree, 1.0, 1.0),
-    "cool lamps": (COOL_LAMPS.viewing.degree, 0.8, 0.9),
-    "warm lamps": (WARM_LAMPS.viewing.degree, 0.7, 0.8),
-    "a candle": (CANDLE.viewing.degree, 0.6, 0.7),
-}
-
-
-@pytest.mark.parametrize(("degree", "least", "most"), DEGREES.values(), ids=DEGREES)
-def test_the_dimmer_and_darker_the_room_the_less_the_eye_gets_used_to_it(
-    degree: float, least: float, most: float
-) -> None:
-    assert least <= degree <= most
-
-
-@pytest.mark.parametrize("luminance", [0, 1, 50, 1000, 1e6])
-def test_getting_used_to_a_light_is_never_more_than_whole(luminance: float) -> None:
-    assert 0 < adaptation(luminance, 0.8) < adaptation(luminance, 1.0) <= 1
-
-
-@pytest.mark.parametrize("light", (*SHOWN, DUSK), ids=lambda light: light.kind)
-def test_a_light_has_the_colour_temperature_it_says(light: Light) -> None:
-    assert kelvin_of(xy_of(light.kelvin)) == pytest.approx(light.kelvin, rel=0.02)
-
-
-def test_daylight_s_white_is_the_screen_s() -> None:
-    assert kelvin_of(D65) == pytest.approx(6504, abs=10)
 
 
 def test_what_is_shown_says_that_it_is_indicative() -> None:

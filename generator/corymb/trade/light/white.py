@@ -44,15 +44,6 @@ def daylight(kelvin: float) -> Xy:
     return x, -3.000 * x**2 + 2.870 * x - 0.275
 
 
-def kelvin_of(xy: Xy) -> float:
-    """The colour temperature of a chromaticity, by C. S. McCamy, Correlated color temperature as
-    an explicit function of chromaticity coordinates, Color Research and Application 17:142-144,
-    1992; good from 2000 to 12 500 K.
-    """
-    x, y = xy
-    return _cubic((x - 0.3320) / (y - 0.1858), -449.0, 3525.0, -6823.3, 5520.33)
-
-
 def xyz_of(xy: Xy) -> Xyz:
     """A white of this chromaticity, as light as white paper (Y is 1)."""
     x, y = xy
