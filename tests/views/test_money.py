@@ -16,7 +16,7 @@ from corymb.trade.orders.paid import Gathered
 from corymb.trade.orders.pieces import words_of
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.costs_table import costs_table
-from corymb.views.compose.money import money_view, quote_view
+from corymb.views.compose.money import money_view
 from corymb.views.compose.price import beside_words, price_view
 from corymb.views.compose.reality import reality_view
 from corymb.views.money import MoneyView
@@ -76,7 +76,7 @@ def test_tax_on_top_is_told_beside_the_price_and_not_in_it() -> None:
     steps = price_view(outside, JAR).steps
     assert "Tax" not in [step.words for step in steps]
     assert steps[-1].how == "and 13.5 % tax on top"
-    quote = quote_view(outside, SUPPER)
+    quote = money_view(outside, SUPPER).quote
     assert quote.tax_words == "tax on top, 13.5 %"
     assert amount(quote.to_pay) == amount(quote.net) + amount(quote.tax)
 
@@ -119,7 +119,7 @@ def test_a_difference_is_told_with_its_side(words: str) -> None:
 
 
 def test_a_quote_names_what_is_wanted_and_what_it_comes_to() -> None:
-    quote = quote_view(STAFF, SUPPER)
+    quote = money_view(STAFF, SUPPER).quote
     wanted = [(line.quantity, words_of(line.piece)) for line in SUPPER.lines]
     assert [(line.quantity, line.words) for line in quote.lines] == wanted
     assert sum(amount(line.total) for line in quote.lines) == amount(quote.to_pay)

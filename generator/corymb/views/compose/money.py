@@ -25,11 +25,6 @@ from corymb.views.money import (
 )
 
 
-def quote_view(catalogue: Catalogue, due: Due) -> QuoteView:
-    """An order's quote, as a client may see it."""
-    return _quote(paid(due, catalogue.studio).quote, catalogue.studio.house)
-
-
 def money_view(catalogue: Catalogue, due: Due, cut: Gathered | None = None) -> MoneyView:
     """An order's costs, price and margin; where its cut is planned, what swaps and spare did."""
     house = catalogue.studio.house
