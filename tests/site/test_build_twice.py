@@ -5,28 +5,29 @@ from __future__ import annotations
 import os
 import subprocess
 import sys
-from dataclasses import replace
-from datetime import date
 from pathlib import Path
 
 import pytest
 
-from corymb.site.build import build_sites
 from corymb.site.keeping import MARK
-from corymb.site.settings import AUDIENCES, read_settings
+from corymb.site.settings import AUDIENCES
 from corymb.views.pieces import Audience
+from tests.conftest import CACHE, DAY, ROOT, SETTINGS, STUDIO
 
-ROOT = Path(__file__).parents[2]
-DEMO = ROOT / "site_demo" / "mkdocs.yml"
-CACHE = ROOT / ".cache" / "corymb"
-SETTINGS = """\
-site_name: Any
-site_url: https://teaselandrook.example/
-docs_dir: {root}/content/pages
-use_directory_urls: false
-theme: {{name: corymb}}
-plugins:
-  - corymb: {{studio: {root}/content, cache: {cache}, audience: {audience}}}
+OWN_SETTINGS = ROOT / "site_demo" / "mkdocs.yml"
+CORYMB = "from corymb.cli import main; main()"
+
+# The command `mkdocs` on the day of the demo's sites: it has no option for that.
+MKDOCS = f"""
+from datetime import date
+from mkdocs.__main__ import cli
+from corymb.site import plugin
+
+class Then(date):
+    today = staticmethod(lambda: date.fromisoformat("{DAY}"))
+
+plugin.date = Then
+cli()
 """
 Files = dict[str, bytes]
 
@@ -39,10 +40,11 @@ def everything_in(folder: Path) -> Files:
     }
 
 
-def settings_in(folder: Path, cache: Path = CACHE, audience: Audience = "clients") -> Path:
+def settings_in(folder: Path, cache: Path = CACHE, more: str = "") -> Path:
+    """The settings of the demo's sites as they are built for all tests, with `more` for Corymb."""
     folder.mkdir(exist_ok=True)
     file = folder / "mkdocs.yml"
-    file.write_text(SETTINGS.format(root=ROOT, cache=cache, audience=audience))
+    file.write_text(f"{SETTINGS.format(studio=STUDIO, cache=cache)}      {more}\n")
     return file
 
 
@@ -58,41 +60,39 @@ def run(hash_seed: int, *words: str) -> None:
     assert done.returncode == 0, done.stdout + done.stderr
 
 
-def built_apart(config: Path, hash_seed: int) -> dict[str, Files]:
-    corymb = "from corymb.cli import main; main()"
-    run(hash_seed, "-c", corymb, "build", "--on", "2026-09-16", "-f", str(config))
+def built_apart(config: Path, hash_seed: int) -> dict[Audience, Files]:
+    run(hash_seed, "-c", CORYMB, "build", "--on", str(DAY), "-f", str(config))
     return {audience: everything_in(config.parent / audience) for audience in AUDIENCES}
-
-
-def built_by_corymb(config: Path, folder: Path, audience: Audience) -> Files:
-    """One site by this configuration file, but put into `folder`."""
-    settings = replace(read_settings(config), config_file=folder / "mkdocs.yml")
-    assert build_sites(settings, [audience], date.today()).errors == []
-    return everything_in(settings.output(audience))
 
 
 def differing(one: Files, other: Files) -> list[str]:
     return sorted(path for path in {*one, *other} if one.get(path) != other.get(path))
 
 
-def test_both_sites_are_the_same_byte_for_byte_when_built_twice(tmp_path: Path) -> None:
+def test_both_sites_are_the_same_byte_for_byte_when_built_twice(
+    tmp_path: Path, demo_sites: dict[Audience, Path]
+) -> None:
     drawing_anew = tmp_path / "cache"
     drawing_anew.mkdir()
     (CACHE / "photos").mkdir(parents=True, exist_ok=True)
     (drawing_anew / "photos").symlink_to(CACHE / "photos")  # photos take too long to make twice
-    one, two = settings_in(tmp_path / "one"), settings_in(tmp_path / "two", drawing_anew)
-    first, anew, over_itself = built_apart(one, 1), built_apart(two, 2), built_apart(one, 3)
+    config = settings_in(tmp_path / "again", drawing_anew)
+    anew, over_itself = built_apart(config, 1), built_apart(config, 2)
     for audience in AUDIENCES:
-        assert "index.html" in first[audience]
-        assert differing(first[audience], anew[audience]) == []
-        assert differing(first[audience], over_itself[audience]) == []
+        first = everything_in(demo_sites[audience])
+        assert "index.html" in first
+        assert differing(first, anew[audience]) == []
+        assert differing(first, over_itself[audience]) == []
 
 
 @pytest.mark.parametrize("audience", AUDIENCES)
-def test_a_plain_mkdocs_build_makes_the_same_site(tmp_path: Path, audience: Audience) -> None:
-    config = DEMO if audience == "clients" else settings_in(tmp_path, audience=audience)
+def test_a_plain_mkdocs_build_makes_the_same_site(
+    tmp_path: Path, demo_sites: dict[Audience, Path], audience: Audience
+) -> None:
+    of_audience = f"audience: {audience}"
+    config = OWN_SETTINGS if audience == "clients" else settings_in(tmp_path, more=of_audience)
     out = tmp_path / "by-mkdocs"
-    run(0, "-m", "mkdocs", "build", "--strict", "-q", "-f", str(config), "-d", str(out))
-    ours = built_by_corymb(config, tmp_path, audience)
+    run(0, "-c", MKDOCS, "build", "--strict", "-q", "-f", str(config), "-d", str(out))
+    ours = everything_in(demo_sites[audience])
     assert "index.html" in ours
     assert differing(ours, everything_in(out)) == []
