@@ -18,6 +18,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from corymb.language import noted
 from corymb.studio.models.studio_file import ReferencePlace
 from corymb.studio.values.season import DAYS_IN_YEAR, Season
 from corymb.trade.season.circle import Span, on_circle
@@ -33,7 +34,7 @@ FARTHEST_DAYS = 30.0
 TROPIC = 23.44
 """Latitude of the tropics in degrees: the tilt of the earth's axis."""
 
-OUT_OF_DEPTH = "it isn't meant for the tropics, nor for places more than a month apart"
+OUT_OF_DEPTH = noted("it isn't meant for the tropics, nor for places more than a month apart")
 """What a studio is told where the law is stretched."""
 
 # A box around the mainland and its islands, roughly: latitudes, then longitudes.

@@ -9,14 +9,16 @@ can't forbid it.
 
 from __future__ import annotations
 
+from corymb.language import noted
+
 SURE, LIKELY, TOUCH, NOT = "sure", "likely", "touch and go", "not then"
 WORDS = (SURE, LIKELY, TOUCH, NOT)
 """The surest first."""
 
 MEANS = (
-    (SURE, "at least nine years in ten"),
-    (LIKELY, "about two years in three, or more"),
-    (TOUCH, "in some years and not in others"),
+    (SURE, noted("at least nine years in ten")),
+    (LIKELY, noted("about two years in three, or more")),
+    (TOUCH, noted("in some years and not in others")),
 )
 """The same for a client, who plans by years; `touch and go` is said of all else that is held."""
 

@@ -10,6 +10,8 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from decimal import Decimal
 
+from corymb.language import gettext as _
+from corymb.language import noted
 from corymb.studio.models import Variant
 from corymb.studio.studio import Studio
 from corymb.trade.money.coins import places_of
@@ -17,6 +19,7 @@ from corymb.trade.money.from_recipe import minutes_of
 from corymb.trade.money.rounding import half_up
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.price import Reckoned, can_be_bought, in_sizes, reckoned
+from corymb.views.compose.trade_words import size_words
 from corymb.views.table import Cell, Table
 
 
@@ -35,29 +38,29 @@ class _Row:
 
 
 WORDS: dict[str, Callable[[_Row], Cell]] = {
-    "style": lambda row: row.studio.styles[row.of.piece.recipe.style].name,
-    "recipe": lambda row: row.of.piece.recipe.name,
-    "variant": lambda row: row.variant.name if row.variant else "",
-    "size": lambda row: row.of.piece.size.replace("-", " "),
-    "draft": lambda row: "draft" if _is_draft(row) else "",
-    "stems": lambda row: sum(row.of.piece.counts.values()),
-    "minutes": lambda row: _tenth(minutes_of(row.of.piece, row.studio.recipes)),
+    noted("style"): lambda row: row.studio.styles[row.of.piece.recipe.style].name,
+    noted("recipe"): lambda row: row.of.piece.recipe.name,
+    noted("variant"): lambda row: row.variant.name if row.variant else "",
+    noted("size"): lambda row: size_words(row.of.piece.size),
+    noted("draft"): lambda row: _("draft") if _is_draft(row) else "",
+    noted("stems"): lambda row: sum(row.of.piece.counts.values()),
+    noted("minutes"): lambda row: _tenth(minutes_of(row.of.piece, row.studio.recipes)),
 }
 AMOUNTS: dict[str, Callable[[_Row], Decimal | None]] = {
-    "stems grown": lambda row: row.of.costs.grown,
-    "waste": lambda row: row.of.costs.waste_grown,
-    "sundries": lambda row: row.of.costs.sundries,
-    "labour": lambda row: row.of.costs.labour,
-    "overhead": lambda row: row.of.costs.overhead,
-    "cost": lambda row: row.of.costs.total,
-    "works out at": lambda row: row.of.price.shown,
-    "guide price": lambda row: row.of.beside.guide.amount if row.of.beside else None,
-    "over guide price": lambda row: row.of.beside.difference if row.of.beside else None,
-    "asked": lambda row: row.of.asked_shown,
-    "asked without tax": lambda row: row.of.asked.net,
-    "left": lambda row: row.of.asked.left,
-    "cost if bought in": lambda row: row.bought.costs.total,
-    "works out at if bought in": lambda row: row.bought.price.shown,
+    noted("stems grown"): lambda row: row.of.costs.grown,
+    noted("waste"): lambda row: row.of.costs.waste_grown,
+    noted("sundries"): lambda row: row.of.costs.sundries,
+    noted("labour"): lambda row: row.of.costs.labour,
+    noted("overhead"): lambda row: row.of.costs.overhead,
+    noted("cost"): lambda row: row.of.costs.total,
+    noted("works out at"): lambda row: row.of.price.shown,
+    noted("guide price"): lambda row: row.of.beside.guide.amount if row.of.beside else None,
+    noted("over guide price"): lambda row: row.of.beside.difference if row.of.beside else None,
+    noted("asked"): lambda row: row.of.asked_shown,
+    noted("asked without tax"): lambda row: row.of.asked.net,
+    noted("left"): lambda row: row.of.asked.left,
+    noted("cost if bought in"): lambda row: row.bought.costs.total,
+    noted("works out at if bought in"): lambda row: row.bought.price.shown,
 }
 
 
@@ -67,7 +70,7 @@ def costs_table(catalogue: Catalogue) -> Table:
     currency = studio.house.money.currency
     places = places_of(currency)
     return Table(
-        (*WORDS, *(f"{name} ({currency})" for name in AMOUNTS), "margin (%)"),
+        (*map(_, WORDS), *(f"{_(name)} ({currency})" for name in AMOUNTS), _("margin (%)")),
         tuple(
             (
                 *(word(row) for word in WORDS.values()),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from corymb.language.locales import month_names
 from corymb.studio.models import Recipe
 from corymb.studio.words import MONTHS
 from corymb.trade.season.weeks import WEEKS, month_of, weeks_of
@@ -29,7 +30,7 @@ def in_season_view(catalogue: Catalogue) -> InSeasonView:
 
 
 def month_id(number: int) -> str:
-    """The anchor of a month, 1 to 12."""
+    """The anchor of a month, 1 to 12; the same in every language."""
     return MONTHS[number - 1].lower()
 
 
@@ -64,7 +65,7 @@ def _month(catalogue: Catalogue, years: dict[str, RecipeYear], number: int) -> M
     at_best = {stem for stem in standing if _best_weeks(catalogue, stem) & weeks}
     return MonthView(
         id=month_id(number),
-        name=MONTHS[number - 1],
+        name=month_names()[number - 1],
         pictured=_links(years, pictured),
         otherwise=_links(years, otherwise - pictured),
         at_best=_stem_links(catalogue, [s for s in standing if s in at_best]),

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+from corymb.language import gettext as _
+from corymb.language.locales import month_names
 from corymb.studio.models import Style
-from corymb.studio.words import MONTHS
 from corymb.trade.colour.words import WORDS
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
@@ -50,14 +51,14 @@ def arrangements_view(catalogue: Catalogue) -> ArrangementsView:
     styles = styles_shown(catalogue)
     cards = [card for style in styles for card in style.recipes]
     found = {word for card in cards for word in card.colour_words}
-    return ArrangementsView(styles, tuple(word for word in WORDS if word in found), MONTHS)
+    return ArrangementsView(styles, tuple(word for word in WORDS if word in found), month_names())
 
 
 def flowers_view(catalogue: Catalogue) -> FlowersView:
     """Every flower by group, with the words there are to filter by."""
     groups = stem_groups(catalogue)
     found = {word for group in groups for stem in group.stems for word in stem.colour_words}
-    return FlowersView(groups, tuple(word for word in WORDS if word in found), MONTHS)
+    return FlowersView(groups, tuple(word for word in WORDS if word in found), month_names())
 
 
 def home_view(catalogue: Catalogue) -> HomeView:
@@ -108,8 +109,8 @@ def search_view() -> SearchView:
     """The search; it finds everything, so that its lists are the same for everyone."""
     return SearchView(
         (
-            Link("all arrangements", addresses.ARRANGEMENTS),
-            Link("all flowers", addresses.FLOWERS),
+            Link(_("all arrangements"), addresses.ARRANGEMENTS),
+            Link(_("all flowers"), addresses.FLOWERS),
         )
     )
 
@@ -117,9 +118,9 @@ def search_view() -> SearchView:
 def not_found_view(catalogue: Catalogue) -> NotFoundView:
     """Where to go from an address that leads nowhere."""
     links = [
-        Link("All arrangements", addresses.ARRANGEMENTS),
-        Link("Flowers", addresses.FLOWERS),
+        Link(_("All arrangements"), addresses.ARRANGEMENTS),
+        Link(_("Flowers"), addresses.FLOWERS),
     ]
     if catalogue.made():
-        links.append(Link("Made here", addresses.MADE))
+        links.append(Link(_("Made here"), addresses.MADE))
     return NotFoundView(tuple(links))

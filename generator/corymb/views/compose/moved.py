@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
+from corymb.language import ngettext
+from corymb.language.locales import and_list, figures
 from corymb.studio.models import StudioFile
-from corymb.studio.saying import and_list, counted
 from corymb.trade.season.hopkins import OUT_OF_DEPTH, Shift
 
 NOTICED = 0.5  # days; less changes no date
-
-LATER = "later in spring, earlier in autumn"
-EARLIER = "earlier in spring, later in autumn"
 
 
 def moved_words(house: StudioFile, shift: Shift) -> str:
@@ -22,18 +21,28 @@ def moved_words(house: StudioFile, shift: Shift) -> str:
     by = list(_by(shift))
     if not by:
         return ""
-    moved = f"moved by {and_list(by)} for {house.place.name}"
+    put_in = {"days": and_list(by), "place": house.place.name, "where": and_list(_ways(shift))}
+    return _moved(shift, by_place=bool(put_in["where"])).format(**put_in)
+
+
+def _moved(shift: Shift, *, by_place: bool) -> str:
     if not _is_noticed(shift):
-        return moved
-    why = f", {and_list(_ways(shift))}" if [*_ways(shift)] else ""
-    return f"{moved}{why}: {LATER if shift.days > 0 else EARLIER}"
+        return _("moved by {days} for {place}")
+    if shift.days > 0 and by_place:
+        return _("moved by {days} for {place}, {where}: later in spring, earlier in autumn")
+    if shift.days > 0:
+        return _("moved by {days} for {place}: later in spring, earlier in autumn")
+    if by_place:
+        return _("moved by {days} for {place}, {where}: earlier in spring, later in autumn")
+    return _("moved by {days} for {place}: earlier in spring, later in autumn")
 
 
 def doubt_words(shift: Shift) -> str:
     """What speaks against it where the law is stretched too far; else empty."""
     if not shift.stretched:
         return ""
-    return f"The law is out of its depth here: {OUT_OF_DEPTH}. So nothing is called sure."
+    told = _("The law is out of its depth here: {why}. So nothing is called sure.")
+    return told.format(why=_(OUT_OF_DEPTH))
 
 
 def _is_noticed(shift: Shift) -> bool:
@@ -42,27 +51,50 @@ def _is_noticed(shift: Shift) -> bool:
 
 def _by(shift: Shift) -> Iterator[str]:
     if shift.half_year:
-        yield "half a year, to the other half of the world"
+        yield _("half a year, to the other half of the world")
     if _is_noticed(shift):
-        yield f"up to {counted(round(abs(shift.days)), 'day', 'days')}"
+        days = round(abs(shift.days))
+        yield ngettext("up to {number} day", "up to {number} days", days).format(number=days)
 
 
 def _ways(shift: Shift) -> Iterator[str]:
     """`1.1 degrees further north`, `20 m lower`."""
     way = shift.way
-    to_the_pole = "nearer the pole" if shift.half_year else _further(shift.south)
-    to_the_equator = "nearer the equator" if shift.half_year else _further(not shift.south)
-    yield from _degrees(way.polewards, to_the_pole, to_the_equator)
-    yield from _degrees(way.eastwards, "further east", "further west")
-    if round(abs(way.upwards)):
-        yield f"{abs(way.upwards):.0f} m {'higher' if way.upwards > 0 else 'lower'}"
+    if size := _size(way.polewards):
+        yield _polewards(shift, size).format(number=figures(size))
+    if size := _size(way.eastwards):
+        yield _eastwards(way.eastwards > 0, size).format(number=figures(size))
+    if metres := round(abs(way.upwards)):
+        told = _("{number} m higher") if way.upwards > 0 else _("{number} m lower")
+        yield told.format(number=metres)
 
 
-def _further(south: bool) -> str:
-    return "further south" if south else "further north"
+def _size(degrees: float) -> float:
+    return round(abs(degrees), 1)
 
 
-def _degrees(degrees: float, there: str, back: str) -> Iterator[str]:
-    size = f"{abs(degrees):.1f}".removesuffix(".0")
-    if size != "0":
-        yield f"{size} degree{'' if size == '1' else 's'} {there if degrees > 0 else back}"
+def _polewards(shift: Shift, size: float) -> str:
+    nearer, number = shift.way.polewards > 0, _plural(size)
+    if shift.half_year and nearer:
+        return ngettext(
+            "{number} degree nearer the pole", "{number} degrees nearer the pole", number
+        )
+    if shift.half_year:
+        return ngettext(
+            "{number} degree nearer the equator", "{number} degrees nearer the equator", number
+        )
+    if shift.south == nearer:
+        return ngettext("{number} degree further south", "{number} degrees further south", number)
+    return ngettext("{number} degree further north", "{number} degrees further north", number)
+
+
+def _eastwards(east: bool, size: float) -> str:
+    number = _plural(size)
+    if east:
+        return ngettext("{number} degree further east", "{number} degrees further east", number)
+    return ngettext("{number} degree further west", "{number} degrees further west", number)
+
+
+def _plural(size: float) -> int:
+    """Gettext counts in whole numbers; what isn't one is said as several."""
+    return int(size) if size == int(size) else 2

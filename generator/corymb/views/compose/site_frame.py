@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from corymb.language import gettext as _
 from corymb.studio.values.dates import IsoWeek
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
@@ -30,20 +31,20 @@ def site_frame(catalogue: Catalogue, base_path: str) -> SiteFrame:
 
 def _menu(catalogue: Catalogue) -> tuple[MenuItem, ...]:
     items = [
-        MenuItem("Arrangements", addresses.ARRANGEMENTS, "arrangements"),
-        MenuItem("In season", addresses.IN_SEASON, "in-season"),
-        MenuItem("Your date", addresses.YOUR_DATE, "your-date"),
-        MenuItem("Flowers", addresses.FLOWERS, "flowers"),
+        MenuItem(_("Arrangements"), addresses.ARRANGEMENTS, "arrangements"),
+        MenuItem(_("In season"), addresses.IN_SEASON, "in-season"),
+        MenuItem(_("Your date"), addresses.YOUR_DATE, "your-date"),
+        MenuItem(_("Flowers"), addresses.FLOWERS, "flowers"),
     ]
     if catalogue.made():
-        items.append(MenuItem("Made here", addresses.MADE, "made"))
+        items.append(MenuItem(_("Made here"), addresses.MADE, "made"))
     if catalogue.staff:
         this_week = addresses.of_week(str(IsoWeek.of(catalogue.today)))
-        items.append(MenuItem("This week", this_week, "week"))
-        items.append(MenuItem("Orders", addresses.ORDERS, "orders"))
-        items.append(MenuItem("Weeks ahead", addresses.WEEKS_AHEAD, "weeks-ahead"))
+        items.append(MenuItem(_("This week"), this_week, "week"))
+        items.append(MenuItem(_("Orders"), addresses.ORDERS, "orders"))
+        items.append(MenuItem(_("Weeks ahead"), addresses.WEEKS_AHEAD, "weeks-ahead"))
     if lessons_shown(catalogue):
-        items.append(MenuItem("Lessons", addresses.LESSONS, "lessons"))
+        items.append(MenuItem(_("Lessons"), addresses.LESSONS, "lessons"))
     items += [
         MenuItem(page.heading.menu, addresses.of_page(page.id), page.id)
         for page in pages_shown(catalogue)

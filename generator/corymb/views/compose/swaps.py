@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from corymb.language import gettext as _
 from corymb.trade.swaps.reasons import colour_reason, new_hazards, reasons
 from corymb.trade.swaps.standing_in import StandIn
 from corymb.views.compose import addresses
@@ -33,8 +34,10 @@ def _words(catalogue: Catalogue, swap: StandIn) -> str:
     """What goes in is named first."""
     coming, going = (plant_words(catalogue.stem(stem)) for stem in (swap.in_, swap.out))
     if catalogue.staff:
-        return f"{swap.in_count} {coming} in place of {swap.out_count} {going}"
-    return f"{coming} in place of {going}"
+        told = _("{number} {coming} in place of {number_before} {going}")
+        counts = {"number": swap.in_count, "number_before": swap.out_count}
+        return told.format(coming=coming, going=going, **counts)
+    return _("{coming} in place of {going}").format(coming=coming, going=going)
 
 
 def _reasons(catalogue: Catalogue, swap: StandIn) -> tuple[str, ...]:

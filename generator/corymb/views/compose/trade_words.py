@@ -18,6 +18,11 @@ def trade_word(kind: str, word: str) -> str:
     return KINDS[kind]().get(word, word)
 
 
+def size_words(name: str) -> str:
+    """A size by the name that the studio gave it; `regular` is everyone's."""
+    return trade_word("size", name).replace("-", " ")
+
+
 def _roles() -> Mapping[str, str]:
     return {
         "depth": pgettext("role", "depth"),

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Sequence
 from itertools import groupby
 
+from corymb.language import gettext as _
+from corymb.language import pgettext
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.season import last_chances as chances
 from corymb.trade.season.coming import in_the_beds
@@ -17,7 +19,7 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.mending import lack_view
 from corymb.views.compose.season_note import season_note
 from corymb.views.compose.week_words import week_month, week_span, week_third, week_words
-from corymb.views.compose.wording import sentence, span_words, third_of
+from corymb.views.compose.wording import sentence, third_of
 from corymb.views.pieces import Link
 from corymb.views.weeks_ahead import (
     LastChanceView,
@@ -59,7 +61,7 @@ def week_ahead(catalogue: Catalogue, week: IsoWeek, *, first: bool = False) -> W
     best = [stem for stem in beds.at_best if not _is_best_always(catalogue, stem)]
     return WeekAhead(
         id=str(week),
-        title=f"Week {week.week}",
+        title=_("Week {week}").format(week=week.week),
         when=week_span(week),
         coming_on=_stems(catalogue, beds.coming_on),
         at_best=_stems(catalogue, best if first else ()),
@@ -110,9 +112,12 @@ def _spell(catalogue: Catalogue, spell: Spell) -> UncoveredSpell:
 
 def _when(weeks: Sequence[int]) -> str:
     if len(weeks) == len(WEEKS):
-        return "in any week of the year"
+        return _("in any week of the year")
     start, end = third_of(weeks[0]), third_of(weeks[-1])
-    return f"{'in' if start == end else 'from'} {span_words(start, end)}"
+    if start == end:
+        # L10N: {part} is a part of a month: early July.
+        return _("in {part}").format(part=start)
+    return pgettext("parts of the year", "from {first} to {last}").format(first=start, last=end)
 
 
 def _months(catalogue: Catalogue, weeks: Iterable[IsoWeek]) -> Iterable[MonthAhead]:

@@ -8,6 +8,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from corymb.language import gettext as _
+from corymb.language import noted
+from corymb.language.locales import month_names
 from corymb.studio.models import Recipe
 from corymb.studio.words import MONTHS
 from corymb.trade.looks import guide_of
@@ -17,6 +20,7 @@ from corymb.trade.season.weeks import WEEKS
 from corymb.views.compose import addresses
 from corymb.views.compose.answers import answer_of, answer_view
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.compose.wording import price_guide, sentence
 from corymb.views.pieces import Fact, Link
 from corymb.views.season import (
@@ -27,7 +31,7 @@ from corymb.views.season import (
     YourDateView,
 )
 
-DOUBT = (
+DOUBT = noted(
     "Our dates are worked out from those of a place far from here, further than that can be done "
     "well: so nothing is called sure."
 )
@@ -45,9 +49,12 @@ def your_date_view(catalogue: Catalogue) -> YourDateView:
     )
     return YourDateView(
         today=catalogue.today.isoformat(),
-        months=tuple(Link(month, addresses.of_month(month)) for month in MONTHS),
-        sure_means=tuple(Fact(sentence(word).rstrip("."), means) for word, means in MEANS),
-        doubt=DOUBT if catalogue.beds.shift.stretched else "",
+        months=_months(),
+        sure_means=tuple(
+            Fact(sentence(trade_word("sureness", word)).rstrip("."), _(means))
+            for word, means in MEANS
+        ),
+        doubt=_(DOUBT) if catalogue.beds.shift.stretched else "",
         styles=tuple(style for style in styles if style.recipes),
     )
 
@@ -70,8 +77,13 @@ def dated(catalogue: Catalogue, recipe: Recipe) -> DatedRecipe:
         prices=tuple(_price(catalogue, best) for best in firsts),
         weeks=tuple(places[_same(best)] for best in near),
         next=tuple(places[_same(best)] for best in next_),
-        sure=tuple(best.sure for best in bests),
+        sure=tuple(trade_word("sureness", best.sure) for best in bests),
     )
+
+
+def _months() -> tuple[Link, ...]:
+    names = zip(month_names(), MONTHS, strict=True)
+    return tuple(Link(name, addresses.of_month(english)) for name, english in names)
 
 
 def _toward(catalogue: Catalogue, bests: Sequence[Best], best: Best, week: int | None) -> Best:
