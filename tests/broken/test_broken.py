@@ -10,13 +10,18 @@ import pytest
 from corymb.checks import read_and_check
 from corymb.studio.problems import Problem
 from tests.broken import (
+    cases_colours,
     cases_files,
     cases_keys,
     cases_lines,
     cases_links,
+    cases_measures,
+    cases_money,
     cases_names,
+    cases_places,
+    cases_times,
     cases_types,
-    cases_values,
+    cases_words,
     cases_yaml,
 )
 from tests.broken.bench import GOOD, JAR, Case, break_it, good_studio
@@ -25,7 +30,12 @@ CASES: list[Case] = [
     *cases_yaml.CASES,
     *cases_keys.CASES,
     *cases_types.CASES,
-    *cases_values.CASES,
+    *cases_measures.CASES,
+    *cases_times.CASES,
+    *cases_money.CASES,
+    *cases_colours.CASES,
+    *cases_words.CASES,
+    *cases_places.CASES,
     *cases_lines.CASES,
     *cases_names.CASES,
     *cases_links.CASES,
