@@ -95,6 +95,6 @@ def test_marks_and_line_ends_of_other_machines_are_no_slips_and_move_no_place(
         text = file.read_text(encoding="utf-8")
         file.write_bytes(text.replace("\n", "\r\n").encode("utf-8-sig"))
     assert read_and_check(studio)[1] == []
-    text = (studio / JAR).read_bytes()
-    (studio / JAR).write_bytes(text.replace(b"- 5 cosmos-white", b"- 5 cosmos-wite"))
+    jar = (studio / JAR).read_bytes()
+    (studio / JAR).write_bytes(jar.replace(b"- 5 cosmos-white", b"- 5 cosmos-wite"))
     assert [(p.line, p.column) for p in read_and_check(studio)[1]] == [(17, 7)]
