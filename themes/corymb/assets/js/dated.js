@@ -1,6 +1,7 @@
 // Of every recipe's answers, which are all in the page, shows the one for a week: what can be made first,
 // in the order of ways; then, folded, what can't.
 import { CELLS, cellOf, daysOn, written } from "./week.js";
+import { _ } from "./words.js";
 
 const NONE = "none";
 
@@ -25,14 +26,19 @@ function hasGone(day, earliest, places, answers) {
   return first !== undefined && first.day < earliest;
 }
 
+// A day to choose instead: of two the second begins with ‘or’.
+function offered(place, count, day) {
+  if (place) return _("or {day}", { day });
+  return count > 1 ? _("The nearest is {day}", { day }) : _("The next is {day}", { day });
+}
+
 function point(buttons, sides, inWords) {
   buttons.forEach((button, place) => {
     const side = sides[place];
     button.hidden = !side;
     if (!side) return;
     button.dataset.nearest = written(side.day);
-    const begins = place ? "or" : sides.length > 1 ? "The nearest is" : "The next is";
-    button.textContent = `${begins} ${inWords(side.day)}`;
+    button.textContent = offered(place, sides.length, inWords(side.day));
   });
 }
 
@@ -61,7 +67,7 @@ function answerStyle({ section, recipes }, day, asked) {
   const not = folded.querySelector("ul");
   const states = recipes.map((recipe) => answer(recipe, day, asked));
   for (const way of asked.ways) {
-    const those = recipes.filter((_, place) => states[place] === way);
+    const those = recipes.filter((recipe, place) => states[place] === way);
     (way === NONE ? not : can).append(...those);
   }
   can.hidden = !can.children.length;
@@ -86,9 +92,11 @@ export function inAll(states, words) {
   const ways = Object.entries(words)
     .map(([way, said]) => [way === NONE ? 0 : states.filter((state) => state === way).length, said])
     .filter(([count]) => count);
-  if (!ways.length) return `None of the ${states.length} arrangements can be made then.`;
-  const sum = ways.reduce((all, [count]) => all + count, 0);
-  if (ways.length === 1) return `${sum} of ${states.length} arrangements can be made, ${ways[0][1]}.`;
-  const each = ways.map(([count, words]) => `${count} ${words}`).join(", ");
-  return `${sum} of ${states.length} arrangements can be made: ${each}.`;
+  const all = states.length;
+  if (!ways.length) return _("None of the {all} arrangements can be made then.", { all });
+  const sum = ways.reduce((before, [count]) => before + count, 0);
+  // L10N: {how} is one of 'as pictured', 'with a variant', 'with swaps'; {ways} is '3 as pictured, 2 with swaps'.
+  if (ways.length === 1) return _("{sum} of {all} arrangements can be made, {how}.", { sum, all, how: ways[0][1] });
+  const each = ways.map(([number, how]) => _("{number} {how}", { number, how })).join(", ");
+  return _("{sum} of {all} arrangements can be made: {ways}.", { sum, all, ways: each });
 }

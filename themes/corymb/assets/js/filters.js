@@ -1,6 +1,8 @@
 // Narrows a list down by the choices of its sentence. What is chosen is kept in the address, so that
 // a narrowed list can be sent; how many are left is said aloud.
 
+import { _, plural } from "./words.js";
+
 // An entry's data-* hold one word or several, set apart by `|`.
 export function fits(entry, chosen) {
   return chosen.every(([kind, value]) => (entry.dataset[kind] ?? "").split("|").includes(value));
@@ -32,8 +34,9 @@ function narrow(list, chosen) {
 }
 
 function words(left, all, chosen) {
-  if (!chosen.length) return `${all} to choose from.`;
-  return left ? `${left} of ${all} fit.` : "Nothing fits. Try another month or colour.";
+  if (!chosen.length) return plural("{all} to choose from.", "{all} to choose from.", all, { all });
+  if (!left) return _("Nothing fits. Try another month or colour.");
+  return plural("{left} of {all} fit.", "{left} of {all} fit.", left, { left, all });
 }
 
 function start(list) {

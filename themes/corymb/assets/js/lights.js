@@ -2,6 +2,7 @@
 // page's address (?light=candle). The picture's colours in it are asked for when it is chosen, and
 // not before; the drawing itself is the one that the browser has.
 import { onPage } from "./page.js";
+import { _ } from "./words.js";
 
 let asked = 0;
 
@@ -24,7 +25,7 @@ async function repainted(drawing, table, light) {
   const seen = JSON.parse(colours)[light];
   const painted = svg.replace(
     /(fill|stroke|color)="(#[0-9a-f]{6})"/g,
-    (_, what, colour) => `${what}="${seen[colour]}"`,
+    (whole, what, colour) => `${what}="${seen[colour]}"`,
   );
   return `data:image/svg+xml,${encodeURIComponent(painted)}`;
 }
@@ -63,7 +64,7 @@ onPage((main) => {
     } catch {
       if (late()) return;
       shown.checked = true;
-      said.textContent = "It can’t be fetched just now. Try again with a signal.";
+      said.textContent = _("It can’t be fetched just now. Try again with a signal.");
     }
   }
 

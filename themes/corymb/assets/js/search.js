@@ -1,5 +1,6 @@
 // Search by the beginnings of words, accents aside, over the list of all pages (search.json).
 // Where nothing is found so, a word of five letters or more may hold one slip.
+import { _, plural } from "./words.js";
 
 const MOST = 60; // found pages that are listed: more than anyone reads before typing another letter
 const LONG = 5; // letters; a shorter word with a slip is too often another word
@@ -75,6 +76,10 @@ function entry(page, root) {
   return item;
 }
 
+function howMany(number) {
+  return number ? plural("{number} found.", "{number} found.", number, { number }) : _("Nothing found.");
+}
+
 async function start(form) {
   const input = form.querySelector("input");
   const list = document.querySelector("[data-search-found]");
@@ -84,7 +89,7 @@ async function start(form) {
     const found = find(pages, input.value);
     list.replaceChildren(...found.slice(0, MOST).map((page) => entry(page, root)));
     const query = input.value.trim();
-    count.textContent = query ? `${found.length || "Nothing"} found.` : "";
+    count.textContent = query ? howMany(found.length) : "";
     const address = query ? `?q=${encodeURIComponent(query)}` : location.pathname;
     history.replaceState(history.state, "", address);
   };
@@ -96,7 +101,7 @@ async function start(form) {
     input.addEventListener("input", () => show(pages));
     form.addEventListener("submit", (event) => event.preventDefault());
   } catch {
-    count.textContent = "The list of pages could not be fetched; searching takes a connection.";
+    count.textContent = _("The list of pages could not be fetched; searching takes a connection.");
   }
 }
 

@@ -1,6 +1,7 @@
 // 'Send the link': the phone's own share sheet where there is one, otherwise the address is copied.
 // If neither works the link still is what it was without script, a mail. And a button that prints.
 import { onPage } from "./page.js";
+import { _ } from "./words.js";
 
 // With `data-share="here"` what the page was asked in its address is sent along.
 function address(link) {
@@ -24,7 +25,7 @@ async function send(event, said) {
   event.preventDefault();
   try {
     await navigator.clipboard.writeText(what.url);
-    said.textContent = "Link copied.";
+    said.textContent = _("Link copied.");
   } catch {
     said.textContent = what.url;
   }

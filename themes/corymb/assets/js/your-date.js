@@ -2,6 +2,7 @@
 // made in its week is said aloud.
 import { answering, inAll } from "./dated.js";
 import { dayFrom, daysOn, mondayOf, today, weekOf, written } from "./week.js";
+import { _ } from "./words.js";
 
 const ONE_STEP = 1000; // ms; what is changed faster, as with a held key, is one step back
 const LONG = { timeZone: "UTC", day: "numeric", month: "long", year: "numeric" };
@@ -26,7 +27,7 @@ function say(day, count, gone = "") {
 
 function weekInWords(day) {
   const monday = mondayOf(day);
-  return `Week ${weekOf(day)}, ${inWords.formatRange(monday, daysOn(monday, 6))}.`;
+  return _("Week {week}, {days}.", { week: weekOf(day), days: inWords.formatRange(monday, daysOn(monday, 6)) });
 }
 
 function open(chosen) {
@@ -44,7 +45,8 @@ function show(day) {
   const states = answerFor(day);
   const gone = day < earliest;
   const named = withWeekday.format(day);
-  say(named, `${weekInWords(day)} ${inAll(states, words)}`, gone ? "That day has gone by; the same week of another year is much like it." : "");
+  const past = gone ? _("That day has gone by; the same week of another year is much like it.") : "";
+  say(named, `${weekInWords(day)} ${inAll(states, words)}`, past);
   open(true);
   document.title = `${named} · ${title}`;
   if (mail) mail.href = `${mail.href.split("?")[0]}?subject=${encodeURIComponent(named)}`;
@@ -57,9 +59,13 @@ function answered(text) {
 // What is wrong with a day that was asked for; a page that nobody has asked anything says nothing.
 function fault(asked) {
   if (asked === null) return "";
-  if (!asked) return "The address names no day. Choose one above.";
-  if (!dayFrom(asked)) return `The address says ‘${asked}’, and that isn’t a day. Choose one above.`;
-  return `The address says ‘${asked}’, too far off to answer for. Choose a day from ${input.min.slice(0, 4)} to ${input.max.slice(0, 4)}.`;
+  if (!asked) return _("The address names no day. Choose one above.");
+  if (!dayFrom(asked)) return _("The address says ‘{asked}’, and that isn’t a day. Choose one above.", { asked });
+  const [first, last] = [input.min, input.max].map((day) => day.slice(0, 4));
+  return _(
+    "The address says ‘{asked}’, too far off to answer for. Choose a day from {first} to {last}.",
+    { asked, first, last },
+  );
 }
 
 function read() {
