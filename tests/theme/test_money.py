@@ -5,20 +5,18 @@ from __future__ import annotations
 from dataclasses import fields
 
 from bs4 import BeautifulSoup
-from jinja2 import Environment, FileSystemLoader
 
+from corymb.site.render import environment
 from corymb.views.money import MoneyView, QuoteView
 from corymb.views.reality import RealityView
 from corymb.views.recipe import ClientRecipe, StaffRecipe
 from tests.theme.filling import filled
 from tests.theme.pages import rendered
-from tests.theme.sources import TEMPLATES
 
 
 def part(text: str, **views: object) -> BeautifulSoup:
     """A few words of a template, printed with these views."""
-    env = Environment(loader=FileSystemLoader(TEMPLATES), autoescape=True)
-    html = env.from_string(text).render(url=lambda href: href, **views)
+    html = environment().from_string(text).render(url=lambda href: href, **views)
     return BeautifulSoup(html, "html5lib")
 
 
