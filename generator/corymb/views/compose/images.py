@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
+from corymb.language import ngettext
+from corymb.language.locales import and_list
 from corymb.photos import PhotoFile, PreparedPhoto
 from corymb.studio.models import Photo
-from corymb.studio.saying import and_list, counted
 from corymb.trade.looks import Look
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
@@ -60,10 +61,11 @@ def describe(catalogue: Catalogue, look: Look) -> str:
     recipe = catalogue.studio.recipes[look.recipe]
     by_size = sorted(look.lines, key=lambda line: -line.count)
     plants = dict.fromkeys(plant_of(catalogue.stem(line.stem)) for line in by_size)
-    return (
-        f"Drawing of {recipe.name}: {counted(look.stems_total, 'stem', 'stems')}, "
-        f"most of it {and_list(list(plants)[:4])}."
-    )
+    return ngettext(
+        "Drawing of {name}: {number} stem, most of it {stems}.",
+        "Drawing of {name}: {number} stems, most of it {stems}.",
+        look.stems_total,
+    ).format(name=recipe.name, number=look.stems_total, stems=and_list(list(plants)[:4]))
 
 
 def images_of(catalogue: Catalogue, look: Look) -> ImagePair:

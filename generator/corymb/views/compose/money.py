@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from decimal import Decimal
 
+from corymb.language import gettext as _
 from corymb.studio.models import StudioFile
 from corymb.trade.money.costs import Costs
 from corymb.trade.money.margin import Standing
@@ -56,12 +57,16 @@ def cost_rows(costs: Costs, minutes: Decimal, house: StudioFile) -> tuple[MoneyR
     waste = percent(house.money.waste.fraction, house)
     overhead = percent(house.money.overhead.fraction, house)
     rows = (
-        ("Stems of our own", "", costs.grown),
-        ("Stems bought in", "", costs.bought),
-        ("Waste", f"{waste} of the stems cut", costs.waste_grown + costs.waste_bought),
-        ("Sundries", "", costs.sundries),
-        ("Labour", labour_words(minutes, house), costs.labour),
-        ("Overhead", f"{overhead} of all above", costs.overhead),
+        (_("Stems of our own"), "", costs.grown),
+        (_("Stems bought in"), "", costs.bought),
+        (
+            _("Waste"),
+            _("{percent} of the stems cut").format(percent=waste),
+            costs.waste_grown + costs.waste_bought,
+        ),
+        (_("Sundries"), "", costs.sundries),
+        (_("Labour"), labour_words(minutes, house), costs.labour),
+        (_("Overhead"), _("{percent} of all above").format(percent=overhead), costs.overhead),
     )
     return tuple(
         MoneyRow(words, how, to_the_cent(amount, house)) for words, how, amount in rows if amount
@@ -75,12 +80,12 @@ def _quote(quote: Quote, house: StudioFile) -> QuoteView:
         )
         for line in quote.lines
     )
-    where = "tax in it" if quote.tax_in_prices else "tax on top"
+    tax = _("tax in it, {percent}") if quote.tax_in_prices else _("tax on top, {percent}")
     return QuoteView(
         tuple(lines),
         to_the_cent(quote.taxed.net, house),
         to_the_cent(quote.taxed.tax, house),
-        f"{where}, {percent(house.money.tax.fraction, house)}",
+        tax.format(percent=percent(house.money.tax.fraction, house)),
         to_the_cent(quote.to_pay, house),
     )
 
@@ -97,10 +102,13 @@ def _line(line: PaidLine, house: StudioFile) -> MoneyLine:
 
 
 def _stages(reckoned: Paid, house: StudioFile) -> Iterator[StageView]:
-    stages: dict[str, Standing | None] = {"As written": reckoned.written}
+    stages: dict[str, Standing | None] = {_("As written"): reckoned.written}
     if reckoned.change:
-        stages |= {"With swaps": reckoned.change.swapped, "As cut": reckoned.change.after}
-    stages["As made"] = reckoned.made
+        stages |= {
+            _("With swaps"): reckoned.change.swapped,
+            _("As cut"): reckoned.change.after,
+        }
+    stages[_("As made")] = reckoned.made
     for words, standing in stages.items():
         if standing:
             cost, left = to_the_cent(standing.cost, house), to_the_cent(standing.left, house)
@@ -109,21 +117,34 @@ def _stages(reckoned: Paid, house: StudioFile) -> Iterator[StageView]:
 
 def _told(reckoned: Paid, house: StudioFile) -> Iterator[str]:
     if reckoned.change:
-        yield _did("The swaps", reckoned.change.by_swaps, house)
-        yield _did("Spare and round bunches", reckoned.change.by_spare, house)
+        yield _by_swaps(reckoned.change.by_swaps).format(
+            amount=to_the_cent(abs(reckoned.change.by_swaps), house)
+        )
+        yield _by_spare(reckoned.change.by_spare).format(
+            amount=to_the_cent(abs(reckoned.change.by_spare), house)
+        )
     if reckoned.made:
         yield _took(reckoned.written.left - reckoned.made.left, house)
 
 
 def _took(more: Decimal, house: StudioFile) -> str:
     if not more:
-        return "It took just what was written."
+        return _("It took just what was written.")
     amount = to_the_cent(abs(more), house)
-    return f"It took {amount} {'more' if more > 0 else 'less'} than was written."
+    if more > 0:
+        return _("It took {amount} more than was written.").format(amount=amount)
+    return _("It took {amount} less than was written.").format(amount=amount)
 
 
-def _did(what: str, left: Decimal, house: StudioFile) -> str:
+def _by_swaps(left: Decimal) -> str:
     if not left:
-        return f"{what} changed nothing."
-    amount = to_the_cent(abs(left), house)
-    return f"{what} left {amount} more." if left > 0 else f"{what} cost {amount}."
+        return _("The swaps changed nothing.")
+    return _("The swaps left {amount} more.") if left > 0 else _("The swaps cost {amount}.")
+
+
+def _by_spare(left: Decimal) -> str:
+    if not left:
+        return _("Spare and round bunches changed nothing.")
+    if left > 0:
+        return _("Spare and round bunches left {amount} more.")
+    return _("Spare and round bunches cost {amount}.")

@@ -6,8 +6,9 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from decimal import Decimal
 
+from corymb.language import gettext as _
+from corymb.language.locales import and_list
 from corymb.studio.models import StudioFile
-from corymb.studio.saying import and_list
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look
 from corymb.trade.money.costs import Costs, costs_of
@@ -26,6 +27,7 @@ from corymb.trade.money.tax import taxed
 from corymb.trade.order_lines import REGULAR, sizes_of
 from corymb.trade.orders.pieces import Piece
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.trade_words import size_words
 from corymb.views.compose.wording import money, number, percent, price_guide, to_the_cent
 from corymb.views.money import PriceStep, PriceView, SizePrice
 
@@ -80,11 +82,12 @@ def price_view(catalogue: Catalogue, look: Look) -> PriceView:
     regular = next(each for each in sizes if each.piece.size == REGULAR)
     can = can_be_bought(regular.piece, studio)
     cannot = [studio.stems[each].name for each in regular.piece.counts if each not in can]
+    not_bought = _("{stems} can’t be bought in.").format(stems=and_list(cannot))
     dearer = reckoned(studio, regular.piece, can) if can else None
     return PriceView(
-        sizes=tuple(_size(each, each.piece.size.replace("-", " "), house) for each in sizes),
-        bought=_size(dearer, "regular, bought in", house) if dearer else None,
-        not_bought=f"{and_list(cannot)} can’t be bought in." if can and cannot else "",
+        sizes=tuple(_size(each, size_words(each.piece.size), house) for each in sizes),
+        bought=_size(dearer, _("regular, bought in"), house) if dearer else None,
+        not_bought=not_bought if can and cannot else "",
         guide=price_guide(regular.piece.guide, house),
         beside=", ".join(
             filter(None, (money(regular.price.shown, house), beside_words(regular.beside, house)))
@@ -98,9 +101,10 @@ def beside_words(beside: BesideGuide | None, house: StudioFile) -> str:
     if beside is None:
         return ""
     if not beside.difference:
-        return "as the guide price"
-    side = "over" if beside.difference > 0 else "under"
-    return f"{money(abs(beside.difference), house)} {side} the guide price"
+        return _("as the guide price")
+    over = beside.difference > 0
+    told = _("{amount} over the guide price") if over else _("{amount} under the guide price")
+    return told.format(amount=money(abs(beside.difference), house))
 
 
 def margin_words(standing: Standing, house: StudioFile) -> str:
@@ -111,7 +115,8 @@ def margin_words(standing: Standing, house: StudioFile) -> str:
 def labour_words(minutes: Decimal, house: StudioFile) -> str:
     """How labour is worked out: `20 min at €19 an hour`."""
     rate = money(house.money.hourly_rate, house)
-    return f"{number(round(minutes), house)} min at {rate} an hour"
+    told = _("{minutes} min at {rate} an hour")
+    return told.format(minutes=number(round(minutes), house), rate=rate)
 
 
 def _size(of: Reckoned, name: str, house: StudioFile) -> SizePrice:
@@ -129,14 +134,14 @@ def _steps(of: Reckoned, minutes: Decimal, house: StudioFile) -> tuple[PriceStep
     """From the costs of a piece to its price, step by step; none where there is nothing."""
     costs, price, rates = of.costs, of.price, house.money
     ups = rates.mark_up
-    waste = f"with {percent(rates.waste.fraction, house)} waste"
+    waste = _("with {percent} waste").format(percent=percent(rates.waste.fraction, house))
     heads = (
-        ("Stems of our own", waste, costs.grown + costs.waste_grown, ups.grown, price.grown),
-        ("Sundries", "", costs.sundries, ups.sundries, price.sundries),
-        ("Labour", labour_words(minutes, house), costs.labour, None, price.labour),
+        (_("Stems of our own"), waste, costs.grown + costs.waste_grown, ups.grown, price.grown),
+        (_("Sundries"), "", costs.sundries, ups.sundries, price.sundries),
+        (_("Labour"), labour_words(minutes, house), costs.labour, None, price.labour),
         (
-            "Overhead",
-            f"{percent(rates.overhead.fraction, house)} of all above",
+            _("Overhead"),
+            _("{percent} of all above").format(percent=percent(rates.overhead.fraction, house)),
             costs.overhead,
             None,
             price.overhead,
@@ -160,15 +165,17 @@ def _steps(of: Reckoned, minutes: Decimal, house: StudioFile) -> tuple[PriceStep
 def _to_the_price(of: Reckoned, house: StudioFile) -> tuple[PriceStep, ...]:
     """From the sum of the heads to the price that is shown."""
     price, rates = of.price, house.money
-    steps = [_plain("Together", "", price.without_tax, house, to_the_cent(price.cost, house))]
+    steps = [_plain(_("Together"), "", price.without_tax, house, to_the_cent(price.cost, house))]
     if rates.tax_in_prices:
         tax = price.unrounded - price.without_tax
-        steps.append(_plain("Tax", percent(rates.tax.fraction, house), tax, house))
+        steps.append(_plain(_("Tax"), percent(rates.tax.fraction, house), tax, house))
     if price.rounding:
-        how = f"to the next whole {money(rates.round_prices_to, house)}"
-        steps.append(_plain("Rounded up", how, price.rounding, house))
-    how = "" if rates.tax_in_prices else f"and {percent(rates.tax.fraction, house)} tax on top"
-    return (*steps, _plain("Works out at", how, price.shown, house, sums=True))
+        next_ = money(rates.round_prices_to, house)
+        how = _("to the next whole {amount}").format(amount=next_)
+        steps.append(_plain(_("Rounded up"), how, price.rounding, house))
+    on_top = _("and {percent} tax on top").format(percent=percent(rates.tax.fraction, house))
+    how = "" if rates.tax_in_prices else on_top
+    return (*steps, _plain(_("Works out at"), how, price.shown, house, sums=True))
 
 
 def _plain(

@@ -8,9 +8,10 @@ from graphlib import TopologicalSorter
 
 from corymb.studio.models import Page, Technique
 from corymb.studio.studio import Document
-from corymb.studio.values.time import Duration
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.durations import time_words
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.pages import LessonsView, LessonView, ProseView
 from corymb.views.pieces import Link
 
@@ -53,8 +54,8 @@ def lesson_view(catalogue: Catalogue, lesson: Document[Technique], prose: Prose)
         html=prose.html,
         headings=prose.headings,
         href=addresses.of_lesson(lesson.id),
-        time=str(Duration(heading.minutes)),
-        level=heading.level,
+        time=time_words(heading.minutes),
+        level=trade_word("level", heading.level),
         needs=tuple(_link(shown[need]) for need in heading.needs if need in shown),
         leads_to=tuple(_link(each) for each in shown.values() if lesson.id in each.heading.needs),
         careful=tuple(heading.careful),

@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 
+from corymb.language import gettext as _
+from corymb.language import ngettext
+from corymb.language.locales import and_list
 from corymb.studio.models import Order
-from corymb.studio.saying import and_list
 from corymb.studio.studio import Studio
-from corymb.studio.values.time import Duration
 from corymb.trade.made_orders import learnt, made_orders
 from corymb.trade.orders.due import Due
 from corymb.trade.reality import Correction, Evidence, MadeOrder
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.durations import time_words
 from corymb.views.pieces import Link
 from corymb.views.reality import ProposalView, RealityRow, RealityView
 
@@ -35,7 +37,7 @@ def reality_view(catalogue: Catalogue, due: Due) -> RealityView | None:
 
 def look_words(studio: Studio, look_id: str) -> str:
     """A look by its names, to stand in a list: `Hedgerow jar (Later in the year)`."""
-    recipe_id, _, variant_id = look_id.partition("--")
+    recipe_id, __, variant_id = look_id.partition("--")
     recipe = studio.recipes[recipe_id]
     return f"{recipe.name} ({recipe.variants[variant_id].name})" if variant_id else recipe.name
 
@@ -44,16 +46,23 @@ def correction_words(studio: Studio, correction: Correction) -> str:
     """What should be written instead: `5 Dahlia, plum, not 4`, `15 min, not 12 min`."""
     written = correction.written
     if written.stem is None:
-        return f"{Duration(correction.proposed)}, not {Duration(written.number)}"
-    return f"{correction.proposed} {studio.stems[written.stem].name}, not {written.number}"
+        told = _("{time}, not {written}")
+        return told.format(time=time_words(correction.proposed), written=time_words(written.number))
+    told = _("{number} {stem}, not {written}")
+    stem = studio.stems[written.stem].name
+    return told.format(number=correction.proposed, stem=stem, written=written.number)
 
 
 def evidence_words(evidence: Evidence, stem: str | None) -> str:
     """What an order tells: `19 went in where 15 were asked`."""
     if stem is None:
-        return f"it took {Duration(evidence.used)} where {Duration(evidence.asked)} was asked"
-    were = "was" if evidence.asked == 1 else "were"
-    return f"{evidence.used} went in where {evidence.asked} {were} asked"
+        told = _("it took {time} where {asked} was asked")
+        return told.format(time=time_words(evidence.used), asked=time_words(evidence.asked))
+    return ngettext(
+        "{number} went in where {asked} was asked",
+        "{number} went in where {asked} were asked",
+        evidence.asked,
+    ).format(number=evidence.used, asked=evidence.asked)
 
 
 def _asked(made: MadeOrder) -> dict[str, int]:
@@ -81,10 +90,13 @@ def _stems(catalogue: Catalogue, made: MadeOrder, asked: Mapping[str, int]) -> I
 
 def _difference(asked: int, took: int) -> str:
     if not asked:
-        return "stood in"
+        return _("stood in")
     if took == asked:
-        return "as asked"
-    return f"{abs(took - asked)} {'more' if took > asked else 'fewer'}"
+        return _("as asked")
+    number = abs(took - asked)
+    if took > asked:
+        return ngettext("{number} more", "{number} more", number).format(number=number)
+    return ngettext("{number} fewer", "{number} fewer", number).format(number=number)
 
 
 def _time(made: MadeOrder, order: Order) -> Iterator[RealityRow]:
@@ -92,12 +104,14 @@ def _time(made: MadeOrder, order: Order) -> Iterator[RealityRow]:
         return
     asked = sum(line.minutes for line in made.lines)
     longer = order.minutes - asked
-    words = f"{Duration(abs(longer))} {'longer' if longer > 0 else 'shorter'}"
     if made.minutes is None:
-        words = "some went in buckets: not compared"
+        words = _("some went in buckets: not compared")
     elif not longer:
-        words = "as asked"
-    yield RealityRow("Making", "", str(Duration(asked)), str(Duration(order.minutes)), words)
+        words = _("as asked")
+    else:
+        told = _("{time} longer") if longer > 0 else _("{time} shorter")
+        words = told.format(time=time_words(abs(longer)))
+    yield RealityRow(_("Making"), "", time_words(asked), time_words(order.minutes), words)
 
 
 def _proposals(catalogue: Catalogue, order_id: str) -> Iterator[ProposalView]:
@@ -114,11 +128,11 @@ def _proposal(
 ) -> ProposalView:
     """What to look at again in the look whose own part of the file says it."""
     studio = catalogue.studio
-    recipe, _, variant = look.partition("--")
+    recipe, __, variant = look.partition("--")
     others = [look_words(studio, other) for other in evidence.shared_with]
     return ProposalView(
         Link(look_words(studio, look), addresses.of_look(catalogue.looks[recipe][variant])),
         correction_words(studio, correction),
         evidence_words(evidence, correction.written.stem),
-        f"shared with {and_list(others)}" if others else "",
+        _("shared with {others}").format(others=and_list(others)) if others else "",
     )

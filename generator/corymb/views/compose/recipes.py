@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from corymb.studio.models import Recipe, Stem
+from corymb.language import gettext as _
+from corymb.language import ngettext
+from corymb.studio.models import Recipe, Stem, StudioFile
 from corymb.trade.colour.areas import line_shares
 from corymb.trade.differences import Difference, differences
 from corymb.trade.looks import Look, guide_of, sized
@@ -13,13 +15,16 @@ from corymb.views.compose.bands import band_of, words_of
 from corymb.views.compose.bench import bench_view
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.colour_told import colour_view
+from corymb.views.compose.durations import time_words
 from corymb.views.compose.hazards import take_home
 from corymb.views.compose.images import images_of, photos_of_look
 from corymb.views.compose.kin import kin_of
+from corymb.views.compose.lengths import length_words
 from corymb.views.compose.light_switch import light_switch
 from corymb.views.compose.look_words import Words
 from corymb.views.compose.seasons import season_of_look, weeks_words
 from corymb.views.compose.spells import spells_of
+from corymb.views.compose.trade_words import size_words
 from corymb.views.compose.wording import price_guide
 from corymb.views.pieces import Fact, Link
 from corymb.views.recipe import (
@@ -49,7 +54,7 @@ def card_of(catalogue: Catalogue, recipe: Recipe) -> RecipeCard:
         image=images_of(catalogue, look),
         band=band_of(catalogue, look),
         stems_total=look.stems_total,
-        across=str(recipe.across),
+        across=length_words(recipe.across, catalogue.studio.house),
         width=_width(recipe.across.cm),
         price=price_guide(recipe.price, catalogue.studio.house),
         season=season_of_look(catalogue, look),
@@ -96,8 +101,12 @@ def _client_view(catalogue: Catalogue, look: Look, on_the_web: str) -> ClientRec
         summary=variant.about if variant else recipe.summary,
         image=images_of(catalogue, look),
         photos=photos_of_look(catalogue, look),
-        facts=_facts(recipe, look, str(words.told("time")), price),
-        vessel=_vessel(recipe),
+        facts=(
+            *_facts(recipe, look, catalogue.studio.house),
+            Fact(time_words(words.told("time").minutes), _("to make")),
+            *([Fact(price, _("price guide"))] if price else []),
+        ),
+        vessel=_vessel(recipe, catalogue.studio.house),
         band=band_of(catalogue, look),
         light=light_switch(catalogue, look),
         lines=_lines(catalogue, look),
@@ -118,23 +127,26 @@ def _client_view(catalogue: Catalogue, look: Look, on_the_web: str) -> ClientRec
     )
 
 
-def _facts(recipe: Recipe, look: Look, time: str, price: str) -> tuple[Fact, ...]:
-    facts = [
-        Fact(str(look.stems_total), "stem" if look.stems_total == 1 else "stems"),
-        Fact(str(recipe.across), "across"),
-        Fact(str(recipe.high), "high"),
-        Fact(time, "to make"),
-    ]
-    return (*facts, Fact(price, "price guide")) if price else tuple(facts)
+def _facts(recipe: Recipe, look: Look, house: StudioFile) -> tuple[Fact, ...]:
+    # L10N: a label behind a number of stems.
+    stems = ngettext("stem", "stems", look.stems_total)
+    return (
+        Fact(str(look.stems_total), stems),
+        Fact(length_words(recipe.across, house), _("across")),
+        Fact(length_words(recipe.high, house), _("high")),
+    )
 
 
-def _vessel(recipe: Recipe) -> str:
-    sizes = [
-        f"{length} {word}"
-        for length, word in ((recipe.vessel.across, "across"), (recipe.vessel.high, "high"))
-        if length is not None
-    ]
-    return ", ".join([recipe.vessel.name, *sizes])
+def _vessel(recipe: Recipe, house: StudioFile) -> str:
+    """`pint jar, 9 cm across, 12 cm high`."""
+    said = [recipe.vessel.name]
+    for told, length in (
+        (_("{length} across"), recipe.vessel.across),
+        (_("{length} high"), recipe.vessel.high),
+    ):
+        if length is not None:
+            said.append(told.format(length=length_words(length, house)))
+    return ", ".join(said)
 
 
 def _stems(catalogue: Catalogue, look: Look) -> list[Stem]:
@@ -175,7 +187,7 @@ def _sizes(recipe: Recipe, look: Look) -> tuple[SizeView, ...]:
     views = []
     for name, scale in named.items():
         counts = sized(look, scale)
-        views.append(SizeView(name.replace("-", " "), sum(counts), tuple(counts)))
+        views.append(SizeView(size_words(name), sum(counts), tuple(counts)))
     return tuple(sorted(views, key=lambda view: view.total))
 
 
@@ -201,9 +213,11 @@ def _changes(catalogue: Catalogue, look: Look) -> tuple[ChangeView, ...]:
 
 def _change(catalogue: Catalogue, change: Difference) -> ChangeView:
     name = catalogue.stem(change.stem).name
-    words = {"added": f"With {change.after} {name}", "dropped": f"Without {name}"}.get(
-        change.kind, f"{name}: {change.after}, not {change.before}"
-    )
+    told = {
+        "added": _("With {number} {stem}"),
+        "dropped": _("Without {stem}"),
+    }.get(change.kind, _("{stem}: {number}, not {before}"))
+    words = told.format(number=change.after, stem=name, before=change.before)
     return ChangeView(change.kind, name, change.role, words, change.before, change.after)
 
 

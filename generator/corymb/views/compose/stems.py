@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from corymb.language import gettext as _
+from corymb.language import ngettext
 from corymb.studio.models import Stem
-from corymb.studio.saying import counted
 from corymb.trade.colour.words import WORDS, colour_word
 from corymb.views.compose import addresses
 from corymb.views.compose.answers import look_name
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.dates import dates_words
+from corymb.views.compose.durations import days_words
 from corymb.views.compose.hazards import at_the_bench, take_home
+from corymb.views.compose.lengths import length_words, lengths_words
 from corymb.views.compose.seasons import season_of_stem, weeks_words
 from corymb.views.compose.wording import money, sentence
 from corymb.views.pieces import Fact, Link, Patch
@@ -53,7 +56,7 @@ def stem_view(catalogue: Catalogue, stem: Stem) -> ClientStem:
 
 
 def _client_view(catalogue: Catalogue, stem: Stem) -> ClientStem:
-    at_best = catalogue.beds.at_best(stem.id)
+    at_best, house = catalogue.beds.at_best(stem.id), catalogue.studio.house
     return ClientStem(
         id=stem.id,
         name=stem.name,
@@ -68,9 +71,9 @@ def _client_view(catalogue: Catalogue, stem: Stem) -> ClientStem:
         season=season_of_stem(catalogue, stem.id),
         at_best=weeks_words(at_best) if at_best else "",
         facts=(
-            Fact(str(stem.head), "across a head"),
-            Fact(str(stem.length), "as cut"),
-            Fact(str(stem.vase_life), "in the vase"),
+            Fact(length_words(stem.head, house), _("across a head")),
+            Fact(lengths_words(stem.length, house), _("as cut")),
+            Fact(days_words(stem.vase_life), _("in the vase")),
         ),
         use=stem.use,
         scent=stem.scent,
@@ -93,14 +96,16 @@ def _used_in(catalogue: Catalogue, stem: Stem) -> tuple[Link, ...]:
 
 def _cutting_view(catalogue: Catalogue, stem: Stem) -> CuttingView:
     house = catalogue.studio.house
-    hours = stem.conditioning.hours
+    hours, step = stem.conditioning.hours, stem.cutting_step
+    steps = ngettext("{number} stem", "{number} stems", step).format(number=step)
+    bought = money(stem.bought, house) if stem.bought is not None else _("not to be had")
     facts = [
-        *([Fact(f"{hours} h", "to condition")] if hours else []),
-        Fact(str(stem.stems_per_bucket), "to a bucket"),
-        Fact(counted(stem.cutting_step, "stem", "stems"), "cutting step"),
-        Fact(str(stem.weight), "a stem"),
-        Fact(money(stem.grown, house), "grown"),
-        Fact(money(stem.bought, house) if stem.bought is not None else "not to be had", "bought"),
+        *([Fact(_("{hours} h").format(hours=hours), _("to condition"))] if hours else []),
+        Fact(str(stem.stems_per_bucket), _("to a bucket")),
+        Fact(steps, _("cutting step")),
+        Fact(str(stem.weight), _("a stem")),
+        Fact(money(stem.grown, house), _("grown")),
+        Fact(bought, _("bought")),
     ]
     return CuttingView(
         cut_when=sentence(stem.cut_when),
