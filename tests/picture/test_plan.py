@@ -12,7 +12,8 @@ import pytest
 from corymb.picture import Arrangement, Vessel
 from corymb.picture.geometry import Point
 from corymb.picture.plan import Plan, draw_plan, key_of, plan_of
-from corymb.picture.plan.heads import crowding_of
+from corymb.picture.plan.heads import Placed, crowding_of
+from corymb.picture.plan.lettering import numbers_of
 from corymb.picture.plan.outlines import Fan, Ground, Long, Round, Wreath
 from corymb.picture.shapes import GOLDEN_ANGLE
 from tests.picture.demo import arrangement as look
@@ -124,10 +125,43 @@ def test_a_plan_says_every_number_in_black_and_white_and_its_scale(
     words = [part.text or "" for part in root.iter(f"{SVG}text")]
     assert {str(line.number) for line in key_of(arrangement)} <= set(words)
     assert any(word.endswith(" cm") for word in words) and "front" in words
-    sizes = [float(part.get("font-size", "0")) for part in root.iter(f"{SVG}text")]
-    assert min(sizes) >= 20
     for circle in root.iter(f"{SVG}circle"):
         assert circle.get("stroke") == "#221d18"
+
+
+LEAST_POINTS, PRINTED_CM = 7.0, 9.0  # legible in print; a plan on a helper's sheet
+
+
+def numbers_on(plan: Plan) -> list[tuple[float, float, float, float]]:
+    """Left, top, right, bottom of each number: a figure takes 0.56 of its size, 0.72 in height."""
+    boxes = []
+    for part in ElementTree.fromstring(draw_plan(plan)).iter(f"{SVG}text"):
+        size = float(part.get("font-size", "0"))
+        assert size / 1000 * PRINTED_CM / 2.54 * 72 >= LEAST_POINTS
+        if (part.text or "").isdigit():
+            x, y = float(part.get("x", "0")), float(part.get("y", "0"))
+            half = 0.56 * size * len(part.text or "") / 2
+            boxes.append((x - half, y - 0.72 * size, x + half, y))
+    return boxes
+
+
+@pytest.mark.parametrize("known_as", [known for known in demo_looks() if "--" not in known])
+def test_no_number_runs_into_another_or_is_too_small_to_read_in_print(known_as: str) -> None:
+    plan = plan_of(look(known_as))
+    boxes = numbers_on(plan)
+    assert len(boxes) == len(plan.heads)
+    for one, other in combinations(boxes, 2):
+        beside = one[2] <= other[0] or other[2] <= one[0]
+        assert beside or one[3] <= other[1] or other[3] <= one[1], known_as
+
+
+def test_a_number_stands_where_its_head_is_seen() -> None:
+    """Two heads of 10 cm, half over each other: the lower one's number leaves the upper alone."""
+    two = dataclasses.replace(DAHLIA, count=2, head_cm=10)
+    over, under = (Placed(n, two, Point(x, 0), 5) for n, x in ((1, 3.0), (2, -3.0)))
+    number = next(each for each in numbers_of([under, over], 50) if each.head is under)
+    assert number.at.distance(Point(3 * 50, 0)) > 5 * 50 + number.size * 0.4
+    assert number.at.distance(Point(-3 * 50, 0)) < 5 * 50 - number.size * 0.4
 
 
 def test_the_scale_bar_is_true() -> None:

@@ -20,6 +20,7 @@ INSIDE_OUT = (("focal",), ("filler",), ("line",), ("foliage",))
 FRONT_ROUND = (("focal",), ("filler", "line", "foliage"))  # on a ring all but the focal is mixed
 WIDEST_PART = 0.48  # no head takes more of the room's half depth: it is cut or opens less there
 DEPTH = 0.42  # of a trough's flowers: so deep for their length (common practice, no source)
+NUMBER = 0.037  # of the plan's width is kept between two heads however small, for their numbers
 FULLNESS = 0.72
 """How near the heads come, against discs that would fill the room without a gap between them.
 
@@ -60,7 +61,11 @@ def plan_of(arrangement: Arrangement) -> Plan:
     most = _narrowest(ground) * WIDEST_PART * 2
     radii = [min(stem.head_cm / 2, most) for stem in stems]
     at, crowding = parted(
-        ground, _first_places(ground, radii), radii, crowding_of(ground.area_cm2, radii)
+        ground,
+        _first_places(ground, radii),
+        radii,
+        crowding_of(ground.area_cm2, radii),
+        ground.box.width * NUMBER,
     )
     heads = [
         Placed(numbers[id(stem)], stem, point, radius)

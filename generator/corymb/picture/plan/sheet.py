@@ -8,14 +8,14 @@ from corymb.picture.colour import mix
 from corymb.picture.geometry import Box, sized
 from corymb.picture.paths import written
 from corymb.picture.plan.heads import Placed, Plan
+from corymb.picture.plan.lettering import Number, numbers_of
 from corymb.picture.plan.numbering import in_order
 from corymb.picture.svg import Attribute, element, number, safe_id, text_element
 from corymb.picture.words import title
 
 WIDE, MARGIN, FOOT = 1000.0, 36.0, 96.0
 INK, PAPER, QUIET = "#221d18", "#ffffff", "#8a8178"
-PALE = 0.6  # so much white is mixed into a stem's colour, that its number stays legible
-LEAST_TYPE, MOST_TYPE = 20.0, 46.0
+PALE = 0.75  # so much white is mixed into a stem's colour, that its number stays legible
 BARS_CM = (1, 2, 5, 10, 20, 50)
 DASHES = {"foliage": "3 6", "line": "14 6"}  # focal heads have the heavier line, filler the plain
 HEAVY, PLAIN = 4.5, 2.0
@@ -39,7 +39,7 @@ def draw_plan(plan: Plan) -> str:
             "g",
             element("path", d=outline, fill="none", stroke=QUIET, stroke_width=2),
             *[_disc(head, cm) for head in by_size],
-            *[_number(head, cm) for head in by_size],
+            *[_number(number) for number in numbers_of(by_size, cm)],
             transform=f"translate({number(left)} {number(top)})",
         ),
         _foot(box, cm, high),
@@ -76,16 +76,16 @@ def _at(head: Placed, cm: float) -> dict[str, Attribute]:
     return {"cx": head.at.x * cm, "cy": head.at.y * cm}
 
 
-def _number(head: Placed, cm: float) -> str:
+def _number(number: Number) -> str:
     """Over all discs, with a light about it, so that no other head's line runs through it."""
-    size = max(LEAST_TYPE, min(MOST_TYPE, head.radius * cm * 0.8))
+    size = number.size
     return text_element(
         "text",
-        str(head.number),
-        x=head.at.x * cm,
-        y=head.at.y * cm + size * 0.36,
+        str(number.head.number),
+        x=number.at.x,
+        y=number.at.y + size * 0.36,
         font_size=size,
-        font_weight="bold" if head.stem.use == "focal" else "normal",
+        font_weight="bold" if number.head.stem.use == "focal" else "normal",
         text_anchor="middle",
         fill=INK,
         stroke=PAPER,
@@ -101,7 +101,7 @@ def _foot(box: Box, cm: float, high: float) -> str:
     bar = f"M{number(MARGIN)} {number(y - 9)}v18m0-9H{number(end)}m0-9v18"
     middle, tip = WIDE / 2, high - FOOT + 4
     mark = f"M{number(middle)} {number(tip + 22)}l-14-22h28z"
-    words: dict[str, Attribute] = {"font_size": 26, "fill": INK}
+    words: dict[str, Attribute] = {"font_size": 30, "fill": INK}
     return (
         element("path", d=bar, fill="none", stroke=INK, stroke_width=2.5)
         + text_element("text", f"{long} cm", x=end + 14, y=y + 9, **words)
