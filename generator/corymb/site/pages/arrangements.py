@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from corymb.language import gettext as _
 from corymb.site import structured_data
 from corymb.site.pages.page import Making, Page, Share
 from corymb.trade.looks import Look
@@ -11,20 +12,21 @@ from corymb.views.compose import addresses, lists
 from corymb.views.compose.bands import words_of
 from corymb.views.compose.recipes import recipe_view
 from corymb.views.compose.tint import tint_of
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.pieces import Link
 from corymb.views.recipe import ClientRecipe, RecipeCard
 
 SECTION = "arrangements"
-LIST = Link("Arrangements", addresses.ARRANGEMENTS)
 
 
 def pages(making: Making) -> Iterator[Page]:
     """The list, the styles, and every look this audience may see."""
-    about = f"What {making.site.name} makes, by style, season and colour."
+    above = _list()
+    about = _("What {studio} makes, by style, season and colour.").format(studio=making.site.name)
     view = lists.arrangements_view(making.catalogue)
     share = _share_of([card for style in view.styles for card in style.recipes])
-    frame = making.frame(LIST.href, "arrangements.html", SECTION, LIST.label, about, share=share)
-    yield Page(frame, view, "Page")
+    frame = making.frame(above.href, "arrangements.html", SECTION, above.label, about, share=share)
+    yield Page(frame, view, _("Page"))
     for style in lists.styles_shown(making.catalogue):
         frame = making.frame(
             style.href,
@@ -32,10 +34,10 @@ def pages(making: Making) -> Iterator[Page]:
             SECTION,
             style.plural,
             style.about,
-            crumbs=[LIST],
+            crumbs=[above],
             share=_share_of(style.recipes),
         )
-        yield Page(frame, style, "Style")
+        yield Page(frame, style, _("Style"))
     for looks in making.catalogue.looks.values():
         for look in looks.values():
             yield _page_of(making, look)
@@ -45,6 +47,10 @@ def _share_of(cards: Sequence[RecipeCard]) -> Share:
     """What a list shows in a message: a photo of one of its arrangements, or its first picture."""
     first = next((card for card in cards if card.image.photo), cards[0] if cards else None)
     return Share.of_image(first.image) if first else Share()
+
+
+def _list() -> Link:
+    return Link(_("Arrangements"), addresses.ARRANGEMENTS)
 
 
 def _page_of(making: Making, look: Look) -> Page:
@@ -58,7 +64,7 @@ def _page_of(making: Making, look: Look) -> Page:
         SECTION,
         f"{view.name}: {view.variant_name}" if view.variant_name else view.name,
         view.summary,
-        crumbs=[LIST, view.style, *([view.parent] if view.parent else [])],
+        crumbs=[_list(), view.style, *([view.parent] if view.parent else [])],
         data=[
             structured_data.arrangement(view, making.absolute(share.href), making.absolute(path))
         ],
@@ -71,6 +77,6 @@ def _page_of(making: Making, look: Look) -> Page:
 def _words(making: Making, look: Look, view: ClientRecipe) -> str:
     """What else it is looked for by: its colours, its stems, and what is said of its style."""
     style = making.catalogue.style_of(making.catalogue.studio.recipes[look.recipe])
-    colours = " ".join(words_of(making.catalogue, look))
+    colours = " ".join(trade_word("colour", word) for word in words_of(making.catalogue, look))
     stems = " ".join(f"{line.name} {line.botanical}" for line in view.lines)
     return f"{style.name} {colours} {style.about} {stems}"

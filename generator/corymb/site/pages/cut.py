@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
 from corymb.site.pages.page import Making, Page
 from corymb.views.compose import addresses
 from corymb.views.compose.orders.cutting import cut_list_view
@@ -20,8 +21,10 @@ def pages(making: Making) -> Iterator[Page]:
             addresses.of_cut(day.day),
             "cut.html",
             SECTION,
-            f"Cut list, {view.when}",
+            _("Cut list, {day}").format(day=view.when),
             "; ".join(share.name for share in view.shares),
-            crumbs=[Link("Orders", addresses.ORDERS)],
+            crumbs=[Link(_("Orders"), addresses.ORDERS)],
         )
-        yield Page(frame, view, "Cut list", "cut list beds buckets swaps to buy missing")
+        # L10N: what else a cut list is looked for by, in a search of the site.
+        words = _("cut list beds buckets swaps to buy missing")
+        yield Page(frame, view, _("Cut list"), words)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
 from corymb.site import structured_data
 from corymb.site.pages.page import Making, Page, Share
 from corymb.views.compose import addresses, lists
@@ -24,4 +25,4 @@ def pages(making: Making) -> Iterator[Page]:
         share=Share.of_image(view.lead.image) if view.lead else Share(),
         tint=tint_of(view.lead.band) if view.lead else None,
     )
-    yield Page(frame, view, "Page", site.tagline)
+    yield Page(frame, view, _("Page"), site.tagline)

@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
 from corymb.site.pages.page import Making, Page
 from corymb.views.compose import addresses, lists
 
 
 def pages(making: Making) -> Iterator[Page]:
     """Neither is to be found by a search, here or elsewhere."""
-    frame = making.frame(addresses.SEARCH, "search.html", "", "Search", "", indexed=False)
+    frame = making.frame(addresses.SEARCH, "search.html", "", _("Search"), "", indexed=False)
     yield Page(frame, lists.search_view(), "")
-    title = "There is nothing here"
+    title = _("There is nothing here")
     frame = making.frame(addresses.NOT_FOUND, "404.html", "", title, "", indexed=False)
     yield Page(frame, lists.not_found_view(making.catalogue), "")

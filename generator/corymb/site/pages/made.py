@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
 from corymb.site import structured_data
 from corymb.site.pages.page import Making, Page, Share
 from corymb.views.compose import addresses
@@ -13,8 +14,6 @@ from corymb.views.pages import MadeView
 from corymb.views.pieces import Link
 
 SECTION = "made"
-LIST = Link("Made here", addresses.MADE)
-ABOUT = "Pieces we have made, each with the recipe it was made from."
 
 
 def pages(making: Making) -> Iterator[Page]:
@@ -22,11 +21,16 @@ def pages(making: Making) -> Iterator[Page]:
     pieces = making.catalogue.made()
     if not pieces:
         return
-    frame = making.frame(LIST.href, "made_list.html", SECTION, LIST.label, ABOUT)
-    yield Page(frame, made_list_view(making.catalogue), "Page")
+    above, about = _list(), _("Pieces we have made, each with the recipe it was made from.")
+    frame = making.frame(above.href, "made_list.html", SECTION, above.label, about)
+    yield Page(frame, made_list_view(making.catalogue), _("Page"))
     for made in pieces:
         view = made_view(making.catalogue, made)
         yield _page_of(making, addresses.of_made(made.id), view)
+
+
+def _list() -> Link:
+    return Link(_("Made here"), addresses.MADE)
 
 
 def _page_of(making: Making, path: str, view: MadeView) -> Page:
@@ -37,9 +41,9 @@ def _page_of(making: Making, path: str, view: MadeView) -> Page:
         SECTION,
         view.title,
         view.about or share.alt,
-        crumbs=[LIST],
+        crumbs=[_list()],
         data=[structured_data.made_work(view, making.absolute(share.href), making.absolute(path))],
         share=share,
         tint=tint_of(view.recipe.band),
     )
-    return Page(frame, view, "Made here", f"{view.when} {view.about}")
+    return Page(frame, view, _("Made here"), f"{view.when} {view.about}")

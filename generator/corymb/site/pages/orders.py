@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
 from corymb.site.pages.page import Making, Page
 from corymb.views.compose import addresses
 from corymb.views.compose.orders.listed import orders_view
@@ -13,28 +14,29 @@ from corymb.views.orders import OrderView
 from corymb.views.pieces import Link
 
 SECTION = "orders"
-LIST = Link("Orders", addresses.ORDERS)
-ABOUT = "What is wanted when: this week and next, to come, past, and what comes round again."
 
 
 def pages(making: Making) -> Iterator[Page]:
     """The list and every order on its day, on the staff's site alone."""
     if not making.catalogue.staff:
         return
-    frame = making.frame(LIST.href, "orders.html", SECTION, LIST.label, ABOUT)
-    yield Page(frame, orders_view(making.catalogue), "Page", "orders standing visits")
+    above = Link(_("Orders"), addresses.ORDERS)
+    about = _("What is wanted when: this week and next, to come, past, and what comes round again.")
+    frame = making.frame(above.href, "orders.html", SECTION, above.label, about)
+    # L10N: what else the page is looked for by, in a search of the site.
+    words = _("orders standing visits")
+    yield Page(frame, orders_view(making.catalogue), _("Page"), words)
     for due in shown_dues(making.catalogue):
         view = order_view(making.catalogue, due)
-        above = [LIST, *([view.standing] if view.standing else [])]
         frame = making.frame(
             addresses.of_due(due.id),
             "order.html",
             SECTION,
             f"{view.name}, {view.when}",
             "; ".join(line.look.label for line in view.lines),
-            crumbs=above,
+            crumbs=[above, *([view.standing] if view.standing else [])],
         )
-        yield Page(frame, view, "Order", _words(view))
+        yield Page(frame, view, _("Order"), _words(view))
 
 
 def _words(view: OrderView) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
 from corymb.site.pages.page import Making, Page
 from corymb.views.compose import addresses
 from corymb.views.compose.prose import page_view, pages_shown
@@ -15,4 +16,4 @@ def pages(making: Making) -> Iterator[Page]:
         path = addresses.of_page(page.id)
         view = page_view(page, making.writer.prose(page.markdown, path))
         frame = making.frame(path, "prose.html", page.id, view.title, view.summary)
-        yield Page(frame, view, "Page", making.writer.words(page.markdown))
+        yield Page(frame, view, _("Page"), making.writer.words(page.markdown))

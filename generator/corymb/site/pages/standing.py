@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
 from corymb.site.pages.page import Making, Page
 from corymb.views.compose import addresses
 from corymb.views.compose.orders.standing import standing_view
@@ -23,8 +24,8 @@ def pages(making: Making) -> Iterator[Page]:
             "standing.html",
             SECTION,
             view.name,
-            f"A standing order, {view.repeats}: its year laid out.",
-            crumbs=[Link("Orders", addresses.ORDERS)],
+            _("A standing order, {repeats}: its year laid out.").format(repeats=view.repeats),
+            crumbs=[Link(_("Orders"), addresses.ORDERS)],
         )
         words = " ".join(fact.value for fact in view.told)
-        yield Page(frame, view, "Standing order", words)
+        yield Page(frame, view, _("Standing order"), words)

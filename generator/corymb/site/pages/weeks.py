@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
 from corymb.site.pages.page import Making, Page
 from corymb.views.compose import addresses
 from corymb.views.compose.orders.weeks import week_views
 from corymb.views.pieces import Link
 
 SECTION = "week"
-ABOUT = "What is cut, made, handed over and in use, day by day."
 
 
 def pages(making: Making) -> Iterator[Page]:
@@ -23,7 +23,9 @@ def pages(making: Making) -> Iterator[Page]:
             "week.html",
             SECTION,
             f"{view.title}, {view.when}",
-            ABOUT,
-            crumbs=[Link("Orders", addresses.ORDERS)],
+            _("What is cut, made, handed over and in use, day by day."),
+            crumbs=[Link(_("Orders"), addresses.ORDERS)],
         )
-        yield Page(frame, view, "Week" if view.now else "", "this week orders cut make go")
+        # L10N: what else the page of a week is looked for by, in a search of the site.
+        words = _("this week orders cut make go")
+        yield Page(frame, view, _("Week") if view.now else "", words)

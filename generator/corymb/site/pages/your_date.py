@@ -4,15 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
 from corymb.site.pages.page import Making, Page
 from corymb.views.compose import addresses
 from corymb.views.compose.your_date import your_date_view
 
 SECTION = "your-date"
-ABOUT = "Choose a day, and see what can be made then, how it will look, and how sure that is."
 
 
 def pages(making: Making) -> Iterator[Page]:
     """One page that holds the answers for every week."""
-    frame = making.frame(addresses.YOUR_DATE, "your_date.html", SECTION, "Your date", ABOUT)
-    yield Page(frame, your_date_view(making.catalogue), "Page", "day week date wedding party when")
+    about = _(
+        "Choose a day, and see what can be made then, how it will look, and how sure that is."
+    )
+    frame = making.frame(addresses.YOUR_DATE, "your_date.html", SECTION, _("Your date"), about)
+    # L10N: what else the page is looked for by, in a search of the site.
+    words = _("day week date wedding party when")
+    yield Page(frame, your_date_view(making.catalogue), _("Page"), words)
