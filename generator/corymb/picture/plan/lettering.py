@@ -13,7 +13,7 @@ LEAST_TYPE, MOST_TYPE = 32.0, 48.0
 """Of a sheet 1000 wide: printed 9 cm wide the least is 8.2 points, as small print is."""
 
 DIGIT, TALL = 0.58, 0.74  # a figure's width and height, of the type's size (common sans serifs)
-ANGLES, REACHES = range(0, 360, 30), (0.2, 0.4, 0.6, 0.75, 0.88, 1.0)  # the last on its edge
+ANGLES, REACHES = range(0, 360, 40), (0.25, 0.45, 0.65, 0.85, 1.0)  # the last on its edge
 
 
 @dataclass(frozen=True)
