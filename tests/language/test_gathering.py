@@ -118,7 +118,7 @@ def test_a_sentence_has_no_loose_ends(gathered: Catalog) -> None:
 def test_a_translation_keeps_what_varies_and_its_tags(language: str) -> None:
     translated = [message for message in catalogue_of(language) if message.id and message.string]
     for message in translated:
-        said = [message.string] if isinstance(message.string, str) else [*message.string or ()]
+        said = [message.string] if isinstance(message.string, str) else [*(message.string or ())]
         least, most = named_in(forms_of(message)[0]), named_in(forms_of(message)[-1])
         for text in filter(None, said):
             assert least <= named_in(text) <= most, text
