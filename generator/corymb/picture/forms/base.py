@@ -104,7 +104,13 @@ class Sheet:
         self.pieces.append(element("path", d=path, fill=dark, **round_it, transform=fall))
 
     def stamped(
-        self, piece: Outline, places: list[Point], colour: str, drop: float, inside: bool = False
+        self,
+        piece: Outline,
+        places: list[Point],
+        colour: str,
+        drop: float,
+        inside: bool = False,
+        rim: float = 0.0,
     ) -> None:
         """The same piece at many places, as one layer; written alike, it packs very small."""
         if not places:
@@ -113,7 +119,7 @@ class Sheet:
         steps = text[min(text.find(letter) for letter in "cl" if letter in text) :]
         starts = [Point(piece.start.x + place.x, piece.start.y + place.y) for place in places]
         path = "".join(f"M{number(x)} {number(y)}{steps}" for x, y in starts)
-        self._edge(path, colour, drop, 0.0)
+        self._edge(path, colour, drop, rim)
         self.pieces.append(element("path", d=path, fill=colour))
         if inside:
             return

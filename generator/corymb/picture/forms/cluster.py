@@ -67,7 +67,7 @@ def _florets(
     for (colour, odd), places in sorted(groups.items()):
         paper = shade(colour, light + 0.02 * odd - 0.01)
         cut = floret(size * (0.94 + 0.1 * odd), lobes, 40 * odd + light * 300)
-        sheet.stamped(cut, places, paper, size * 0.13)
+        sheet.stamped(cut, places, paper, size * 0.11, rim=size * 0.07)
     eyes: dict[str, list[Point]] = {}
     for at, colour in spots:
         eyes.setdefault(head.palette.heart if share else shade(colour, -0.08), []).append(at)

@@ -29,7 +29,7 @@ def draw(head: Head) -> Drawn:
                 stars.setdefault((colours[index], high), []).append(Point(x * r, y * r))
         size = r * (0.125 + 0.08 * (near + min(1.0, far)) / 2) * math.sqrt(56 / count)
         for (colour, high), places in sorted(stars.items()):
-            paper = shade(colour, 0.05 * (near - 0.4) + 0.03 * high)
+            paper = shade(colour, 0.1 * (near - 0.45) + 0.03 * high)
             cut = floret(size, 5, 36 * near + 20 * high)
             sheet.stamped(cut, places, paper, r * 0.022, inside=near > 0.5)
             eye = size * 2 * max(0.16, min(0.5, share**0.5 * 0.75))

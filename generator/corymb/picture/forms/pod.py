@@ -3,11 +3,12 @@
 from corymb.picture.colour import shade
 from corymb.picture.forms.base import Drawn, Head, Sheet
 from corymb.picture.geometry import Point
-from corymb.picture.paths import Outline, bow, disc, polyline
+from corymb.picture.paths import Outline, disc, polyline
 from corymb.picture.seed import give
 from corymb.picture.shapes import lens
 
 CROWN_POINTS = 9
+TURNED = (1.0, 0.6)  # how wide honesty's moons look in their two views
 MANY = 6  # heads on a stem; honesty has a dozen, a poppy one
 
 
@@ -17,26 +18,32 @@ def draw(head: Head) -> Drawn:
 
 
 def _moon(head: Head) -> Drawn:
-    """A thin disc in its rim, a point at the top, and the shadows of the seeds."""
+    """A thin disc in its rim, a point at the top, and the shadows of the seeds.
+
+    Hung as thin as coins, many of them are seen half from the side.
+    """
     sheet, rng, r = Sheet(), head.rng, head.radius
-    colour, rim = head.palette.main, shade(head.palette.heart, -0.11)
-    tall = r * 1.04
-    sheet.line(
-        bow(Point(0, 0), Point(0, -r * 0.2), Point(0, -r * 0.2), Point(0, -r * 0.3)),
-        head.green,
-        r * 0.08,
-    )
-    middle = -tall - r * 0.12
-    sheet.layer([disc(0, middle, r, tall)], rim, r * 0.06)
-    sheet.cut([lens(r * 0.34, r * 0.1).at(0, -2 * tall - r * 0.04)], rim)
-    sheet.cut([disc(0, middle, r * 0.9, tall * 0.91)], shade(colour, -0.02), True)
-    sheet.cut([disc(-r * 0.07, middle - r * 0.06, r * 0.76, tall * 0.78)], colour, True)
+    colour, rim = head.palette.main, shade(head.palette.heart, -0.15)
+    tall, wide = r * 1.04, r * TURNED[head.view % 2]
+    middle = Point(0, -tall - r * 0.12)
+    sheet.line(polyline([Point(0, 0), Point(0, -r * 0.3)]), head.green, r * 0.08)
+    sheet.layer([disc(*middle, wide, tall)], rim, r * 0.06)
+    sheet.cut([lens(r * 0.34, r * 0.1).at(0, middle.y - tall + r * 0.08)], rim)
+    inner = wide - r * 0.1
+    sheet.cut([disc(*middle, inner, tall * 0.91)], shade(colour, -0.03), True)
+    sheet.cut([disc(-wide * 0.08, middle.y - r * 0.06, inner * 0.83, tall * 0.77)], colour, True)
     for angle in (-48, 66, 158):
-        seed = Point(0, middle).towards(angle + give(rng, 22), r * 0.52)
-        thread = Point(0, middle).towards(angle, r * 0.88)
-        sheet.line(polyline([thread, seed]), shade(colour, -0.05), r * 0.03)
-        sheet.cut([disc(0, 0, r * 0.12, r * 0.18).at(*seed, angle)], shade(colour, -0.05), True)
+        seed = _in(middle.towards(angle + give(rng, 22), r * 0.52), wide / r)
+        thread = _in(middle.towards(angle, r * 0.88), wide / r)
+        sheet.line(polyline([thread, seed]), shade(colour, -0.06), r * 0.03)
+        flat = disc(0, 0, r * 0.12 * wide / r, r * 0.18)
+        sheet.cut([flat.at(*seed, angle)], shade(colour, -0.06), True)
     return sheet.finished()
+
+
+def _in(at: Point, part: float) -> Point:
+    """A place on a disc that is turned aside, so that it looks narrower."""
+    return Point(at.x * part, at.y)
 
 
 def _urn(head: Head) -> Drawn:
