@@ -53,6 +53,16 @@ def test_a_photo_of_something_else_is_told_at_each_place_that_names_it() -> None
         )
 
 
+def test_a_photo_whose_colours_are_there_in_quite_other_parts_is_told_of() -> None:
+    studio = demo()
+    parts = as_said("hedgerow-jar").flowers
+    least = min(parts, key=lambda part: part.share)
+    others = [(part.hex, 0.001) for part in parts if part is not least]
+    (problem, _) = sorted(unlike_their_looks(studio, {JAR: prepared([(least.hex, 1.0), *others])}))
+    assert "says: its colours are far from the recipe's (" in problem.message
+    assert "where 1 is just seen). If it shows another" in problem.message
+
+
 def test_a_photo_of_a_variant_is_held_against_the_variant() -> None:
     (problem,) = unlike_their_looks(demo(), {GOLD: prepared(BLUE)})
     assert problem.file.name == "shortest-day.yml"
@@ -77,9 +87,9 @@ def test_a_photo_without_colours_is_not_judged() -> None:
     ("apart", "words"),
     [
         (0.0, "Close to the recipe's colours (0, where 1 is just seen)."),
-        (12.0, "Close to the recipe's colours (12, where 1 is just seen)."),
-        (14.4, "Not far from the recipe's colours (14, where 1 is just seen)."),
-        (20.0, "Some way from the recipe's colours (20, where 1 is just seen)."),
+        (9.0, "Close to the recipe's colours (9, where 1 is just seen)."),
+        (13.4, "Not far from the recipe's colours (13, where 1 is just seen)."),
+        (18.0, "Some way from the recipe's colours (18, where 1 is just seen)."),
         (31.0, "Far from the recipe's colours (31, where 1 is just seen)."),
     ],
 )

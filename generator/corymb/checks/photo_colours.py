@@ -12,7 +12,7 @@ from corymb.photos import PreparedPhoto
 from corymb.studio.models import Photo
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Source, Step, Studio
-from corymb.trade.colour.shown import Shown
+from corymb.trade.colour.shown import FAR, Shown
 from corymb.trade.looks import Look, looks_of, name_of
 from corymb.views.compose.photo_colours import lacking, shown_of
 
@@ -21,7 +21,7 @@ Pictured = tuple[str, str, Photo, Source, tuple[Step, ...]]
 
 
 def unlike_their_looks(studio: Studio, photos: Mapping[str, PreparedPhoto]) -> list[Problem]:
-    """Advice on every photo that lacks much of what its recipe or variant says.
+    """Advice on every photo that lacks much of what its recipe or variant says, or is far from it.
 
     `photos` are the finished ones, by what is written in the studio's files. The studio must be
     free of errors.
@@ -33,18 +33,20 @@ def unlike_their_looks(studio: Studio, photos: Mapping[str, PreparedPhoto]) -> l
             continue
         look = looks_of(studio.recipes[recipe_id], studio.recipes)[variant_id]
         found = shown_of(studio, look, photos[photo.file])
-        if found is not None and found.missing_share > most:
-            message = _in_words(studio, look, found)
-            problems.append(source.problem(message, *path, "file", advice=True))
+        if found is None or (found.missing_share <= most and found.apart <= FAR):
+            continue
+        lacks = lacking(studio, found.missing) if found.missing_share > most else ""
+        message = _in_words(studio, look, found, lacks)
+        problems.append(source.problem(message, *path, "file", advice=True))
     return sorted(problems)
 
 
-def _in_words(studio: Studio, look: Look, found: Shown) -> str:
+def _in_words(studio: Studio, look: Look, found: Shown, lacks: str) -> str:
     name = name_of(studio.recipes[look.recipe], look.variant)
-    parts = lacking(studio, found.missing) or "little of each of its colours"
+    far = f"its colours are far from the recipe's ({found.apart:.0f}, where 1 is just seen)"
     return (
-        f"This photo doesn't show much of what ‘{name}’ says: {parts}. If it shows another recipe "
-        "or variant, name that one. (By its colours alone, which is a guess.)"
+        f"This photo doesn't show much of what ‘{name}’ says: {lacks or far}. If it shows another "
+        "recipe or variant, name that one. (By its colours alone, which is a guess.)"
     )
 
 

@@ -70,10 +70,22 @@ def test_the_distance_is_of_the_flowers(taken: PhotoColours, expected: float) ->
 def test_more_of_another_colour_is_further() -> None:
     told = [
         shown(photo(*AS_SAID[:1], (WHITE, part), (PLUM, 0.3 - part)), POSY).apart
-        for part in (0.05, 0.15, 0.29)
+        for part in (0.17, 0.22, 0.29)
     ]
     assert told == sorted(told)
     assert told[0] > 0
+
+
+def test_half_as_much_of_a_colour_as_is_written_is_near_enough() -> None:
+    half = photo((SHELL, 0.85), (PLUM, 0.1), ("#401022", 0.05))
+    assert shown(half, POSY).apart == pytest.approx(0, abs=1e-6)
+
+
+def test_what_a_recipe_has_little_of_is_named_where_it_is_missing_and_doesn_t_count() -> None:
+    few = (*POSY, ColourArea("forget-me-not", "accent", "blue", "#2a52be", 0.09))
+    found = shown(photo(*AS_SAID), few)
+    assert [part.word for part in found.missing] == ["blue"]
+    assert found.missing_share == 0
 
 
 def test_leaves_that_the_recipe_has_are_wanted() -> None:

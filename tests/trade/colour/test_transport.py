@@ -64,6 +64,14 @@ def test_it_doesnt_go_astray_where_the_likest_first_does() -> None:
     assert apart(one, other) > least + 1
 
 
+def test_with_room_to_spare_nothing_goes_further_than_it_must() -> None:
+    """Half of the white finds white; with twice the room all of it does, and the red is left."""
+    one, other = palette([(WHITE, 1)]), palette([(WHITE, 1), (RED, 1)])
+    assert distance(one, other, room=1.5) == pytest.approx(FAR / 4)
+    assert distance(one, other, room=2.0) == pytest.approx(0, abs=1e-9)
+    assert distance(other, one, room=2.0) == pytest.approx(FAR / 2)
+
+
 def test_only_one_without_colours_is_no_palette_to_compare() -> None:
     with pytest.raises(ValueError, match="no colours to compare with"):
         distance(palette([(RED, 1)]), ())

@@ -2,8 +2,9 @@
 
 Every share of one is carried to some share of the other; a colour that is carried costs its share
 times how far the two look apart (CIEDE2000). The least cost of all is the distance of the palettes
-(the earth mover's distance: Y. Rubner, C. Tomasi, L. J. Guibas, The earth mover's distance as a
-metric for image retrieval, International Journal of Computer Vision 40(2):99-121, 2000).
+(the earth mover's distance; the partial one where the other has room to spare: Y. Rubner, C.
+Tomasi, L. J. Guibas, The earth mover's distance as a metric for image retrieval, International
+Journal of Computer Vision 40(2):99-121, 2000).
 
 It is found by carrying along the cheapest way that is left, again and again, where a way may lead
 back over what was carried before and take it elsewhere (successive shortest paths: R. K. Ahuja,
@@ -36,13 +37,16 @@ class Carried:
     distance: float
 
 
-def distance(one: Palette, other: Palette) -> float:
-    """The least mean CIEDE2000 that shares travel; the same either way round.
+def distance(one: Palette, other: Palette, room: float = 1.0) -> float:
+    """The least mean CIEDE2000 that the one's shares travel to the other's colours.
 
-    Raises ValueError when only one of them has any colour.
+    Each of these takes up to `room` times its share, 1 or more; with 1 all of the other is filled,
+    and the distance is the same either way round. Raises ValueError when only one of them has any
+    colour.
     """
-    first, second = sorted((one, other))
-    return sum(part.share * part.distance for part in carried(first, second))
+    first, second = sorted((one, other)) if room == 1 else (one, other)
+    into = tuple((hex_, room * share) for hex_, share in second)
+    return sum(part.share * part.distance for part in carried(first, into))
 
 
 def carried(one: Palette, other: Palette) -> tuple[Carried, ...]:

@@ -10,7 +10,7 @@ from corymb.studio.saying import and_list
 from corymb.studio.studio import Studio
 from corymb.trade.colour.areas import colour_areas
 from corymb.trade.colour.likeness import Palette
-from corymb.trade.colour.shown import Missing, PhotoColours, Shown, shown
+from corymb.trade.colour.shown import FAR, Missing, PhotoColours, Shown, shown
 from corymb.trade.colour.words import colour_word
 from corymb.trade.looks import Look
 from corymb.views.compose.catalogue import Catalogue
@@ -22,9 +22,9 @@ INDICATIVE = (
     "are not, and every photo has light and shade."
 )
 
-HOW_FAR = ((12.0, "close to"), (18.0, "not far from"), (24.0, "some way from"))
+HOW_FAR = ((9.0, "close to"), (14.0, "not far from"), (FAR, "some way from"))
 """Up to which distance (CIEDE2000) which words hold. House values: the demo's photos of their own
-recipes come out at 10 to 22, most of those of others above 20."""
+recipes come out at 4 to 17, 12 in the middle."""
 
 NAMED_FROM = 0.03
 NAMED = 3
