@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from math import pi
+from typing import Any
 
 import pytest
 
@@ -23,7 +24,7 @@ PHLOX = stem("phlox", form="cluster", head="10 cm", heads_per_stem="4")
 WORN = [look for look in demo_looks() if arrangement(look).vessel.kind in ("wire", "ring")]
 
 
-def of(kind: str, wide: str, tall: str, **vessel: str) -> dict[str, object]:
+def of(kind: str, wide: str, tall: str, **vessel: str) -> dict[str, Any]:
     return {"across": wide, "high": tall, "vessel": {"kind": kind, "name": kind, **vessel}}
 
 
@@ -34,7 +35,7 @@ def of(kind: str, wide: str, tall: str, **vessel: str) -> dict[str, object]:
         pytest.param(of("jar", "80 cm", "26 cm", high="12 cm"), MINT, (9, 22), id="at its sides"),
         pytest.param(of("hand", "20 cm", "20 cm"), MINT, (9, 0.84 * 14), id="tied a third up"),
         pytest.param(of("vase", "9 cm", "100 cm", high="90 cm"), MINT, (9, 22), id="never bare"),
-        pytest.param(of("wire", "6 cm", "10 cm"), MINT, (2.52, 7), id="a sprig"),
+        pytest.param(of("wire", "6 cm", "10 cm"), MINT, (2.52, 5.5), id="a sprig"),
         pytest.param(of("wire", "6 cm", "10 cm"), ROSE, (3.12, 3.12), id="a bud"),
         pytest.param(of("ring", "20 cm", "8 cm"), PHLOX, (4, 4), id="a part of a cluster"),
         pytest.param(of("ring", "40 cm", "40 cm"), ROSE, (8, 8), id="a head that is small enough"),
@@ -42,7 +43,7 @@ def of(kind: str, wide: str, tall: str, **vessel: str) -> dict[str, object]:
     ],
 )
 def test_no_more_of_a_stem_is_seen_than_the_piece_has_room_for(
-    piece: dict[str, object], one: Stem, expected: tuple[float, float]
+    piece: dict[str, Any], one: Stem, expected: tuple[float, float]
 ) -> None:
     assert room_in(recipe(**piece)).size_of(one) == pytest.approx(expected)
 

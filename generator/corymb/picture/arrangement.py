@@ -42,6 +42,7 @@ class PictureStem:
     heads_per_stem: int = 1
     length_cm: float = 40.0
     name: str = ""
+    shows_cm2: float = 0.0  # of one stem, where it has been worked out: the picture aims at it
 
     def __post_init__(self) -> None:
         if not self.colours:

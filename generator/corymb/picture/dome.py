@@ -1,7 +1,7 @@
 """Within which outline are the heads placed? A dome of its own width, height and looseness."""
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from corymb.picture.geometry import Point
 
@@ -60,6 +60,16 @@ class Dome:
         across = (point.x - self.middle.x) / self.half_cm
         across -= self.top_x * max(0.0, up)
         return math.hypot(across, up), math.degrees(math.atan2(across, up))
+
+    def standing_out(self, leaf: float, line: float) -> "Dome":
+        """With leaf and line standing so many times further out of a dome as much smaller."""
+        return replace(
+            self,
+            half_cm=self.half_cm / leaf,
+            up_cm=self.up_cm / line,
+            leaf_out=self.leaf_out * leaf,
+            line_out=self.line_out * line,
+        )
 
     @property
     def area_cm2(self) -> float:

@@ -16,9 +16,10 @@ from corymb.picture.seed import give
 from corymb.picture.settling import Spot, settle
 from corymb.picture.shapes import GOLDEN_DEGREES
 
-MOST_HEADS = 6  # of one stem; more are too small to tell apart
+MOST_HEADS = 10  # of one stem; more are too small to tell apart
 ROOM = 0.42  # the widest a spray may be, as a part of the dome
 LONG = 1.5  # a head so many times longer than wide is placed by its tip
+ALONE = 0.3  # a leaf by itself leans so far aside, as a part of the fan
 BENT = 104.0  # degrees from straight up; no stem is bent further
 
 
@@ -86,6 +87,10 @@ def _outline(dome: Dome, stems: list[PictureStem], rng: Random) -> list[Bloom]:
         else:
             angle *= dome.fan
             part *= dome.leaf_out
+        if stem.use == "foliage" and total[stem.use] == 1:
+            angle = math.copysign(ALONE * dome.fan, start - 180)
+        if stem.use in ("filler", "focal"):
+            angle *= 1 - 1 / total[stem.use]  # between the leaves, not before them
         if stem.use in ("filler", "focal") or (stem.use == "foliage" and index % 3 == 2):
             part *= 0.78 + give(rng, 0.12)
             slim = stem.head_cm < 0.3 * dome.half_cm

@@ -11,6 +11,8 @@ from corymb.picture.layout import Band
 ROUNDS = 26  # of pushing apart; more change nothing one can see
 CLOSEST, WIDEST = 0.5, 1.08  # how near two heads may come, as a part of their radii together
 
+Pair = tuple[int, int, float, float]
+
 
 @dataclass
 class Spot:
@@ -33,23 +35,39 @@ def settle(dome: Dome, spots: list[Spot]) -> None:
     if not covered:
         return
     close = min(WIDEST, max(CLOSEST, 0.88 * math.sqrt(dome.area_cm2 / covered)))
+    xs, ys = [spot.at.x for spot in spots], [spot.at.y for spot in spots]
+    pairs = _pairs(spots, close)
     for _ in range(ROUNDS):
-        for i, one in enumerate(spots):
-            for other in spots[:i]:
-                _push(one, other, close)
-        for spot in spots:
-            part, angle = dome.within(spot.at)
+        _push(xs, ys, pairs)
+        for n, spot in enumerate(spots):
+            at = Point(xs[n], ys[n])
+            part, angle = dome.within(at)
             kept = min(spot.outer, max(spot.inner, part))
             if kept != part:
-                spot.at = spot.at.between(dome.at(kept, angle), 0.7)
+                xs[n], ys[n] = at.between(dome.at(kept, angle), 0.7)
+    for spot, x, y in zip(spots, xs, ys, strict=True):
+        spot.at = Point(x, y)
 
 
-def _push(one: Spot, other: Spot, close: float) -> None:
-    dx, dy = one.at.x - other.at.x, one.at.y - other.at.y
-    apart, want = math.hypot(dx, dy) or 0.01, close * (one.radius + other.radius)
-    if apart >= want:
-        return
-    push = (want - apart) / apart * 0.4
-    share = other.radius / (one.radius + other.radius)
-    one.at = Point(one.at.x + dx * push * share, one.at.y + dy * push * share)
-    other.at = Point(other.at.x - dx * push * (1 - share), other.at.y - dy * push * (1 - share))
+def _pairs(spots: list[Spot], close: float) -> list[Pair]:
+    """Every two heads, how far apart they want to be, and how much of a push the first takes."""
+    return [
+        (i, j, close * (one.radius + other.radius), other.radius / (one.radius + other.radius))
+        for i, one in enumerate(spots)
+        for j, other in enumerate(spots[:i])
+    ]
+
+
+def _push(xs: list[float], ys: list[float], pairs: list[Pair]) -> None:
+    """Once round all pairs; asked of thousands, so written out."""
+    for i, j, want, share in pairs:
+        dx, dy = xs[i] - xs[j], ys[i] - ys[j]
+        squared = dx * dx + dy * dy
+        if squared >= want * want:
+            continue
+        apart = math.sqrt(squared) or 0.01
+        push = (want - apart) / apart * 0.4
+        xs[i] += dx * push * share
+        ys[i] += dy * push * share
+        xs[j] -= dx * push * (1 - share)
+        ys[j] -= dy * push * (1 - share)

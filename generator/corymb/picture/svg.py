@@ -28,8 +28,14 @@ def fine(value: float) -> str:
 
 
 def _attribute(name: str, value: Attribute) -> str:
-    written = value if isinstance(value, str) else number(value)
-    return f' {name.rstrip("_").replace("_", "-")}="{escape(written, quote=True)}"'
+    written = escape(value, quote=True) if isinstance(value, str) else number(value)
+    return f' {_name(name)}="{written}"'
+
+
+@lru_cache(maxsize=256)
+def _name(name: str) -> str:
+    """`class_` and `stroke_width` as SVG has them."""
+    return name.rstrip("_").replace("_", "-")
 
 
 def element(name: str, *inside: str, **attributes: Attribute) -> str:

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from corymb.picture import Arrangement, PictureStem, Vessel
 from corymb.studio.models import Recipe, Stem
+from corymb.trade.colour.areas import visible_area
 from corymb.trade.looks import Look, name_of
 
 PLAIN_WALL = "#f4efe6"
@@ -27,7 +29,10 @@ def arrangement_of(recipe: Recipe, look: Look, stems: Mapping[str, Stem]) -> Arr
         across_cm=recipe.across.cm,
         high_cm=recipe.high.cm,
         stems=tuple(
-            picture_stem(line.stem, stems[line.stem], line.count, line.use, line.role)
+            replace(
+                picture_stem(line.stem, stems[line.stem], line.count, line.use, line.role),
+                shows_cm2=visible_area(stems[line.stem], line.room),
+            )
             for line in look.lines
         ),
         background=recipe.against.hex if recipe.against else PLAIN_WALL,

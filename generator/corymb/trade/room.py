@@ -57,9 +57,9 @@ def room_in(recipe: Recipe) -> Room:
     """What there is room for in a recipe's piece, in its regular size."""
     across, high, vessel = recipe.across.cm, recipe.high.cm, recipe.vessel
     if vessel.kind == "wire":
-        return Room(high * 0.7, across * 0.42, across * 0.52, heads=1)
+        return Room(high * 0.55, across * 0.42, across * 0.52, heads=1)
     if vessel.kind == "ring":
-        return Room(across * 0.4, across * 0.2, across * 0.3, heads=1)
+        return Room(across * 0.25, across * 0.2, across * 0.3, heads=1)
     usual = high * (TIED if vessel.kind == "hand" else SUNK)
     rim = min(vessel.high.cm if vessel.high else usual, high * 0.68)
     return Room(CLEAR * max(high - rim, across / 2))

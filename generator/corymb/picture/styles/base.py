@@ -4,14 +4,20 @@ import math
 
 from corymb.picture.arrangement import Arrangement
 from corymb.picture.dome import Dome, Hold
-from corymb.picture.fairness import shared_out
+from corymb.picture.fairness import Shared, shared
 from corymb.picture.gaps import mend
 from corymb.picture.geometry import Box, Point
-from corymb.picture.layout import Layout
+from corymb.picture.layout import Bloom, Layout
 from corymb.picture.placing import place
 from corymb.picture.seed import dice
 from corymb.picture.stems import run
 from corymb.picture.vessels import kind_of, size_cm
+
+USUAL = (1.15, 1.25)
+"""How much further than the style's own leaf and line stand out of the heads."""
+FURTHER, NEARER = ((1.3, 1.0), (1.3, 1.25), (1.4, 1.1)), ((1.0, 1.5), (1.0, 1.0), (1.15, 1.5))
+"""What is tried where too little of leaf and line is seen, and where too much is."""
+FAIR = 0.09  # so much of the picture may be another stem's than should be, and no more is tried
 
 BOUND = ("hand", "wire")  # held by a tie: the stems below it are seen
 
@@ -36,7 +42,7 @@ def tie_half_cm(arrangement: Arrangement) -> float:
 
 def lay_dome(arrangement: Arrangement, dome: Dome) -> Layout:
     """Heads, stalks and leaves of an arrangement in a dome, and how far all of it reaches."""
-    blooms = shared_out(place(dome, arrangement.stems, dice(arrangement.id, "places")))
+    dome, blooms = _fairest(arrangement, dome)
     stalks = run(dome, blooms, dice(arrangement.id, "stalks"))
     leaves = mend(dome, blooms, arrangement.stems, dice(arrangement.id, "leaves"))
     half, high = size_cm(arrangement)
@@ -44,6 +50,24 @@ def lay_dome(arrangement: Arrangement, dome: Dome) -> Layout:
     for bloom in blooms:
         box = box.joined(bloom.reach)
     return Layout(tuple(blooms), tuple(stalks), tuple(leaves), box)
+
+
+def _fairest(arrangement: Arrangement, dome: Dome) -> tuple[Dome, list[Bloom]]:
+    """The first dome in which each stem shows its share, or the one that comes nearest.
+
+    The further leaf and line stand out, the closer the heads, and the more they hide each other.
+    """
+
+    def tried(leaf: float, line: float) -> tuple[Dome, Shared]:
+        out = dome.standing_out(leaf, line)
+        return out, shared(place(out, arrangement.stems, dice(arrangement.id, "places")))
+
+    best = tried(*USUAL)
+    for leaf, line in FURTHER if best[1].leaf_missing > 0 else NEARER:
+        if best[1].unfair < FAIR:
+            break
+        best = min(best, tried(leaf, line), key=lambda one: one[1].unfair)
+    return best[0], best[1].blooms
 
 
 def dome_over(

@@ -4,7 +4,7 @@ import math
 from random import Random
 
 from corymb.picture.arrangement import Arrangement, PictureStem
-from corymb.picture.fairness import shared_out
+from corymb.picture.fairness import shared
 from corymb.picture.forms import FORMS, Facing
 from corymb.picture.geometry import Box, Point
 from corymb.picture.layout import Band, Bloom, Layout, Leaf, Stalk
@@ -47,7 +47,7 @@ def ring_of(arrangement: Arrangement) -> Ring:
 def cut_down(arrangement: Arrangement) -> Arrangement:
     """Small bunches, cut to the length of a finger; on a wreath that is a longer one."""
     across = arrangement.across_cm
-    return taken_apart(arrangement, across * 0.2, across * 0.4, across * 0.3, heads=1)
+    return taken_apart(arrangement, across * 0.2, across * 0.25, across * 0.3, heads=1)
 
 
 def lay(arrangement: Arrangement) -> Layout:
@@ -67,7 +67,7 @@ def lay(arrangement: Arrangement) -> Layout:
                 bloom = _bloom(ring, stem, ring.angle_of(at) + head * 8, band, rng)
                 blooms.append(bloom)
                 stalks.append(_twig(ring, bloom))
-    blooms = shared_out(blooms)
+    blooms = shared(blooms).blooms
     leaves = _leaves(ring, arrangement, dice(arrangement.id, "leaves"))
     box = Box(-ring.half, -2 * ring.tall, ring.half, 0)
     for bloom in blooms:
