@@ -27,6 +27,9 @@ from corymb.trade.light.matrices import BRADFORD, CAT16, carried, from_white_to_
 from corymb.trade.light.seen import in_light, seen, xyz_of_hex
 from corymb.trade.light.white import D65, xyz_of
 
+D50 = (0.3457, 0.3585)
+"""CIE 15:2004; the light that printed colours are judged in."""
+
 DATA = Path(__file__).parent / "data"
 
 
@@ -46,6 +49,13 @@ def test_a_colour_s_number_comes_out_as_published_in_every_space_used(row: dict[
     assert lab_of(hex_) == pytest.approx(numbers(row, "L_d65", "a_d65", "b_d65"), abs=0.03)
     ok = Color("oklch", oklch_of(hex_)).convert("oklab").coords()
     assert ok == pytest.approx(numbers(row, "okL", "oka", "okb"), abs=2e-4)
+
+
+@pytest.mark.parametrize("row", rows("srgb_reference.csv"), ids=lambda row: row["name"])
+def test_a_colour_carried_to_printers_daylight_has_its_published_lab(row: dict[str, str]) -> None:
+    there = carried(xyz_of_hex(row["hex"]), xyz_of(D65), xyz_of(D50), BRADFORD)
+    lab = Color("xyz-d50", there).convert("lab").coords()
+    assert lab == pytest.approx(numbers(row, "L_d50", "a_d50", "b_d50"), abs=0.03)
 
 
 OKLAB = {
