@@ -7,13 +7,12 @@ from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
-from bs4 import BeautifulSoup
-
 from corymb.site import structured_data
 from corymb.views.frame import SiteFrame
 from corymb.views.pages import HomeView
 from corymb.views.pieces import Audience, Link
 from corymb.views.recipe import ClientRecipe
+from tests.site.trees import tree_of
 from tests.theme.filling import filled
 
 SITE = "https://teaselandrook.example/"
@@ -67,8 +66,8 @@ def test_the_demo_tells_no_empty_word_and_no_second_address(
 
 
 def _said(file: Path) -> Iterator[tuple[str, Any]]:
-    tag = BeautifulSoup(file.read_text("utf-8"), "lxml").select_one("script[type*=ld]")
-    for thing in json.loads(tag.get_text())["@graph"] if tag else ():
+    told = tree_of(file).xpath("//script[contains(@type, 'ld')]/text()")
+    for thing in json.loads(told[0])["@graph"] if told else ():
         yield from thing.items()
         for step in thing.get("itemListElement", ()):
             yield from step.items()
