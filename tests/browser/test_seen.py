@@ -23,10 +23,10 @@ UNSEEN_IMAGES = """[...document.images]
   .map((image) => image.src)"""
 
 
-def colours_below_the_head(picture: Image.Image) -> int:
-    """How many colours a page's picture has below its first screen's upper part."""
-    below = picture.convert("RGB").crop((0, 200, picture.width, picture.height))
-    return len(below.getcolors(below.width * below.height) or ())
+def is_empty_below_the_head(picture: Image.Image) -> bool:
+    """Whether there are no more than a hundred colours below the first screen's upper part."""
+    below = picture.crop((0, 200, picture.width, picture.height)).convert("RGB")
+    return below.getcolors(100) is not None  # Pillow stops to count where there are more
 
 
 @pytest.mark.parametrize("kind", SHOWN, ids=str)
@@ -41,4 +41,4 @@ def test_a_page_can_be_looked_at_on_phone_and_desk(kind: Kind, visit: Visit) -> 
         assert page.evaluate(UNSEEN_IMAGES) == []
         with Image.open(file) as picture:
             assert picture.width == size["width"], "the page is wider than the window"
-            assert colours_below_the_head(picture) > 100, "below its head the page is empty"
+            assert not is_empty_below_the_head(picture), "below its head the page is empty"
