@@ -14,6 +14,7 @@ from corymb.views.compose.durations import days_words
 from corymb.views.compose.hazards import at_the_bench, take_home
 from corymb.views.compose.lengths import length_words, lengths_words
 from corymb.views.compose.seasons import season_of_stem, weeks_words
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.compose.wording import money, sentence
 from corymb.views.pieces import Fact, Link, Patch
 from corymb.views.stem import ClientStem, CuttingView, StaffStem, StemCard, StemGroup
@@ -76,7 +77,7 @@ def _client_view(catalogue: Catalogue, stem: Stem) -> ClientStem:
             Fact(days_words(stem.vase_life), _("in the vase")),
         ),
         use=stem.use,
-        scent=stem.scent,
+        scent=trade_word("scent", stem.scent),
         cautions=take_home([stem]),
         used_in=_used_in(catalogue, stem),
     )
