@@ -12,6 +12,8 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+from corymb.language import gettext as _
+from corymb.language import noted, pgettext
 from corymb.studio.models import ColourThresholds, Drop, RecipeLine, Stem, Style
 from corymb.studio.models.recipe import Changes
 from corymb.studio.studio import Studio
@@ -26,6 +28,17 @@ from corymb.trade.room import ALL, Room
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.weeks import thursday
 from corymb.trade.swaps.fitting import fits
+
+WHOLE_CHANGES = {
+    (True, False, False): noted("Leave out {drop_count} {drop}."),
+    (False, True, False): noted("Add {add_count} {add}, {role}."),
+    (False, True, True): noted("Add {add_count} more {add}, {role}."),
+    (True, True, False): noted("Leave out {drop_count} {drop}, and add {add_count} {add}, {role}."),
+    (True, True, True): noted(
+        "Leave out {drop_count} {drop}, and add {add_count} more {add}, {role}."
+    ),
+}
+"""By whether something goes, whether something comes, and whether that is in the piece already."""
 
 
 @dataclass(frozen=True)
@@ -153,11 +166,11 @@ class Adviser:
         return "light" if mean_lab(colours)[0] > measures.lightness else "depth"
 
     def _words(self, way: Way, role: str, mending: Mending) -> str:
-        parts = []
-        if way.drop:
-            parts.append(f"leave out {way.drop_count} {self.stems[way.drop].name}")
-        if way.add:
-            more = "more " if any(line.stem == way.add for line in mending.lines) else ""
-            parts.append(f"add {way.add_count} {more}{self.stems[way.add].name}, {role}")
-        told = ", and ".join(parts)
-        return f"{told[0].upper()}{told[1:]}."
+        there = any(line.stem == way.add for line in mending.lines)
+        return _(WHOLE_CHANGES[bool(way.drop), bool(way.add), there]).format(
+            drop_count=way.drop_count,
+            drop=self.stems[way.drop].name if way.drop else "",
+            add_count=way.add_count,
+            add=self.stems[way.add].name if way.add else "",
+            role=pgettext("role", role) if role else "",
+        )

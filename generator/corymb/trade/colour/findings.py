@@ -9,12 +9,14 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
+from corymb.language import gettext as _
+from corymb.language import noted
 from corymb.studio.models import ColourThresholds
 from corymb.trade.colour.tally import Measures
 
 ROUNDING = 1e-9
 
-BEHIND = "cloth or wall behind"
+BEHIND = noted("cloth or wall behind")
 
 TONES = 2.0
 """Colours of one hue are alike only where their lightness varies less than so many times what is
@@ -67,14 +69,24 @@ KINDS: dict[str, Callable[[Measures, ColourThresholds], bool]] = {
 """What there may be to say, and when it holds."""
 
 WORDS = {
-    "flat": "Flat: it is all about equally light, so nothing stands forward and nothing back.",
-    "sombre": "Sombre: it is dark altogether. In a dim room the flowers run into one another.",
-    "washed out": "Washed out: it is pale altogether. In strong light its shapes are hard to see.",
-    "cold": "Cold: cool colours take {cool} of what is seen, warm ones {warm}.",
-    "alike": "All alike: one family of colour, and not far apart in lightness either. "
-    "It looks calm, and soon a little dull.",
-    "lost": "Lost: {lost} of what is seen is nearly the colour of the {behind}. "
-    "From a few steps away those flowers are gone.",
+    "flat": noted(
+        "Flat: it is all about equally light, so nothing stands forward and nothing back."
+    ),
+    "sombre": noted(
+        "Sombre: it is dark altogether. In a dim room the flowers run into one another."
+    ),
+    "washed out": noted(
+        "Washed out: it is pale altogether. In strong light its shapes are hard to see."
+    ),
+    "cold": noted("Cold: cool colours take {cool} of what is seen, warm ones {warm}."),
+    "alike": noted(
+        "All alike: one family of colour, and not far apart in lightness either. "
+        "It looks calm, and soon a little dull."
+    ),
+    "lost": noted(
+        "Lost: {lost} of what is seen is nearly the colour of the {behind}. "
+        "From a few steps away those flowers are gone."
+    ),
 }
 
 
@@ -84,10 +96,10 @@ def findings(mix: Measures, limits: ColourThresholds, behind: str = BEHIND) -> t
         "cool": _percent(mix.cool),
         "warm": _percent(mix.warm),
         "lost": _percent(mix.lost or 0.0),
-        "behind": behind,
+        "behind": _(behind) if behind == BEHIND else behind,
     }
     holding = (kind for kind, holds in KINDS.items() if holds(mix, limits))
-    return tuple(Finding(kind, WORDS[kind].format(**said)) for kind in holding)
+    return tuple(Finding(kind, _(WORDS[kind]).format(**said)) for kind in holding)
 
 
 def kinds_of(mix: Measures, limits: ColourThresholds) -> frozenset[str]:
@@ -105,4 +117,4 @@ def _under(value: float, limit: float) -> bool:
 
 
 def _percent(share: float) -> str:
-    return f"{round(100 * share)} %" if share >= 0.005 else "nothing"
+    return f"{round(100 * share)} %" if share >= 0.005 else _("nothing")

@@ -10,6 +10,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+from corymb.language import gettext as _
+from corymb.language import noted
 from corymb.studio.models import ColourThresholds, Stem
 from corymb.trade.changes import LookLine
 from corymb.trade.colour.areas import line_shares
@@ -21,6 +23,15 @@ MIDDLE = 0.5
 """So much lighter or darker than the mix (L*), and so many times what its lightness varies by (its
 standard deviation), before it is said: common practice, no source. Where half of a mix is dark and
 half is pale, all of it lies twice as far from the mean as this middle goes."""
+
+OTHERWISE = {
+    "light": noted("{stem} is called light here, and is darker than the mix as a whole."),
+    "depth": noted("{stem} is called depth here, and is lighter than the mix as a whole."),
+}
+SETS_THE_COLOUR = noted(
+    "{stem} is called accent here, and takes {share} % of what is seen: above {most} % it sets the "
+    "colour of the piece."
+)
 
 
 @dataclass(frozen=True)
@@ -52,12 +63,10 @@ def _checked(
         lighter = mean_lab(palette_of(stems[line.stem]))[0] - mix.lightness
         better = "light" if lighter > 0 else "depth"
         if line.role == "accent" and share > most:
-            words = (
-                f"{name} is called accent here, and takes {round(100 * share)} % of what is seen: "
-                f"above {round(100 * most)} % it sets the colour of the piece."
+            told = _(SETS_THE_COLOUR).format(
+                stem=name, share=round(100 * share), most=round(100 * most)
             )
-            yield RoleAdvice(line.stem, line.role, better, words)
+            yield RoleAdvice(line.stem, line.role, better, told)
         elif line.role not in ("accent", better) and abs(lighter) > middle:
-            than = "lighter" if lighter > 0 else "darker"
-            words = f"{name} is called {line.role} here, and is {than} than the mix as a whole."
-            yield RoleAdvice(line.stem, line.role, better, words)
+            told = _(OTHERWISE[line.role]).format(stem=name)
+            yield RoleAdvice(line.stem, line.role, better, told)

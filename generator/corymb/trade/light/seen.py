@@ -16,12 +16,13 @@ from functools import lru_cache
 
 from coloraide import Color
 
+from corymb.language import noted
 from corymb.trade.light.cam16 import appearance, xyz_looking
 from corymb.trade.light.lights import SCREEN, Light
 from corymb.trade.light.matrices import from_white_to_white, times
 from corymb.trade.light.white import D65, Xyz, xyz_of
 
-INDICATIVE = "Indicative: a guide to what changes, not a promise of colours."
+INDICATIVE = noted("Indicative: a guide to what changes, not a promise of colours.")
 """What every page says that shows colours in a light."""
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
 from corymb.studio.words import ROLES
 from corymb.trade.colour.advice import Advised, Piece
 from corymb.trade.colour.findings import BEHIND
@@ -12,6 +13,7 @@ from corymb.trade.colour.role_check import role_advice
 from corymb.trade.looks import Look
 from corymb.views.colour import ColourView, FindingView, PartShare
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.trade_words import trade_word
 
 
 def colour_view(catalogue: Catalogue, look: Look) -> ColourView:
@@ -28,11 +30,11 @@ def colour_view(catalogue: Catalogue, look: Look) -> ColourView:
     return ColourView(
         shares=tuple(_shares(catalogue, look)),
         roles=tuple(
-            f"{advice.words} It does the work of {advice.better}."
+            f"{advice.words} {_work(advice.better)}"
             for advice in role_advice(look.lines, studio.stems, studio.house.colour)
         ),
         findings=tuple(_finding(told) for told in catalogue.adviser.on(piece)),
-        week=f"week {catalogue.week}",
+        week=_("week {number}").format(number=catalogue.week),
     )
 
 
@@ -42,6 +44,10 @@ def _shares(catalogue: Catalogue, look: Look) -> Iterator[PartShare]:
     mix = mixture(look.lines, catalogue.studio.stems)
     for role in ROLES:
         yield PartShare(role, round(100 * mix.roles[role], 1), round(100 * mix.parts[role], 1))
+
+
+def _work(role: str) -> str:
+    return _("It does the work of {role}.").format(role=trade_word("role", role))
 
 
 def _finding(told: Advised) -> FindingView:

@@ -8,18 +8,24 @@ from __future__ import annotations
 
 from dataclasses import replace
 
+from corymb.language import gettext as _
+from corymb.language import noted
 from corymb.trade.light.lights import SHOWN, Light
 from corymb.trade.light.seen import INDICATIVE, seen
 from corymb.trade.looks import Look
 from corymb.views.compose import addresses
 from corymb.views.compose.bands import band_of
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.light import LightSwitch, LightView
 from corymb.views.pieces import RoleShare
 
 NOON = "noon"
 
-WORDS = {"low sun": "As it looks in low sun.", "candle": "As it looks by candlelight."}
+WORDS = {
+    "low sun": noted("As it looks in low sun."),
+    "candle": noted("As it looks by candlelight."),
+}
 
 OTHERS: dict[str, Light] = {
     light.kind.replace(" ", "-"): light for light in SHOWN if light.kind in WORDS
@@ -30,11 +36,11 @@ OTHERS: dict[str, Light] = {
 def light_switch(catalogue: Catalogue, look: Look) -> LightSwitch:
     """Noon and the others, for a look."""
     band = band_of(catalogue, look)
-    noon = LightView(NOON, NOON.capitalize(), "", _colours(band))
+    noon = LightView(NOON, _name(NOON), "", _colours(band))
     return LightSwitch(
         lights=(noon, *(_other(band, known_as) for known_as in OTHERS)),
         drawn_in=addresses.of_colours_in_light(look),
-        note=INDICATIVE,
+        note=_(INDICATIVE),
     )
 
 
@@ -42,8 +48,8 @@ def _other(band: tuple[RoleShare, ...], known_as: str) -> LightView:
     light = OTHERS[known_as]
     return LightView(
         id=known_as,
-        name=light.kind.capitalize(),
-        words=WORDS[light.kind],
+        name=_name(light.kind),
+        words=_(WORDS[light.kind]),
         colours=_colours(band_in(band, light)),
     )
 
@@ -57,6 +63,12 @@ def band_in(band: tuple[RoleShare, ...], light: Light) -> tuple[RoleShare, ...]:
         )
         for part in band
     )
+
+
+def _name(kind: str) -> str:
+    """`Low sun`."""
+    word = trade_word("light", kind)
+    return f"{word[0].upper()}{word[1:]}"
 
 
 def _colours(band: tuple[RoleShare, ...]) -> tuple[str, ...]:
