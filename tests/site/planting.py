@@ -21,6 +21,7 @@ from tests.site.secret_values import Maker, Secrets, secret_for
 
 PUBLIC = {
     "studio": "name tagline about language lengths_in place.name contact.email contact.phone "
+    "contact.answer_within "
     "styles.*.name styles.*.plural styles.*.about styles.*.known_object",
     "stems": "group stems.*.name stems.*.botanical stems.*.use stems.*.form stems.*.colours "
     "stems.*.green stems.*.head stems.*.head_length stems.*.heads_per_stem stems.*.length "
@@ -34,6 +35,7 @@ PUBLIC = {
     "variants.*.add.essential variants.*.drop variants.*.scale variants.*.price variants.*.photos "
     "variants.*.builds_on based_on swap add.line drop scale",
     "made": "title recipe variant date about photos",
+    "link": "title code date expires hours where show note",
 }
 """What clients may see, by kind of file: `*` is any key, `line` an item written as one line of
 text, and a name stands for all below it."""
@@ -48,8 +50,6 @@ SHORT_FORMS: dict[type[FileModel], Maker] = {
     ),
 }
 """Lines of text that hold more than the names of other things."""
-
-CODE = ("link", ("code",))
 
 
 @dataclass(frozen=True)
@@ -104,8 +104,7 @@ class Planter:
         if model:
             line_of = SHORT_FORMS.get(model)
             return line_of(self.secrets, where, written) if line_of else written
-        secret = secret_for(reader_of(hint), self.secrets, where, written)
-        return secret.ljust(26, "x") if (self.kind, path) == CODE else secret
+        return secret_for(reader_of(hint), self.secrets, where, written)
 
 
 def hints_of(model: type[FileModel]) -> dict[str, Any]:

@@ -169,6 +169,7 @@ STAFF_NEED = (
         "client",
         "photo for staff",
         "technique: title",
+        "link: for",
         "stems > [] > note",
     ),
     *("grown", "bought", "sundries", "weight", "hours", "stems per bucket"),  # numbers

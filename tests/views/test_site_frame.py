@@ -11,7 +11,15 @@ from tests.views.making import catalogue_of, demo
 OF_ALL = ["Arrangements", "In season", "Your date", "Flowers", "Made here"]
 MENUS: dict[Audience, list[str]] = {
     "clients": [*OF_ALL, "Care", "How to order", "About"],
-    "staff": [*OF_ALL, "This week", "Orders", "Weeks ahead", "Lessons", "House rules"],
+    "staff": [
+        *OF_ALL,
+        "This week",
+        "Orders",
+        "Style links",
+        "Weeks ahead",
+        "Lessons",
+        "House rules",
+    ],
 }
 
 

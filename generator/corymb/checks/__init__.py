@@ -19,6 +19,7 @@ from corymb.checks.page_names import taken_names
 from corymb.checks.photos import missing_photos
 from corymb.checks.references import broken_references
 from corymb.checks.strange_styles import strange_styles
+from corymb.checks.style_links import shown_in_vain
 from corymb.checks.styles import against_the_style
 from corymb.checks.techniques import circular_lessons
 from corymb.studio.load import read_folder
@@ -38,6 +39,7 @@ CHECKS: tuple[Callable[[Studio], list[Problem]], ...] = (
     other_currencies,
     against_the_style,
     overlooked,
+    shown_in_vain,
 )
 
 

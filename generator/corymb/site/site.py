@@ -10,6 +10,7 @@ from corymb.photos import PreparedPhoto
 from corymb.site import assets, finding
 from corymb.site.calendars import calendar_files
 from corymb.site.link_check import DeadLink, dead_links
+from corymb.site.link_pictures import draw_for_links, drawings_of
 from corymb.site.markdown_text import Writer
 from corymb.site.pages import Making, Page, all_pages
 from corymb.site.pictures import Pictures
@@ -57,7 +58,10 @@ def make_site(
     """The site of the catalogue's audience. Raises AddressTakenError."""
     writer = Writer(settings.markdown_extensions, settings.markdown_configs)
     frame = site_frame(catalogue, settings.base_path(catalogue.audience))
-    making = Making(catalogue, frame, settings.site_url, writer, settings.staff_url)
+    for_links = draw_for_links(catalogue, pictures, settings.cache_folder / "links")
+    making = Making(
+        catalogue, frame, settings.site_url, writer, settings.staff_url, drawings_of(for_links)
+    )
     pages = list(all_pages(making))
     _one_each(pages)
     site = Site(pages={p.frame.path: render(frame, p.frame, p.view) for p in pages})
@@ -75,6 +79,7 @@ def make_site(
     )
     site.files.update(calendar_files(calendars(catalogue)))
     site.files.update(pictures.files_for(catalogue))
+    site.files.update({address: svg.encode() for address, svg in for_links.items()})
     site.copies.update(assets.theme_files())
     site.copies.update(_photo_files(catalogue, photos))
     return site

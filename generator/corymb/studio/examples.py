@@ -288,6 +288,8 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "code": "q3v8m2k7t5x9w4r6n1p0s8d2f7",  # no secret: `checks/codes.py` refuses it
         "date": "2026-09-19",
         "expires": "2026-10-10",
+        "hours": "17:30-23:00",
+        "where": "{place: the old barn, setting: indoors, light: candle}",
         "show": "['hedgerow-jar, later']",
         "note": "Four jars for each table.",
     },

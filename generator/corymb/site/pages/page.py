@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
 from typing import Any
 
 from corymb.site import structured_data
 from corymb.site.markdown_text import Writer
 from corymb.views.compose import addresses
-from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.catalogue import Catalogue, Drawing
 from corymb.views.frame import PageFrame, SiteFrame, Tint
 from corymb.views.pieces import ImagePair, Link, PhotoView
 
@@ -52,13 +52,17 @@ class Share:
 
 @dataclass(frozen=True)
 class Making:
-    """What pages are made from, and how their frames are made alike."""
+    """What pages are made from, and how their frames are made alike.
+
+    `link_drawings` are those of style links, by their address.
+    """
 
     catalogue: Catalogue
     site: SiteFrame
     site_url: str
     writer: Writer
     staff_url: str = ""
+    link_drawings: Mapping[str, Drawing] = field(default_factory=dict)
 
     def absolute(self, path: str) -> str:
         """An address on the web; empty where the studio gave no `site_url`, or for no path."""

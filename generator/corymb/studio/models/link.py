@@ -8,8 +8,9 @@ from typing import Annotated, Self
 from pydantic import AfterValidator, BeforeValidator, Field, model_validator
 
 from corymb.studio.models.base import FileModel, KeysDisagree, NamedModel, short_form
+from corymb.studio.models.order import Where
 from corymb.studio.values import lines
-from corymb.studio.values.fields import DateField, IdField, TextField
+from corymb.studio.values.fields import ClockSpanField, DateField, IdField, TextField
 
 SIGNS = "abcdefghijklmnopqrstuvwxyz234567"
 SHORTEST_CODE = 26  # letters and digits: 26 of 32 signs are 130 bits
@@ -44,7 +45,7 @@ LinkItemField = Annotated[LinkItem, BeforeValidator(short_form(lines.link_item))
 
 
 class StyleLink(NamedModel):
-    """A page for one client. Who it is for is private."""
+    """A page for one client, at an address that nobody finds. Who it is for is private."""
 
     title: TextField
     """The heading of the page."""
@@ -56,6 +57,10 @@ class StyleLink(NamedModel):
     """The day the flowers are for."""
     expires: DateField
     """The last day on which the page stands."""
+    hours: ClockSpanField | None = None
+    """From when to when the flowers are looked at: the page shows them in that light too."""
+    where: Where | None = None
+    """Where they will stand, and in what light, as in an order."""
     show: list[LinkItemField] = Field(min_length=1)
     """The looks to show, one a line."""
     note: TextField = ""

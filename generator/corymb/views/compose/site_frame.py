@@ -42,6 +42,7 @@ def _menu(catalogue: Catalogue) -> tuple[MenuItem, ...]:
         this_week = addresses.of_week(str(IsoWeek.of(catalogue.today)))
         items.append(MenuItem(_("This week"), this_week, "week"))
         items.append(MenuItem(_("Orders"), addresses.ORDERS, "orders"))
+        items.append(MenuItem(_("Style links"), addresses.LINKS, "links"))
         items.append(MenuItem(_("Weeks ahead"), addresses.WEEKS_AHEAD, "weeks-ahead"))
     if lessons_shown(catalogue):
         items.append(MenuItem(_("Lessons"), addresses.LESSONS, "lessons"))

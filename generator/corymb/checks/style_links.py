@@ -1,0 +1,75 @@
+"""Does a style link show what its client can't have: a draft, or a look that can't be made then?"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from corymb.checks.looks import is_certain
+from corymb.studio.models.link import StyleLink
+from corymb.studio.problems import Problem
+from corymb.studio.studio import Studio
+from corymb.trade.changes import ChangeError
+from corymb.trade.looks import Look, looks_of, name_of
+from corymb.trade.season.makeable import Makeable
+from corymb.trade.style_links import ShownLook, shown_looks
+
+
+def shown_in_vain(studio: Studio) -> list[Problem]:
+    """Advice on each look of a link that its page leaves out, or says can't be made."""
+    if not studio.links or any(source.has_doubts() for source in studio.sources.values()):
+        return []
+    makeable = Makeable.of(studio)
+    if makeable.beds.shift.stretched:  # then no date is worth a word, and that is told already
+        return []
+    return [
+        problem
+        for known_as, link in studio.links.items()
+        for problem in _of_link(studio, makeable, known_as, link)
+    ]
+
+
+def _of_link(
+    studio: Studio, makeable: Makeable, known_as: str, link: StyleLink
+) -> Iterator[Problem]:
+    source = studio.sources["link", known_as]
+    looks = {item.recipe: _looks(studio, item.recipe) for item in link.show}
+    for shown in shown_looks(link, studio.recipes, looks, makeable):
+        said = _draft(shown) or _not_then(shown, link)
+        if said:
+            yield source.problem(said, "show", shown.number - 1, advice=True)
+
+
+def _looks(studio: Studio, recipe_id: str) -> dict[str, Look]:
+    """The looks of a recipe; none where something is wrong with it, which is told there."""
+    recipe = studio.recipes.get(recipe_id)
+    if recipe is None or recipe.style not in studio.styles or not is_certain(studio, recipe):
+        return {}
+    try:
+        looks = looks_of(recipe, studio.recipes)
+    except ChangeError:
+        return {}
+    stems = {line.stem for look in looks.values() for line in look.lines}
+    return looks if stems <= set(studio.stems) and _have_lines(looks) else {}
+
+
+def _have_lines(looks: dict[str, Look]) -> bool:
+    return all(look.lines for look in looks.values())
+
+
+def _draft(shown: ShownLook) -> str:
+    if not shown.is_draft:
+        return ""
+    name = name_of(shown.asked.recipe, shown.asked.look.variant)
+    return f"‘{name}’ is a draft, so the client's page leaves it out."
+
+
+def _not_then(shown: ShownLook, link: StyleLink) -> str:
+    never = all(best.state == "none" for best in shown.year)  # told where its recipe stands
+    if never or (shown.can and not shown.instead):
+        return ""
+    name = name_of(shown.asked.recipe, shown.asked.look.variant)
+    said = f"‘{name}’ can't be made on {link.date}"
+    if shown.instead:
+        instead = name_of(shown.asked.recipe, shown.best.look.variant)
+        return f"{said}: the client's page shows ‘{instead}’ in its place."
+    return f"{said}, and the client's page says so: take it out, or show another."

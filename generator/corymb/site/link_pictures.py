@@ -1,0 +1,78 @@
+"""The drawings that style links alone need: a look with its swaps, and looks in the light of hours.
+
+Each stands in a folder of its link's own, under the code that nobody can guess. What the
+catalogue shows already isn't drawn again.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from pathlib import Path
+
+import corymb.picture
+import corymb.trade.light
+from corymb.code_digest import code_digest
+from corymb.picture import draw
+from corymb.site.kept import Kept
+from corymb.site.lit import PAINT
+from corymb.site.pictured import arrangement_of
+from corymb.site.pictures import Pictures, sheet_size
+from corymb.studio.models.link import StyleLink
+from corymb.trade.light.lights import Light
+from corymb.trade.light.seen import seen
+from corymb.trade.light.sun import Site
+from corymb.trade.style_links import ShownLook, light_of, shown_looks
+from corymb.views.compose import addresses
+from corymb.views.compose.catalogue import Catalogue, Drawing
+from corymb.views.compose.link_light import OtherLight, other_lights
+from corymb.views.compose.links import standing_links
+
+CODE = (Path(str(corymb.picture.__file__)).parent, Path(str(corymb.trade.light.__file__)).parent)
+
+
+def draw_for_links(catalogue: Catalogue, pictures: Pictures, folder: Path) -> dict[str, str]:
+    """The drawings (SVG) of all links that stand, by address; kept between builds in `folder`."""
+    links = standing_links(catalogue)
+    if catalogue.staff or not links:
+        return {}
+    kept = Kept(folder, " ".join(code_digest(code) for code in CODE))
+    drawn = {
+        address: svg
+        for link in links
+        for shown in shown_looks(
+            link, catalogue.studio.recipes, catalogue.looks, catalogue.makeable
+        )
+        for address, svg in _drawn(catalogue, pictures, kept, link, shown)
+    }
+    kept.forget_the_rest()
+    return drawn
+
+
+def drawings_of(drawn: Mapping[str, str]) -> dict[str, Drawing]:
+    """What views need of drawings: where each is, and how large its sheet."""
+    return {address: Drawing(address, *sheet_size(svg)) for address, svg in drawn.items()}
+
+
+def _drawn(
+    catalogue: Catalogue, pictures: Pictures, kept: Kept, link: StyleLink, shown: ShownLook
+) -> Iterator[tuple[str, str]]:
+    look = shown.best.look
+    svg = pictures.drawn[addresses.of_drawing(look)]
+    if shown.swapped:
+        made = arrangement_of(shown.asked.recipe, shown.piece.look, catalogue.studio.stems)
+        svg = kept.or_drawn(repr(made), lambda: draw(made))
+        yield addresses.of_link_picture(link.code, look), svg
+    if shown.can:
+        for light in _lights(catalogue, link):
+            told = f"{light.light} {svg}"
+            lit = kept.or_drawn(told, lambda at=light.light: in_light(svg, at))  # type: ignore[misc]
+            yield addresses.of_link_picture(link.code, look, light.id), lit
+
+
+def _lights(catalogue: Catalogue, link: StyleLink) -> tuple[OtherLight, ...]:
+    return other_lights(light_of(link, Site.of(catalogue.studio.house.place)))
+
+
+def in_light(svg: str, light: Light) -> str:
+    """A drawing with each of its colours as it is seen in a light."""
+    return PAINT.sub(lambda paint: paint[0].replace(paint[1], seen(paint[1], light)), svg)
