@@ -38,9 +38,9 @@ def draw(arrangement: Arrangement) -> str:
         edge = ground - size[1] * 0.055
         scene = backdrop.wall(sheet, background)
         scene += backdrop.table(sheet, edge, background, arrangement.id)
-    pieces = _pieces(arrangement, layout, shop, cm, style.lying)
+    papers = pieces(arrangement, layout, shop, cm, style.lying)
     held = moved(size[0] / 2 - middle, ground)
-    body = element("g", pieces, transform=held.written(), color=SHADOW_INK)
+    body = element("g", papers, transform=held.written(), color=SHADOW_INK)
     name = safe_id(arrangement.id)
     return element(
         "svg",
@@ -68,9 +68,7 @@ def _ground(box: Box, size: tuple[float, float], cm: float) -> float:
     return size[1] - box.bottom * cm - free * 0.5
 
 
-def _pieces(
-    arrangement: Arrangement, layout: Layout, shop: HeadShop, cm: float, lying: bool
-) -> str:
+def pieces(arrangement: Arrangement, layout: Layout, shop: HeadShop, cm: float, lying: bool) -> str:
     """Back heads, stems, leaves, the vessel, then the nearer heads."""
     halves = _vessel(arrangement, cm)
     by_band = {band: [b for b in layout.blooms if b.band is band] for band in Band}

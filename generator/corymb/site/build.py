@@ -154,6 +154,7 @@ def site_of(
         drawings=images.pictures.drawings,
         heads=images.pictures.heads,
         plans=images.pictures.plans,
+        sizes=images.pictures.sizes,
     )
     with in_language(studio.house.language):
         return make_site(catalogue, settings, images.pictures, images.photos)

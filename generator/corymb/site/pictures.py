@@ -20,11 +20,14 @@ from corymb.site.lit import colours_in_light
 from corymb.site.pictured import arrangement_of, picture_stem
 from corymb.site.plans import drawn_plan, plan_drawing, plans_shown
 from corymb.site.share_cards import card_address, kept_card, needs_card
+from corymb.site.sized import arrangements_by_size, drawn_side_by_side
+from corymb.studio.models import Recipe
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look, looks_of
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue, Drawing, PlanDrawing
 from corymb.views.compose.light_switch import OTHERS
+from corymb.views.compose.sizes import side_by_side_words
 
 VIEW_BOX = re.compile(r'viewBox="\S+ \S+ (\S+) (\S+)"')
 Progress = Callable[[str, int, int], None]
@@ -45,6 +48,7 @@ class Pictures:
     drawings: dict[str, Drawing] = field(default_factory=dict)
     heads: dict[str, str] = field(default_factory=dict)
     plans: dict[str, PlanDrawing] = field(default_factory=dict)
+    sizes: dict[str, Drawing] = field(default_factory=dict)
     cards: dict[str, bytes] = field(default_factory=dict)
 
     def files_for(self, catalogue: Catalogue) -> Iterator[tuple[str, bytes]]:
@@ -58,7 +62,10 @@ class Pictures:
                 card = self.drawings[look.id].card
                 if card and not catalogue.staff:
                     yield card, self.cards[card]
-        for href in (*self.heads.values(), *plans_shown(catalogue)):
+        sizes = [
+            self.sizes[known_as].href for known_as in catalogue.looks if known_as in self.sizes
+        ]
+        for href in (*self.heads.values(), *sizes, *plans_shown(catalogue)):
             yield href, self.drawn[href].encode()
 
 
@@ -83,6 +90,8 @@ def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
         plan = kept.or_drawn(f"plan {arrangement}", lambda a=arrangement: drawn_plan(a))  # type: ignore[misc]
         pictures.drawn[addresses.of_plan(look)] = plan
         pictures.plans[look.id] = plan_drawing(look, arrangement, sheet_size(plan))
+        if recipe.sizes and not look.variant:
+            pictures.sizes[recipe.id] = _sizes(kept, pictures, studio, recipe, look)
         progress("pictures", done, whole)
     for done, (stem_id, stem) in enumerate(studio.stems.items(), len(looks) + 1):
         alone = picture_stem(stem_id, stem)
@@ -92,6 +101,16 @@ def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
         progress("pictures", done, whole)
     kept.forget_the_rest()
     return pictures
+
+
+def _sizes(kept: Kept, pictures: Pictures, studio: Studio, recipe: Recipe, look: Look) -> Drawing:
+    """The picture of a recipe's sizes, once it is drawn."""
+    each = arrangements_by_size(recipe, look, studio.stems)
+    told = f"sizes {side_by_side_words(recipe)} {each}"
+    svg = kept.or_drawn(told, lambda: drawn_side_by_side(recipe, each))
+    href = addresses.of_sizes(recipe.id)
+    pictures.drawn[href] = svg
+    return Drawing(href, *sheet_size(svg))
 
 
 def _card(kept: Kept, pictures: Pictures, look: Look, svg: str) -> str:

@@ -61,6 +61,8 @@ class SizeView:
     name: str
     total: int
     counts: tuple[int, ...]
+    across: str  # '16 cm'
+    high: str
 
 
 @dataclass(frozen=True)
@@ -119,6 +121,7 @@ class ClientRecipe:
     lines: tuple[LineView, ...]
     stems_total: int
     sizes: tuple[SizeView, ...]
+    side_by_side: PictureView | None  # the sizes in their order, at one scale
     changed_from: Link | None  # what `changes` start from
     changes: tuple[ChangeView, ...]
     variants: tuple[VariantView, ...]

@@ -79,6 +79,16 @@ def of_bench(due_id: str, line: int | None = None) -> str:
     return f"orders/{due_id}-bench.html{f'#line-{line}' if line else ''}"
 
 
+def of_bench_picture(due_id: str, line: int) -> str:
+    """A line's piece as it will be made, where no look's page shows it so."""
+    return f"orders/{due_id}-bench-{line}.svg"
+
+
+def of_bench_plan(due_id: str, line: int) -> str:
+    """The same from above."""
+    return f"orders/{due_id}-bench-{line}-plan.svg"
+
+
 def of_labels(due_id: str) -> str:
     """The labels of an order's buckets."""
     return f"orders/{due_id}-labels.html"
@@ -152,6 +162,11 @@ def of_card(look: Look, digits: str) -> str:
 def of_colours_in_light(look: Look) -> str:
     """What becomes of the colours of a look's picture in other lights than noon's."""
     return f"assets/pictures/{look.id}.json"
+
+
+def of_sizes(recipe_id: str) -> str:
+    """The sizes of a recipe side by side."""
+    return f"assets/sizes/{recipe_id}.svg"
 
 
 def of_plan(look: Look) -> str:

@@ -56,7 +56,7 @@ class Catalogue:
     """Everything the views of one audience are made from.
 
     `photos` is by the path written in the studio's files; `drawings` and `plans` by the look's id;
-    `heads` by the stem's id.
+    `sizes` by the recipe's; `heads` by the stem's.
     """
 
     studio: Studio
@@ -66,6 +66,7 @@ class Catalogue:
     drawings: Mapping[str, Drawing] = field(default_factory=dict)
     heads: Mapping[str, str] = field(default_factory=dict)
     plans: Mapping[str, PlanDrawing] = field(default_factory=dict)
+    sizes: Mapping[str, Drawing] = field(default_factory=dict)
 
     @property
     def staff(self) -> bool:

@@ -7,8 +7,7 @@ from corymb.language import ngettext
 from corymb.studio.models import Recipe, Stem, StudioFile
 from corymb.trade.colour.areas import line_shares
 from corymb.trade.differences import Difference, differences
-from corymb.trade.looks import Look, guide_of, sized
-from corymb.trade.order_lines import REGULAR
+from corymb.trade.looks import Look, guide_of
 from corymb.views.compose import addresses
 from corymb.views.compose.asking import asking
 from corymb.views.compose.bands import band_of, words_of
@@ -23,8 +22,8 @@ from corymb.views.compose.lengths import length_words
 from corymb.views.compose.light_switch import light_switch
 from corymb.views.compose.look_words import Words
 from corymb.views.compose.seasons import season_of_look, weeks_words
+from corymb.views.compose.sizes import size_views, sizes_picture
 from corymb.views.compose.spells import spells_of
-from corymb.views.compose.trade_words import size_words
 from corymb.views.compose.wording import price_guide
 from corymb.views.pieces import Fact, Link
 from corymb.views.recipe import (
@@ -32,7 +31,6 @@ from corymb.views.recipe import (
     ClientRecipe,
     LineView,
     RecipeCard,
-    SizeView,
     StaffLine,
     StaffRecipe,
     VariantView,
@@ -111,7 +109,8 @@ def _client_view(catalogue: Catalogue, look: Look, on_the_web: str) -> ClientRec
         light=light_switch(catalogue, look),
         lines=_lines(catalogue, look),
         stems_total=look.stems_total,
-        sizes=_sizes(recipe, look),
+        sizes=size_views(recipe, look),
+        side_by_side=sizes_picture(catalogue, recipe, look),
         changed_from=source,
         changes=_changes(catalogue, look) if source else (),
         variants=_variants(catalogue, recipe, look),
@@ -180,15 +179,6 @@ def _staff_lines(lines: tuple[LineView, ...], look: Look) -> tuple[StaffLine, ..
         StaffLine(**vars(view), note=line.note)
         for view, line in zip(lines, look.lines, strict=True)
     )
-
-
-def _sizes(recipe: Recipe, look: Look) -> tuple[SizeView, ...]:
-    named = {REGULAR: None, **recipe.sizes}
-    views = []
-    for name, scale in named.items():
-        counts = sized(look, scale)
-        views.append(SizeView(size_words(name), sum(counts), tuple(counts)))
-    return tuple(sorted(views, key=lambda view: view.total))
 
 
 def _source(catalogue: Catalogue, recipe: Recipe, look: Look) -> Link | None:

@@ -1,0 +1,107 @@
+"""A recipe's sizes stand side by side at one scale, on its own page and for whoever may see it."""
+
+from __future__ import annotations
+
+import re
+import xml.etree.ElementTree as ET
+from dataclasses import replace
+from datetime import date
+from pathlib import Path
+
+import pytest
+
+from corymb.picture import Arrangement, draw_side_by_side
+from corymb.picture.side_by_side import APART
+from corymb.picture.styles import style_of
+from corymb.site.pictures import draw_all
+from corymb.site.sized import arrangements_by_size
+from corymb.studio.load import read_studio
+from corymb.studio.studio import Studio
+from corymb.trade.looks import looks_of
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.sizes import size_views, told_cm
+from corymb.views.pieces import AUDIENCES
+from tests import conftest
+
+SVG = "{http://www.w3.org/2000/svg}"
+
+
+@pytest.fixture(scope="module")
+def studio() -> Studio:
+    studio, _ = read_studio(conftest.STUDIO)
+    assert studio is not None
+    return studio
+
+
+def by_size(studio: Studio, recipe_id: str) -> tuple[Arrangement, ...]:
+    recipe = studio.recipes[recipe_id]
+    return arrangements_by_size(recipe, looks_of(recipe, studio.recipes)[""], studio.stems)
+
+
+def test_each_size_is_drawn_with_the_stems_of_the_table(studio: Studio) -> None:
+    for recipe in studio.recipes.values():
+        look = looks_of(recipe, studio.recipes)[""]
+        drawn = arrangements_by_size(recipe, look, studio.stems)
+        told = size_views(recipe, look)
+        assert [sum(stem.count for stem in each.stems) for each in drawn] == [
+            view.total for view in told
+        ]
+        assert len({each.id for each in drawn}) == len(told) == 1 + len(recipe.sizes)
+
+
+def test_a_jar_stays_the_jar_it_is(studio: Studio) -> None:
+    assert {each.vessel for each in by_size(studio, "hedgerow-jar")} == {
+        by_size(studio, "hedgerow-jar")[0].vessel
+    }
+
+
+def places(svg: str) -> list[float]:
+    """Where each piece's middle is, from the left."""
+    groups = ET.fromstring(svg).findall(f"{SVG}g/{SVG}g")
+    found = [re.match(r"(?:translate|matrix)\(([^)]*)\)", g.attrib["transform"]) for g in groups]
+    return [float(re.split(r"[ ,]+", each[1])[-2]) for each in found if each]
+
+
+def test_all_sizes_are_at_one_scale_from_small_to_large(studio: Studio) -> None:
+    several = by_size(studio, "orchard-bowl")
+    svg = draw_side_by_side(several, "Bowls")
+    at = places(svg)
+    assert at == sorted(at) and len(at) == 3
+    boxes = [(s := style_of(each)).lay(s.as_used(each)).box for each in several]
+    apart = APART * min(box.width for box in boxes)
+    scales = [(at[n + 1] - at[n]) / (boxes[n].right + apart - boxes[n + 1].left) for n in range(2)]
+    assert scales[0] == pytest.approx(scales[1], rel=0.01)
+
+
+def test_the_same_sizes_give_the_same_bytes_and_a_name_cannot_leave_its_title(
+    studio: Studio,
+) -> None:
+    several = by_size(studio, "frost-button")
+    hostile = 'Rook & "Teasel" <script>'
+    svg = draw_side_by_side(several, hostile)
+    assert svg == draw_side_by_side(several, hostile)
+    root = ET.fromstring(svg)
+    title = root.find(f"{SVG}title")
+    assert title is not None and title.text == hostile
+    assert "<script" not in svg
+    ids = re.findall(r' id="([^"]+)"', svg)
+    assert len(ids) == len(set(ids))
+    assert set(re.findall(r'href="#([^"]+)"', svg)) <= set(ids)
+
+
+@pytest.mark.parametrize(
+    ("cm", "size", "told"),
+    [(7.5, "regular", 7.5), (12.5, "regular", 12.5), (5.37, "small", 5.5), (16.7, "small", 17)],
+)
+def test_a_size_is_told_about_as_closely_as_it_is_made(cm: float, size: str, told: float) -> None:
+    assert told_cm(cm, size) == told
+
+
+def test_a_drafts_sizes_are_for_staff(studio: Studio, tmp_path: Path) -> None:
+    jar = studio.recipes["hedgerow-jar"]
+    few = replace(studio, recipes={"hedgerow-jar": jar.model_copy(update={"draft": True})})
+    pictures = draw_all(few, tmp_path, lambda what, done, total: None)
+    for audience in AUDIENCES:
+        seen_by = Catalogue(few, audience, date(2026, 6, 1), drawings=pictures.drawings)
+        files = dict(pictures.files_for(seen_by))
+        assert ("assets/sizes/hedgerow-jar.svg" in files) is (audience == "staff")
