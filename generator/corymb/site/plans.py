@@ -19,8 +19,12 @@ def drawn_plan(arrangement: Arrangement) -> str:
 
 def plan_drawing(look: Look, arrangement: Arrangement, sheet: tuple[float, float]) -> PlanDrawing:
     """Where a look's plan will be published, how large its sheet is, and its key."""
-    key = tuple(PlanKeyLine(one.number, one.name, one.count) for one in key_of(arrangement))
-    return PlanDrawing(Drawing(addresses.of_plan(look), *sheet), key)
+    return PlanDrawing(Drawing(addresses.of_plan(look), *sheet), key_lines(arrangement))
+
+
+def key_lines(arrangement: Arrangement) -> tuple[PlanKeyLine, ...]:
+    """Number, name and count of each kind of stem, the first placed first."""
+    return tuple(PlanKeyLine(one.number, one.name, one.count) for one in key_of(arrangement))
 
 
 def plans_shown(catalogue: Catalogue) -> Iterator[str]:

@@ -8,6 +8,7 @@ from pathlib import Path
 
 from corymb.photos import PreparedPhoto
 from corymb.site import assets, finding
+from corymb.site.bench_pictures import draw_for_benches
 from corymb.site.calendars import calendar_files
 from corymb.site.link_check import DeadLink, dead_links
 from corymb.site.link_pictures import draw_for_links, drawings_of
@@ -59,8 +60,15 @@ def make_site(
     writer = Writer(settings.markdown_extensions, settings.markdown_configs)
     frame = site_frame(catalogue, settings.base_path(catalogue.audience))
     for_links = draw_for_links(catalogue, pictures, settings.cache_folder / "links")
+    for_benches = draw_for_benches(catalogue, settings.cache_folder / "benches")
     making = Making(
-        catalogue, frame, settings.site_url, writer, settings.staff_url, drawings_of(for_links)
+        catalogue,
+        frame,
+        settings.site_url,
+        writer,
+        settings.staff_url,
+        drawings_of(for_links),
+        for_benches.lines,
     )
     pages = list(all_pages(making))
     _one_each(pages)
@@ -79,7 +87,8 @@ def make_site(
     )
     site.files.update(calendar_files(calendars(catalogue)))
     site.files.update(pictures.files_for(catalogue))
-    site.files.update({address: svg.encode() for address, svg in for_links.items()})
+    drawn = {**for_links, **for_benches.drawn}
+    site.files.update({address: svg.encode() for address, svg in drawn.items()})
     site.copies.update(assets.theme_files())
     site.copies.update(_photo_files(catalogue, photos))
     return site

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from corymb.views.pieces import Fact, ImagePair, Link
-from corymb.views.recipe import StepView
+from corymb.views.pieces import Fact, ImagePair, Link, PictureView
+from corymb.views.recipe import PlanKeyLine, StepView
 
 MOST_LINES, MOST_CAUTIONS = 28, 8
 """On a bench sheet in its usual type: tried on A4 with the house's fonts."""
@@ -48,6 +48,16 @@ class RoleStems:
 
 
 @dataclass(frozen=True)
+class SheetDrawn:
+    """One piece of a bench sheet, drawn."""
+
+    picture: PictureView
+    plan: PictureView | None  # from above; none where the stems leave loose
+    key: tuple[PlanKeyLine, ...]  # of the plan's numbers, in the order of placing
+    told: str  # whether it is drawn as written or as it will be made, where that differs
+
+
+@dataclass(frozen=True)
 class BenchSheet:
     """One line of an order, for whoever makes it: one side of paper."""
 
@@ -56,7 +66,7 @@ class BenchSheet:
     quantity: int
     look: Link
     leaves: str  # 'small, in buckets' or ''
-    image: ImagePair
+    drawn: SheetDrawn
     facts: tuple[Fact, ...]
     roles: tuple[RoleStems, ...]
     stems_each: str
@@ -78,6 +88,12 @@ class BenchSheet:
         return lines + 2 * (len(self.steps) + len(self.swaps)) > MOST_LINES or (
             len(self.careful) > MOST_CAUTIONS
         )
+
+
+    @property
+    def full(self) -> bool:
+        """Whether there is so much to be careful of that the paper has no room for the picture."""
+        return self.drawn.plan is not None and len(self.careful) > MOST_CAUTIONS
 
 
 @dataclass(frozen=True)

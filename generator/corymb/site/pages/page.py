@@ -10,6 +10,7 @@ from corymb.site import structured_data
 from corymb.site.markdown_text import Writer
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue, Drawing
+from corymb.views.compose.orders.bench_drawn import DrawnLine
 from corymb.views.frame import PageFrame, SiteFrame, Tint
 from corymb.views.pieces import ImagePair, Link, PhotoView
 
@@ -54,7 +55,8 @@ class Share:
 class Making:
     """What pages are made from, and how their frames are made alike.
 
-    `link_drawings` are those of style links, by their address.
+    `link_drawings` are those of style links, by their address; `bench_drawings` those of bench
+    sheets, by order and line.
     """
 
     catalogue: Catalogue
@@ -63,6 +65,7 @@ class Making:
     writer: Writer
     staff_url: str = ""
     link_drawings: Mapping[str, Drawing] = field(default_factory=dict)
+    bench_drawings: Mapping[tuple[str, int], DrawnLine] = field(default_factory=dict)
 
     def absolute(self, path: str) -> str:
         """An address on the web; empty where the studio gave no `site_url`, or for no path."""

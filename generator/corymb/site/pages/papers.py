@@ -35,7 +35,7 @@ def _of_due(making: Making, due: Due) -> Iterator[Page]:
             "Bench sheets",
             addresses.of_bench,
             "bench_sheets.html",
-            bench_sheets_view(catalogue, due),
+            bench_sheets_view(catalogue, due, making.bench_drawings),
         ),
         ("Bucket labels", addresses.of_labels, "labels.html", _labels(making, due)),
         ("Load sheet", addresses.of_load, "load_sheet.html", load_sheet_view(catalogue, due)),

@@ -6,19 +6,20 @@ doesn't stand.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from corymb.studio.values.number import plain
 from corymb.trade.hours.learning import EXPERIENCED, HELPER, making_minutes
 from corymb.trade.money.from_recipe import minutes_of
 from corymb.trade.orders.as_cut import as_cut, stems_of
 from corymb.trade.orders.due import Due, DueLine
+from corymb.trade.sizes import piece_size
 from corymb.views.compose import addresses
 from corymb.views.compose.answers import look_name
 from corymb.views.compose.bench import conditioning
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import at_the_bench
-from corymb.views.compose.images import images_of
+from corymb.views.compose.orders.bench_drawn import DrawnLine, sheet_drawn
 from corymb.views.compose.orders.brief import brief_of
 from corymb.views.compose.orders.cuts import cut_for, packed_for
 from corymb.views.compose.orders.lines import leaves_words
@@ -32,17 +33,22 @@ from corymb.views.compose.orders.sheet_stems import (
     words_as_made,
 )
 from corymb.views.compose.orders.when import long_time
+from corymb.views.compose.sizes import told_cm
 from corymb.views.papers import BenchSheet, BenchSheetsView
 from corymb.views.pieces import Fact, Link
 
 
-def bench_sheets_view(catalogue: Catalogue, due: Due) -> BenchSheetsView:
-    """A sheet for every line of an order."""
-    sheets = tuple(_sheet(catalogue, due, line) for line in due.lines)
+def bench_sheets_view(
+    catalogue: Catalogue, due: Due, drawn: Mapping[tuple[str, int], DrawnLine] | None = None
+) -> BenchSheetsView:
+    """A sheet for every line of an order; `drawn` are the lines that have drawings of their own."""
+    sheets = tuple(_sheet(catalogue, due, line, drawn or {}) for line in due.lines)
     return BenchSheetsView(head_of(due), order_link(due), brief_of(catalogue, due), sheets)
 
 
-def _sheet(catalogue: Catalogue, due: Due, line: DueLine) -> BenchSheet:
+def _sheet(
+    catalogue: Catalogue, due: Due, line: DueLine, drawn: Mapping[tuple[str, int], DrawnLine]
+) -> BenchSheet:
     day = cut_for(catalogue, due)
     mets = as_cut(due, line, day)
     piece = line.piece
@@ -57,7 +63,7 @@ def _sheet(catalogue: Catalogue, due: Due, line: DueLine) -> BenchSheet:
         quantity=line.quantity,
         look=Link(look_name(catalogue, piece.look), addresses.of_look(piece.look)),
         leaves=_leaves(line, line.number in packed_for(catalogue, due).there),
-        image=images_of(catalogue, piece.look),
+        drawn=sheet_drawn(catalogue, due, line, mets, drawn),
         facts=tuple(_facts(catalogue, line)),
         roles=role_stems(catalogue, mets, line.quantity, packed_for(catalogue, due).buckets.all),
         stems_each=share(total, line.quantity),
@@ -81,7 +87,8 @@ def _leaves(line: DueLine, there: bool) -> str:
 def _facts(catalogue: Catalogue, line: DueLine) -> Iterator[Fact]:
     """How big it is, and how long it takes: one, and all of them by either hand."""
     piece = line.piece
-    across, high = plain(piece.recipe.across.cm), plain(piece.recipe.high.cm)
+    size = piece_size(piece.recipe, piece.recipe.sizes.get(piece.size))
+    across, high = (plain(told_cm(cm, piece.size)) for cm in (size.across_cm, size.high_cm))
     yield Fact(f"{across} x {high} cm", "across, high")
     if piece.in_buckets:
         return
