@@ -71,6 +71,7 @@ class Arrangement:
     background: str = "f4efe6"
     name: str = ""
     description: str = ""
+    lengths_in: str = "cm"  # cm | inches, in what it is said how large it is
 
     def __post_init__(self) -> None:
         colour_hex(self.background)

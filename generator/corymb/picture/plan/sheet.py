@@ -3,6 +3,8 @@
 A kind is told by its number, and its use by the line about it; colour only helps.
 """
 
+from corymb.language import gettext as _
+from corymb.language.lengths import CM_IN_AN_INCH, INCHES, length_in
 from corymb.picture.arrangement import colour_hex
 from corymb.picture.colour import mix
 from corymb.picture.geometry import Box, sized
@@ -16,7 +18,8 @@ from corymb.picture.words import title
 WIDE, MARGIN, FOOT = 1000.0, 36.0, 96.0
 INK, PAPER, QUIET = "#221d18", "#ffffff", "#8a8178"
 PALE = 0.75  # so much white is mixed into a stem's colour, that its number stays legible
-BARS_CM = (1, 2, 5, 10, 20, 50)
+BARS_CM = (1.0, 2.0, 5.0, 10.0, 20.0, 50.0)
+BARS_INCHES = tuple(length * float(CM_IN_AN_INCH) for length in (1, 2, 4, 6, 12, 24))
 DASHES = {"foliage": "3 6", "line": "14 6"}  # focal heads have the heavier line, filler the plain
 HEAVY, PLAIN = 4.5, 2.0
 
@@ -32,7 +35,7 @@ def draw_plan(plan: Plan) -> str:
     by_size = sorted(plan.heads, key=lambda head: -head.radius)
     return element(
         "svg",
-        text_element("title", f"{title(plan.arrangement)}, seen from above", id=f"{name}-title"),
+        text_element("title", _seen_from_above(plan), id=f"{name}-title"),
         text_element("desc", description(plan), id=f"{name}-desc"),
         element("rect", width=WIDE, height=high, fill=PAPER),
         element(
@@ -42,7 +45,7 @@ def draw_plan(plan: Plan) -> str:
             *[_number(number) for number in numbers_of(by_size, cm)],
             transform=f"translate({number(left)} {number(top)})",
         ),
-        _foot(box, cm, high),
+        _foot(box, cm, high, plan.arrangement.lengths_in),
         xmlns="http://www.w3.org/2000/svg",
         viewBox=f"0 0 {WIDE:.0f} {high:.0f}",
         role="img",
@@ -57,8 +60,16 @@ def description(plan: Plan) -> str:
         f"{n}: {stem.count} {stem.name or stem.id.replace('-', ' ')}"
         for n, stem in enumerate(in_order(plan.arrangement.stems), 1)
     )
-    size = f"about {plan.arrangement.across_cm:g} cm across"
-    return f"A plan to make it by, its front at the foot, {size}. In order of placing: {steps}."
+    told = _(
+        "A plan to make it by, its front at the foot, about {across} across. In order of placing: "
+        "{steps}."
+    )
+    across = length_in(plan.arrangement.lengths_in, plan.arrangement.across_cm)
+    return told.format(across=across, steps=steps)
+
+
+def _seen_from_above(plan: Plan) -> str:
+    return _("{name}, seen from above").format(name=title(plan.arrangement))
 
 
 def _disc(head: Placed, cm: float) -> str:
@@ -94,9 +105,10 @@ def _number(number: Number) -> str:
     )
 
 
-def _foot(box: Box, cm: float, high: float) -> str:
+def _foot(box: Box, cm: float, high: float, unit: str) -> str:
     """The scale at the left, and a mark where the front is."""
-    long = max((bar for bar in BARS_CM if bar <= box.width / 4), default=BARS_CM[0])
+    bars = BARS_INCHES if unit == INCHES else BARS_CM
+    long = max((bar for bar in bars if bar <= box.width / 4), default=bars[0])
     y, end = high - MARGIN, MARGIN + long * cm
     bar = f"M{number(MARGIN)} {number(y - 9)}v18m0-9H{number(end)}m0-9v18"
     middle, tip = WIDE / 2, high - FOOT + 4
@@ -104,7 +116,8 @@ def _foot(box: Box, cm: float, high: float) -> str:
     words: dict[str, Attribute] = {"font_size": 30, "fill": INK}
     return (
         element("path", d=bar, fill="none", stroke=INK, stroke_width=2.5)
-        + text_element("text", f"{long} cm", x=end + 14, y=y + 9, **words)
+        + text_element("text", length_in(unit, long), x=end + 14, y=y + 9, **words)
         + element("path", d=mark, fill=INK)
-        + text_element("text", "front", x=middle, y=tip + 52, text_anchor="middle", **words)
+        # L10N: below a mark on a plan from above, where the front of the piece is.
+        + text_element("text", _("front"), x=middle, y=tip + 52, text_anchor="middle", **words)
     )
