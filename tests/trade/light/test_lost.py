@@ -66,21 +66,19 @@ WORDS = {
     "sinking": (
         mix(plum=0.5, white=0.5),
         CANDLE,
-        "Candlelight: plum sinks. "
-        "Strengthen the light end: whites, creams and pale tints carry it.",
+        "Plum sinks. Strengthen the light end: whites, creams and pale tints carry it.",
     ),
     "running together": (
         mix(silver=0.6, blush=0.4),
         CANDLE,
-        "Candlelight: silver and blush run together. "
-        "Strengthen the depth: a few dark stems hold its shape.",
+        "Silver and blush run together. Strengthen the depth: a few dark stems hold its shape.",
     ),
     "bleached": (
         mix(white=0.7, sage=0.3),
         noon(60),
-        "Noon daylight bleaches it. Strengthen the depth: a few dark stems hold its shape.",
+        "This light bleaches it. Strengthen the depth: a few dark stems hold its shape.",
     ),
-    "nothing": (mix(plum=0.5, white=0.5), SHADE, "Open shade: nothing gets lost."),
+    "nothing": (mix(plum=0.5, white=0.5), SHADE, "Nothing gets lost."),
 }
 
 

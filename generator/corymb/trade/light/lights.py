@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from math import pi
 
+from corymb.language import noted
 from corymb.trade.light.cam16 import Viewing, adaptation
 from corymb.trade.light.low_sun import sun_kelvin
 from corymb.trade.light.white import D65, Xyz, xy_of, xyz_of
@@ -73,7 +74,7 @@ CAM16 is commonly set for a screen. Brighter lights are taken to be as bright as
 screen can't be brighter than it is."""
 
 
-def noon(height: float = 50.0, name: str = "noon daylight") -> Light:
+def noon(height: float = 50.0, name: str = noted("noon daylight")) -> Light:
     """Sun and sky, with the sun so many degrees high."""
     rise = (height - VEIL_FROM) / (VEIL_FULL - VEIL_FROM)
     veil = VEIL_MOST * min(1.0, max(0.0, rise))
@@ -82,15 +83,15 @@ def noon(height: float = 50.0, name: str = "noon daylight") -> Light:
 
 def low_sun(height: float = 5.0) -> Light:
     """The sun itself, so many degrees high, with little else."""
-    return Light("low sun", "low sun", sun_kelvin(height), 10_000, surround=0.9)
+    return Light("low sun", noted("low sun"), sun_kelvin(height), 10_000, surround=0.9)
 
 
-SHADE = Light("shade", "open shade", SKY_IN_SHADE, 8_000, full=True)
-DUSK = Light("dusk", "dusk", SKY_AT_DUSK, 100, surround=0.9)
-UNDER_CANVAS = Light("canvas", "daylight under canvas", CANVAS, 3_000, full=True)
-CANDLE = Light("candle", "candlelight", 1900, 15, surround=0.8)
-WARM_LAMPS = Light("warm lamps", "warm lamps", 2700, 150, surround=0.9)
-COOL_LAMPS = Light("cool lamps", "cool lamps", 4000, 300)
+SHADE = Light("shade", noted("open shade"), SKY_IN_SHADE, 8_000, full=True)
+DUSK = Light("dusk", noted("dusk"), SKY_AT_DUSK, 100, surround=0.9)
+UNDER_CANVAS = Light("canvas", noted("daylight under canvas"), CANVAS, 3_000, full=True)
+CANDLE = Light("candle", noted("candlelight"), 1900, 15, surround=0.8)
+WARM_LAMPS = Light("warm lamps", noted("warm lamps"), 2700, 150, surround=0.9)
+COOL_LAMPS = Light("cool lamps", noted("cool lamps"), 4000, 300)
 
 NAMED = {light.kind: light for light in (CANDLE, WARM_LAMPS, COOL_LAMPS)}
 """Lights that an order may name, beside daylight."""

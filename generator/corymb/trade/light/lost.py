@@ -12,7 +12,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
-from corymb.studio.saying import and_list
+from corymb.language import gettext as _
+from corymb.language import ngettext, noted
+from corymb.language.locales import and_list
 from corymb.trade.colour.areas import ColourArea
 from corymb.trade.colour.ciede2000 import difference, lab_of
 from corymb.trade.light.lights import Light
@@ -91,7 +93,7 @@ def lost_in(areas: Iterable[ColourArea], light: Light) -> Lost:
         tuple(colour.name for colour in sunk),
         share,
         end,
-        _words(light, pairs, [colour.name for colour in sunk], end),
+        _words(pairs, [colour.name for colour in sunk], end),
     )
 
 
@@ -130,24 +132,22 @@ def _end(light: Light, pairs: Sequence[Pair], colours: Sequence[_Colour], sinks:
     return "light" if pairs else ""
 
 
-def _words(light: Light, pairs: Sequence[Pair], sunk: Sequence[str], end: str) -> str:
+def _words(pairs: Sequence[Pair], sunk: Sequence[str], end: str) -> str:
     said = []
-    name = light.name[0].upper() + light.name[1:]
     if sunk:
-        said.append(f"{name}: {and_list(sunk)} {'sinks' if len(sunk) == 1 else 'sink'}.")
+        sinks = ngettext("{colours} sinks.", "{colours} sink.", len(sunk))
+        said.append(sinks.format(colours=and_list(sunk)))
     for pair in pairs[:SAID]:
-        told = f"{pair.one} and {pair.other} run together."
-        said.append(f"{told[0].upper()}{told[1:]}" if said else f"{name}: {told}")
+        said.append(_("{one} and {other} run together.").format(one=pair.one, other=pair.other))
     if end:
-        start = "" if said else f"{name} bleaches it. "
-        said.append(f"{start}Strengthen the {_ENDS[end]}.")
-    return " ".join(said) if said else f"{name}: nothing gets lost."
+        said += [_(STRENGTHEN[end])] if said else [_("This light bleaches it."), _(STRENGTHEN[end])]
+    return " ".join(f"{told[0].upper()}{told[1:]}" for told in said or [_("Nothing gets lost.")])
 
 
 SAID = 2
 """So many pairs are named."""
 
-_ENDS = {
-    "light": "light end: whites, creams and pale tints carry it",
-    "depth": "depth: a few dark stems hold its shape",
+STRENGTHEN = {
+    "light": noted("Strengthen the light end: whites, creams and pale tints carry it."),
+    "depth": noted("Strengthen the depth: a few dark stems hold its shape."),
 }

@@ -21,6 +21,7 @@ from astral import Observer
 from astral.julian import julianday, julianday_to_juliancentury
 from astral.sun import azimuth, elevation, eq_of_time
 
+from corymb.language import gettext as _
 from corymb.studio.models.studio_file import Place
 
 CIVIL, GOLDEN_FROM, RISE, GOLDEN_TO = -6.0, -4.0, -0.833, 6.0
@@ -80,8 +81,8 @@ class SunDay:
     def words(self) -> str:
         """What is out of the ordinary about it; nothing on most days."""
         if self.never_sets:
-            return "The sun doesn't set that day."
-        return "The sun doesn't rise that day." if self.never_rises else ""
+            return _("The sun doesn't set that day.")
+        return _("The sun doesn't rise that day.") if self.never_rises else ""
 
 
 def sun_at(site: Site, moment: datetime) -> Sun:

@@ -15,6 +15,8 @@ from itertools import groupby
 from math import ceil
 from zoneinfo import ZoneInfo
 
+from corymb.language import gettext as _
+from corymb.language import noted
 from corymb.studio.models import Order, StandingOrder
 from corymb.studio.values.time import ClockSpan
 from corymb.trade.light.lights import (
@@ -80,7 +82,7 @@ class _Moment:
 def spells(occasion: Occasion) -> tuple[Spell, ...]:
     """The lights of the hours, in order; each lasts for some minutes at least."""
     moments = [_moment(occasion, at) for at in _moments(occasion)]
-    groups = [list(group) for _, group in groupby(moments, key=lambda moment: moment.kind)]
+    groups = [list(group) for _kind_of, group in groupby(moments, key=lambda moment: moment.kind)]
     starts = [group[0].at for group in groups]
     after = (moments[-1].at.astimezone(UTC) + STEP).astimezone(moments[-1].at.tzinfo)
     ends = [*starts[1:], after]
@@ -129,7 +131,7 @@ def _spell(occasion: Occasion, group: list[_Moment], end: datetime) -> Spell:
 def _light(kind: str, heights: list[float]) -> Light:
     """The light of a spell: of the highest sun at noon, of the middle height when it is low."""
     if kind == "noon":
-        return noon(max(heights), "full daylight")
+        return noon(max(heights), noted("full daylight"))
     if kind == "low sun":
         return low_sun(sum(heights) / len(heights))
     known = {"shade": SHADE, "canvas": UNDER_CANVAS, "dusk": DUSK, "dark": CANDLE}
@@ -138,27 +140,33 @@ def _light(kind: str, heights: list[float]) -> Light:
 
 def _words(occasion: Occasion, kind: str, heights: list[float], *, golden: bool) -> str:
     if occasion.setting == "indoors":
-        return _INDOORS.get(kind, f"Indoors, by {_NAMES.get(kind, kind)}.")
+        return _(_INDOORS[kind])
     if kind == "noon":
-        how = "hard light, deep shadows" if max(heights) >= HARD_FROM else "clear light"
-        return f"The sun stands up to {round(max(heights))}° high: {how}."
-    if kind in NAMED:
-        return f"The sun is down: by {_NAMES[kind]}."
-    said = _OUTDOORS[kind]
-    return f"{said} It is the golden hour." if golden and kind == "low sun" else said
+        hard = max(heights) >= HARD_FROM
+        return _(_HARD if hard else _CLEAR).format(degrees=round(max(heights)))
+    if golden and kind == "low sun":
+        return _("The sun is low and warm. It is the golden hour.")
+    return _(_OUTDOORS[kind])
 
 
-_NAMES = {"candle": "candlelight", "warm lamps": "warm lamps", "cool lamps": "cool lamps"}
+_HARD = noted("The sun stands up to {degrees}° high: hard light, deep shadows.")
+_CLEAR = noted("The sun stands up to {degrees}° high: clear light.")
 
 _INDOORS = {
-    "shade": "Indoors, by daylight from a window: cool and even.",
-    "dusk": "Indoors, and the daylight is going: ask what is lit.",
-    "dark": "Indoors, and it is dark outside: ask what is lit. Candles are taken here.",
+    "shade": noted("Indoors, by daylight from a window: cool and even."),
+    "dusk": noted("Indoors, and the daylight is going: ask what is lit."),
+    "dark": noted("Indoors, and it is dark outside: ask what is lit. Candles are taken here."),
+    "candle": noted("Indoors, by candlelight."),
+    "warm lamps": noted("Indoors, by warm lamps."),
+    "cool lamps": noted("Indoors, by cool lamps."),
 }
 
 _OUTDOORS = {
-    "low sun": "The sun is low and warm.",
-    "canvas": "Under canvas by day: soft and even, a little warm.",
-    "dusk": "The sun is down and the sky still light: blue and dim.",
-    "dark": "It is dark: ask what is lit. Candles are taken here.",
+    "low sun": noted("The sun is low and warm."),
+    "canvas": noted("Under canvas by day: soft and even, a little warm."),
+    "dusk": noted("The sun is down and the sky still light: blue and dim."),
+    "dark": noted("It is dark: ask what is lit. Candles are taken here."),
+    "candle": noted("The sun is down: by candlelight."),
+    "warm lamps": noted("The sun is down: by warm lamps."),
+    "cool lamps": noted("The sun is down: by cool lamps."),
 }

@@ -7,6 +7,9 @@ from __future__ import annotations
 
 from datetime import datetime
 
+from corymb.language import gettext as _
+from corymb.language import ngettext, noted
+from corymb.language.locales import and_list
 from corymb.trade.colour.areas import colour_areas
 from corymb.trade.light.lights import Light
 from corymb.trade.light.lost import lost_in
@@ -23,6 +26,8 @@ from corymb.views.compose.light_switch import band_in
 from corymb.views.compose.orders.when import clock_span, hours_words
 from corymb.views.light import LookInLight, OrderLightView, SpellInLight
 from corymb.views.pieces import Fact, Link
+
+CLEAR_SKY = noted("A clear sky is taken, at the studio's own place.")
 
 
 def order_light(catalogue: Catalogue, due: Due) -> OrderLightView:
@@ -43,7 +48,7 @@ def order_light(catalogue: Catalogue, due: Due) -> OrderLightView:
 
 
 def _spell(catalogue: Catalogue, spell: Spell, looks: tuple[Look, ...]) -> SpellInLight:
-    name = spell.light.name
+    name = _(spell.light.name)
     return SpellInLight(
         hours=clock_span(spell.start, spell.end),
         light=f"{name[0].upper()}{name[1:]}",
@@ -57,18 +62,8 @@ def _in_light(catalogue: Catalogue, look: Look, light: Light) -> LookInLight:
     return LookInLight(
         _link(catalogue, look),
         band_in(band_of(catalogue, look), light),
-        _without_name(lost.words, light),
+        lost.words,
     )
-
-
-def _without_name(words: str, light: Light) -> str:
-    """What is said under the light's own heading needn't name it again."""
-    said = words[len(light.name) :].removeprefix(": ") if _named(words, light) else words
-    return f"{said[0].upper()}{said[1:]}"
-
-
-def _named(words: str, light: Light) -> bool:
-    return words.casefold().startswith(f"{light.name.casefold()}: ")
 
 
 def _link(catalogue: Catalogue, look: Look) -> Link:
@@ -78,12 +73,12 @@ def _link(catalogue: Catalogue, look: Look) -> Link:
 def _sun(day: SunDay) -> tuple[Fact, ...]:
     """Sunrise, sunset and the golden hours; what is out of the ordinary instead."""
     if day.words:
-        return (Fact(day.words, "the sun"),)
+        return (Fact(day.words, _("the sun")),)
     golden = [clock_span(start, end) for start, end in day.golden]
     facts = [
-        Fact(_clock(day.sunrise), "sunrise"),
-        Fact(_clock(day.sunset), "sunset"),
-        Fact(" and ".join(golden), "golden hour" if len(golden) == 1 else "golden hours"),
+        Fact(_clock(day.sunrise), _("sunrise")),
+        Fact(_clock(day.sunset), _("sunset")),
+        Fact(and_list(golden), ngettext("golden hour", "golden hours", len(golden))),
     ]
     return tuple(fact for fact in facts if fact.value)
 
@@ -94,7 +89,8 @@ def _clock(moment: datetime | None) -> str:
 
 def _notes(due: Due) -> tuple[str, ...]:
     """What is taken for granted here."""
-    notes = [f"{INDICATIVE} A clear sky is taken, at the studio's own place."]
+    notes = [f"{_(INDICATIVE)} {_(CLEAR_SKY)}"]
     if due.order.hours is None:
-        notes.append(f"No hours are written in the order: {hours_words(MIDDAY)} is taken.")
+        taken = _("No hours are written in the order: {hours} is taken.")
+        notes.append(taken.format(hours=hours_words(MIDDAY)))
     return tuple(notes)
