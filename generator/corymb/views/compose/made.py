@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from corymb.language import gettext as _
 from corymb.studio.models import MadeWork
 from corymb.views.compose import addresses
 from corymb.views.compose.bands import band_of
@@ -53,7 +54,7 @@ def made_view(catalogue: Catalogue, made: MadeWork) -> MadeView:
         notes=made.notes,
         band=band_of(catalogue, look),
         beside=photos_beside(catalogue, made, look),
-        indicative=INDICATIVE,
+        indicative=_(INDICATIVE),
     )
 
 

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from corymb.studio.saying import and_list
+from corymb.language import gettext as _
+from corymb.language import noted
+from corymb.language.locales import and_list
 from corymb.trade.season.uncovered import Lack
 from corymb.trade.swaps.beyond import Nearest
 from corymb.views.compose import addresses
@@ -35,17 +37,40 @@ def mend(catalogue: Catalogue, lack: Lack, weeks: int) -> str:
     """What comes nearest, what speaks against it, and what to do."""
     near = _near(lack)
     if near is None:
-        return "Nothing near it stands then. Grow or buy something like it."
-    swap, when = _swap(catalogue, near), _when(near, weeks)
-    if near.against:
-        against = and_list(near.against)
-        return (
-            f"The nearest{when} is {swap}, outside the limits: {against}. Grow or buy something "
-            "nearer, or write a variant with it."
-        )
-    if lack.essential:
-        return f"It is essential, so only a variant can change it. One with {swap} would do{when}."
-    return f"A variant with {swap} would do{when}."
+        return _("Nothing near it stands then. Grow or buy something like it.")
+    words = _WAYS[_way(lack, near), near.weeks < weeks]
+    return _(words).format(
+        swap=_swap(catalogue, near),
+        against=and_list(_(against) for against in near.against),
+        covered=near.weeks,
+        weeks=weeks,
+    )
+
+
+def _way(lack: Lack, near: Nearest) -> str:
+    return "outside" if near.against else "essential" if lack.essential else "variant"
+
+
+_WAYS = {
+    ("outside", False): noted(
+        "The nearest is {swap}, outside the limits: {against}. Grow or buy something nearer, or "
+        "write a variant with it."
+    ),
+    ("outside", True): noted(
+        "The nearest in {covered} of the {weeks} weeks is {swap}, outside the limits: {against}. "
+        "Grow or buy something nearer, or write a variant with it."
+    ),
+    ("essential", False): noted(
+        "It is essential, so only a variant can change it. One with {swap} would do."
+    ),
+    ("essential", True): noted(
+        "It is essential, so only a variant can change it. One with {swap} would do in {covered} "
+        "of the {weeks} weeks."
+    ),
+    ("variant", False): noted("A variant with {swap} would do."),
+    ("variant", True): noted("A variant with {swap} would do in {covered} of the {weeks} weeks."),
+}
+"""By what speaks against it, and whether it covers only some of the weeks."""
 
 
 def _near(lack: Lack) -> Nearest | None:
@@ -59,7 +84,3 @@ def _near(lack: Lack) -> Nearest | None:
 
 def _swap(catalogue: Catalogue, nearest: Nearest) -> str:
     return swap_words(swap_view(catalogue, nearest.swap))
-
-
-def _when(nearest: Nearest, weeks: int) -> str:
-    return f" in {nearest.weeks} of the {weeks} weeks" if nearest.weeks < weeks else ""

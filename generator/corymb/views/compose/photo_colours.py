@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from math import inf
 
+from corymb.language import gettext as _
+from corymb.language import noted
+from corymb.language.locales import and_list
 from corymb.photos import PhotoColour, PreparedPhoto
 from corymb.studio.models import MadeWork
-from corymb.studio.saying import and_list
 from corymb.studio.studio import Studio
 from corymb.trade.colour.areas import colour_areas
 from corymb.trade.colour.likeness import Palette
@@ -14,15 +17,21 @@ from corymb.trade.colour.shown import FAR, Missing, PhotoColours, Shown, shown
 from corymb.trade.colour.words import colour_word
 from corymb.trade.looks import Look
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.pages import PhotoBeside
 from corymb.views.pieces import Patch
 
-INDICATIVE = (
+INDICATIVE = noted(
     "Indicative: wall, cloth and table are left out by their place in the photo, vessel and leaves "
     "are not, and every photo has light and shade."
 )
 
-HOW_FAR = ((9.0, "close to"), (14.0, "not far from"), (FAR, "some way from"))
+HOW_FAR = (
+    (9.0, noted("Close to the recipe's colours ({distance}, where 1 is just seen).")),
+    (14.0, noted("Not far from the recipe's colours ({distance}, where 1 is just seen).")),
+    (FAR, noted("Some way from the recipe's colours ({distance}, where 1 is just seen).")),
+    (inf, noted("Far from the recipe's colours ({distance}, where 1 is just seen).")),
+)
 """Up to which distance (CIEDE2000) which words hold. House values: the demo's photos of their own
 recipes come out at 4 to 17, 12 in the middle."""
 
@@ -60,18 +69,22 @@ def shown_of(studio: Studio, look: Look, photo: PreparedPhoto) -> Shown | None:
 
 def how_far(found: Shown) -> str:
     """`Not far from the recipe's colours (14; 1 is just seen).`"""
-    words = next((words for end, words in HOW_FAR if found.apart <= end), "far from")
-    told = f"{words} the recipe's colours ({found.apart:.0f}, where 1 is just seen)."
-    return told[0].upper() + told[1:]
+    words = next(words for end, words in HOW_FAR if found.apart <= end)
+    return _(words).format(distance=round(found.apart))
 
 
 def lacking(studio: Studio, missing: Iterable[Missing]) -> str:
     """`no plum (‘Smoke bush’ and ‘Scabious’) where the recipe has 30 %`; empty for none."""
     return and_list(
-        f"no {part.word} ({and_list(f'‘{studio.stems[stem].name}’' for stem in part.stems)}) "
-        f"where the recipe has {100 * part.share:.0f} %"
-        for part in list(missing)[:NAMED]
-        if part.share >= NAMED_FROM
+        _lacking(studio, part) for part in list(missing)[:NAMED] if part.share >= NAMED_FROM
+    )
+
+
+def _lacking(studio: Studio, part: Missing) -> str:
+    return _("no {colour} ({stems}) where the recipe has {share} %").format(
+        colour=trade_word("colour", part.word),
+        stems=and_list(f"‘{studio.stems[stem].name}’" for stem in part.stems),
+        share=round(100 * part.share),
     )
 
 
