@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import io
+from pathlib import Path
 
 import pytest
 from PIL import Image
 
-from corymb.site.raster import NotDrawnError, raster_of, share_card
+from corymb.site.raster import NotDrawnError, kept, kept_raster, raster_of, share_card
 from corymb.site.raster.pixels import Kind
 from corymb.site.raster.sheet import reframed, view_box
 
@@ -83,3 +84,28 @@ def test_what_is_no_drawing_is_refused_in_words(text: str, said: str) -> None:
     with pytest.raises(NotDrawnError) as refused:
         raster_of(text, 10)
     assert str(refused.value) == said
+
+
+@pytest.mark.parametrize("kind", ["png", "jpeg", "avif"])
+def test_what_was_made_before_is_found_and_what_is_not_whole_is_made_again(
+    kind: Kind, tmp_path: Path
+) -> None:
+    first = kept_raster(tmp_path, PICTURE, 60, kind)
+    assert first == raster_of(PICTURE, 60, kind)
+    (file,) = tmp_path.iterdir()
+    seen = file.stat().st_mtime_ns
+    assert kept_raster(tmp_path, PICTURE, 60, kind) == first
+    assert file.stat().st_mtime_ns == seen
+    file.write_bytes(file.read_bytes()[:-3])
+    assert kept_raster(tmp_path, PICTURE, 60, kind) == first
+
+
+def test_each_width_kind_and_picture_is_kept_apart_and_the_oldest_go(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(kept, "MOST", 3)
+    (tmp_path / "notes.txt").write_text("mine")
+    for width, kind in ((10, "png"), (11, "png"), (11, "jpeg"), (12, "png")):
+        kept_raster(tmp_path, PICTURE, width, kind)  # type: ignore[arg-type]
+    assert len([*tmp_path.glob("*.kept")]) == 3
+    assert (tmp_path / "notes.txt").exists()

@@ -3,11 +3,7 @@
 from __future__ import annotations
 
 import hashlib
-from importlib.metadata import version
-from pathlib import Path
 
-from corymb.code_digest import code_digest
-from corymb.photos.finish import HOUSE_FINISH, encoders
 from corymb.site import raster
 from corymb.site.kept import Kept
 from corymb.studio.models import Photo
@@ -15,7 +11,6 @@ from corymb.studio.studio import Studio
 from corymb.trade.looks import Look
 from corymb.views.compose import addresses
 
-RASTER = Path(raster.__file__).parent
 PICTURE_DIGITS = 8
 """Of a picture's digest in its card's address: messengers keep a card for as long as it is called
 the same."""
@@ -23,7 +18,7 @@ the same."""
 
 def kept_card(kept: Kept, svg: str) -> bytes:
     """The card, made again when the picture, a setting or whatever turns it into pixels changes."""
-    return kept.or_made(f"card {_made_by()} {svg}", lambda: raster.share_card(svg), "jpg")
+    return kept.or_made(f"card {raster.made_by()} {svg}", lambda: raster.share_card(svg), "jpg")
 
 
 def card_address(look: Look, card: bytes) -> str:
@@ -42,7 +37,3 @@ def needs_card(studio: Studio, look: Look) -> bool:
         if (made.recipe, made.variant or "") == (look.recipe, look.variant):
             photos += made.photos
     return not any(photo.may_be_shown_to == "clients" for photo in photos)
-
-
-def _made_by() -> tuple[object, ...]:
-    return (HOUSE_FINISH, version("thorvg-python"), encoders(), code_digest(RASTER))

@@ -1,7 +1,8 @@
 """Drawn pictures as pixels: share cards, and whatever takes no drawing."""
 
+from corymb.site.raster.kept import kept_raster, made_by
 from corymb.site.raster.pixels import raster_of
 from corymb.site.raster.share_card import share_card
 from corymb.site.raster.sheet import NotDrawnError
 
-__all__ = ["NotDrawnError", "raster_of", "share_card"]
+__all__ = ["NotDrawnError", "kept_raster", "made_by", "raster_of", "share_card"]

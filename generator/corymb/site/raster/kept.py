@@ -1,0 +1,58 @@
+"""Was this picture turned into pixels before, so large and so filed? For what is asked one by one.
+
+Unlike what a build makes, nobody knows which of these are still wanted: the newest are kept.
+"""
+
+from __future__ import annotations
+
+import hashlib
+from importlib.metadata import version
+from pathlib import Path
+
+from corymb.code_digest import code_digest
+from corymb.photos.finish import HOUSE_FINISH, encoders
+from corymb.photos.whole_files import write_whole
+from corymb.site.raster.pixels import Kind, raster_of
+
+HERE = Path(__file__).parent
+MOST = 200
+KEY_LENGTH = 32
+
+
+def made_by() -> tuple[object, ...]:
+    """Whatever decides how a drawing's pixels look, beside the drawing."""
+    return (HOUSE_FINISH, version("thorvg-python"), encoders(), code_digest(HERE))
+
+
+def kept_raster(folder: Path, svg: str, width_px: int, kind: Kind = "png") -> bytes:
+    """As `raster_of`, but found in `folder` if it was made before; each with its own digest.
+
+    Raises NotDrawnError.
+    """
+    told = f"{made_by()} {width_px} {kind} {svg}"
+    name = hashlib.sha256(told.encode()).hexdigest()[:KEY_LENGTH]
+    file = folder / f"{name}.{kind}.kept"
+    found = _read(file)
+    if found is not None:
+        return found
+    data = raster_of(svg, width_px, kind)
+    folder.mkdir(parents=True, exist_ok=True)
+    write_whole(file, hashlib.sha256(data).digest() + data)
+    _forget_the_oldest(folder)
+    return data
+
+
+def _read(file: Path) -> bytes | None:
+    """What was kept; none where it isn't whole."""
+    try:
+        kept = file.read_bytes()
+    except OSError:
+        return None
+    digest, data = kept[:32], kept[32:]
+    return data if hashlib.sha256(data).digest() == digest else None
+
+
+def _forget_the_oldest(folder: Path) -> None:
+    files = sorted(folder.glob("*.kept"), key=lambda file: file.stat().st_mtime_ns)
+    for file in files[:-MOST]:
+        file.unlink(missing_ok=True)
