@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from corymb.language import gettext, in_language, messages, ngettext, pgettext, spoken
-from corymb.language.messages import messages_of
+from corymb.language.messages import messages_digest, messages_of
 from corymb.site.render import environment
 
 POLISH = """\
@@ -72,3 +72,11 @@ def test_a_word_with_two_meanings_is_told_apart_by_its_context() -> None:
 def test_what_is_put_into_a_sentence_is_escaped_in_a_template() -> None:
     template = environment().from_string("{% trans name='<b>' %}For {{ name }}{% endtrans %}")
     assert template.render() == "For &lt;b&gt;"
+
+
+def test_a_language_is_told_from_its_country_and_from_what_it_said_before(tmp_path: Path) -> None:
+    before = messages_digest("pl-PL")
+    assert before != messages_digest("pl")
+    assert messages_digest("fi") == "fi"
+    (tmp_path / "pl.po").write_text(POLISH.replace("Liczby", "Ile"), "utf-8")
+    assert messages_digest("pl-PL") != before

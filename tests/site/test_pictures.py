@@ -9,7 +9,9 @@ from pathlib import Path
 import pytest
 
 import corymb
+from corymb.language import in_language
 from corymb.photos.sharing import SharedUse
+from corymb.site.kept import Kept
 from corymb.site.lit import colours_in_light
 from corymb.site.pictures import draw_all
 from corymb.studio.load import read_studio
@@ -68,6 +70,15 @@ def test_a_picture_that_was_kept_is_not_drawn_again(studio: Studio, tmp_path: Pa
     again = draw_all(studio, tmp_path, lambda what, done, total: None)
     assert set(again.drawn.values()) == {'<svg viewBox="0 0 1 1"></svg>'}
     assert set(again.drawn) == set(first.drawn)
+
+
+def test_a_picture_is_drawn_again_for_another_language(tmp_path: Path) -> None:
+    kept = Kept(tmp_path, "code")
+    with in_language("de-AT"):
+        other = Kept(tmp_path, "code")
+    assert kept.or_drawn("a jar", lambda: "<svg>in a jar</svg>") == "<svg>in a jar</svg>"
+    assert other.or_drawn("a jar", lambda: "<svg>im Glas</svg>") == "<svg>im Glas</svg>"
+    assert kept.or_drawn("a jar", lambda: "<svg/>") == "<svg>in a jar</svg>"
 
 
 def test_what_becomes_of_the_colours_is_kept_too(studio: Studio, tmp_path: Path) -> None:

@@ -10,24 +10,32 @@ import re
 from collections.abc import Callable
 from pathlib import Path
 
+import corymb.language
+from corymb.code_digest import code_digest
+from corymb.language import spoken
+from corymb.language.messages import messages_digest
 from corymb.photos.sharing import SharedUse
 from corymb.photos.whole_files import UNFINISHED, write_whole
 
 KEY_LENGTH = 32
 ENDS = {"svg": b"</svg>", "json": b"}", "jpg": b"\xff\xd9"}
 """What a whole file of each kind ends with."""
+SPEAKS = Path(str(corymb.language.__file__)).parent
 OWN_NAME = re.compile(
     rf"[0-9a-f]{{{KEY_LENGTH}}}\.({'|'.join(ENDS)})(\.[0-9a-f]+{re.escape(UNFINISHED)})?"
 )
 
 
 class Kept:
-    """A folder of finished pictures; `code` is the digest of the code that makes them."""
+    """A folder of finished pictures; `code` is the digest of the code that makes them.
+
+    They say what they show in the language that is spoken where the folder is opened.
+    """
 
     def __init__(self, folder: Path, code: str) -> None:
         folder.mkdir(parents=True, exist_ok=True)
         self.folder = folder
-        self.code = code
+        self.code = f"{code} {code_digest(SPEAKS)} {messages_digest(spoken())}"
         self.used: set[str] = set()
         self.use = SharedUse(folder / "in-use")
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from functools import cache
 from gettext import GNUTranslations, NullTranslations
+from hashlib import sha256
 from io import BytesIO
 from pathlib import Path
 
@@ -25,12 +26,20 @@ LANGUAGES = ("en", *sorted(file.stem for file in FOLDER.glob("*.po")))
 @cache
 def messages_of(tag: str) -> NullTranslations:
     """The sentences of a language, for a tag such as `de-AT`; English where there are none."""
+    file = _file_of(tag)
+    return _read(file) if file else AS_WRITTEN
+
+
+def messages_digest(tag: str) -> str:
+    """Tells whether what is said in a language has changed, for what was made with it and kept."""
+    file = _file_of(tag)
+    return f"{tag} {sha256(file.read_bytes()).hexdigest() if file else ''}".strip()
+
+
+def _file_of(tag: str) -> Path | None:
     locale = Locale.parse(tag, sep="-")
-    for name in (f"{locale.language}-{locale.territory}", locale.language):
-        file = FOLDER / f"{name}.po"
-        if file.exists():
-            return _read(file)
-    return AS_WRITTEN
+    names = (f"{locale.language}-{locale.territory}", locale.language)
+    return next((file for name in names if (file := FOLDER / f"{name}.po").exists()), None)
 
 
 def _read(file: Path) -> GNUTranslations:
