@@ -13,6 +13,7 @@ from corymb.cli.check import check
 from corymb.cli.colours import colours
 from corymb.cli.cut import cut
 from corymb.cli.learn import learn
+from corymb.cli.link import link
 from corymb.cli.new import new
 from corymb.cli.repeat import repeat
 from corymb.cli.schema import schema
@@ -51,5 +52,5 @@ def main() -> None:
     """
 
 
-for command in (build, serve, check, show, season, colours, repeat, cut, learn, new, schema):
+for command in (build, serve, check, show, season, colours, link, repeat, cut, learn, new, schema):
     main.add_command(command)

@@ -8,13 +8,13 @@ from typing import NoReturn
 
 import click
 
-from corymb.checks import read_and_check
 from corymb.cli.asking import write_new
 from corymb.cli.days import long_day
 from corymb.cli.plain import for_terminal, is_plain
+from corymb.cli.reading import whole_studio
 from corymb.cli.repeat_files import NewFile, order_file, standing_file, visit_file
 from corymb.cli.repeat_sheet import repeat_sheet
-from corymb.cli.telling import few_of, path_from_here, sum_of, tell_problems
+from corymb.cli.telling import few_of, path_from_here
 from corymb.cli.values import Value
 from corymb.cli.where import config_option, site_settings, studio_folder
 from corymb.cli.year_sheet import year_sheet
@@ -78,7 +78,7 @@ def repeat(
       corymb repeat lantern-house --on 2026-09-22     one visit, written out
       corymb repeat lantern-house --year 2027         a year of visits, and its thin weeks
     """
-    studio = _read(site_settings(config).studio_folder if config else studio_folder(None))
+    studio = whole_studio(site_settings(config).studio_folder if config else studio_folder(None))
     asked = Asked(day, year, known_as, take_swaps, dry)
     if (day is None) == (year is None):
         raise click.ClickException("Say for when: --on DATE, or --year YEAR for a standing order.")
@@ -88,16 +88,6 @@ def repeat(
         _visit(studio, studio.standing_orders[order], asked)
     else:
         _order(studio, _found(studio, order), asked)
-
-
-def _read(folder: Path) -> Studio:
-    """The studio; whatever is wrong with it comes first, for the order may lean on it."""
-    studio, problems = read_and_check(folder)
-    errors = [problem for problem in problems if not problem.advice]
-    if studio is None or errors:
-        tell_problems(errors)
-        raise click.ClickException(f"{sum_of(errors)}; put them right first. Nothing was written.")
-    return studio
 
 
 def _found(studio: Studio, wanted: str) -> Order:

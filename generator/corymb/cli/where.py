@@ -51,6 +51,13 @@ def site_settings(given: Path | None) -> SiteSettings:
         raise click.ClickException(str(error)) from error
 
 
+def settings_here(given: Path | None) -> SiteSettings | None:
+    """The same, or nothing where a studio's folder alone is named or there is no mkdocs.yml."""
+    if (given or Path()).joinpath(STUDIO).is_file() or not _config_in(given or Path()).is_file():
+        return None
+    return site_settings(given)
+
+
 def studio_folder(given: Path | None) -> Path:
     """The folder of studio.yml: named as it is, by its mkdocs.yml, or the one here."""
     named = given or Path()
