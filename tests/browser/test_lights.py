@@ -103,11 +103,9 @@ def test_a_page_that_was_sent_in_candlelight_opens_in_it_without_a_fault(
 
 
 @pytest.mark.parametrize("light", ["noon", "moon", ""])
-def test_a_light_that_is_not_known_leaves_the_page_at_noon(
-    light: str, visit: Visit, demo_addresses: dict[Audience, str]
-) -> None:
-    page = visit()
-    page.goto(f"{demo_addresses['clients']}{RECIPE.path}?light={light}", wait_until="networkidle")
+def test_a_light_that_is_not_known_leaves_the_page_at_noon(light: str, visit: Visit) -> None:
+    page = visit(RECIPE._replace(path=f"{RECIPE.path}?light={light}"))
+    page.wait_for_load_state("networkidle")
     expect(page.get_by_role("radio", name="Noon")).to_be_checked()
     assert not drawn(page).startswith(DATA)
 

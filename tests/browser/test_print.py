@@ -7,7 +7,6 @@ import re
 import pytest
 from playwright.sync_api import expect
 
-from corymb.views.pieces import Audience
 from tests.browser.conftest import DESK, Visit
 from tests.browser.kinds import Kind, kinds
 
@@ -25,11 +24,8 @@ def sheets_in(pdf: bytes) -> int:
 
 @pytest.mark.parametrize("recipe", SHEETS)
 @pytest.mark.parametrize("paper", ["A4"])
-def test_a_bench_sheet_takes_two_sheets_at_most(
-    recipe: str, paper: str, visit: Visit, demo_addresses: dict[Audience, str]
-) -> None:
-    page = visit()
-    page.goto(f"{demo_addresses['staff']}arrangements/{recipe}.html")
+def test_a_bench_sheet_takes_two_sheets_at_most(recipe: str, paper: str, visit: Visit) -> None:
+    page = visit(Kind("staff", "recipe", f"arrangements/{recipe}.html"))
     assert 1 <= sheets_in(page.pdf(format=paper)) <= MOST_SHEETS
 
 

@@ -36,13 +36,11 @@ ORDER = ("pictured", "variant", "swaps", "none")
 
 
 @pytest.fixture
-def ask(visit: Visit, demo_addresses: dict[Audience, str]) -> Any:
+def ask(visit: Visit) -> Any:
     """Opens the page with a query in its address."""
 
     def asked(query: str = "", **options: Any) -> Page:
-        page = visit(**options)
-        page.goto(demo_addresses["clients"] + PATH + query)
-        return page
+        return visit(SHOWN._replace(path=PATH + query), **options)
 
     return asked
 
