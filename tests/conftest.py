@@ -43,7 +43,10 @@ plugins:
 """
 
 
-FIRST_OF_THE_LONG = ("test_axe", "test_narrow", "test_quiet", "test_seen", "test_papers")
+FIRST_OF_THE_LONG = (
+    *("test_axe", "test_narrow", "test_your_date", "test_seen", "test_papers"),
+    *("test_without_script", "test_lights", "test_quiet"),
+)
 """Files that take longest: they begin before other visits, so that no worker waits for them."""
 
 
