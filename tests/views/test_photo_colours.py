@@ -101,7 +101,7 @@ def test_the_distance_is_told_in_words(apart: float, words: str) -> None:
     ("missing", "words"),
     [
         ([], ""),
-        ([Missing("plum", 0.02, ("smoke-bush",))], ""),
+        ([Missing("plum", 0.09, ("smoke-bush",))], ""),
         (
             [Missing("plum", 0.304, ("smoke-bush", "scabious-plum"))],
             "no plum (‘Smoke bush, plum’ and ‘Scabious, plum’) where the recipe has 30 %",

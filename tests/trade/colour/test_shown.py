@@ -81,7 +81,7 @@ def test_half_as_much_of_a_colour_as_is_written_is_near_enough() -> None:
     assert shown(half, POSY).apart == pytest.approx(0, abs=1e-6)
 
 
-def test_what_a_recipe_has_little_of_is_named_where_it_is_missing_and_doesn_t_count() -> None:
+def test_what_a_recipe_has_little_of_doesn_t_count_where_it_is_missing() -> None:
     few = (*POSY, ColourArea("forget-me-not", "accent", "blue", "#2a52be", 0.09))
     found = shown(photo(*AS_SAID), few)
     assert [part.word for part in found.missing] == ["blue"]

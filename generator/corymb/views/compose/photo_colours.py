@@ -13,7 +13,7 @@ from corymb.studio.models import MadeWork
 from corymb.studio.studio import Studio
 from corymb.trade.colour.areas import colour_areas
 from corymb.trade.colour.likeness import Palette
-from corymb.trade.colour.shown import FAR, Missing, PhotoColours, Shown, shown
+from corymb.trade.colour.shown import FAR, LITTLE, Missing, PhotoColours, Shown, shown
 from corymb.trade.colour.words import colour_word
 from corymb.trade.looks import Look
 from corymb.views.compose.catalogue import Catalogue
@@ -35,10 +35,8 @@ HOW_FAR = (
 """Up to which distance (CIEDE2000) which words hold. House values: the demo's photos of their own
 recipes come out at 4 to 17, 12 in the middle."""
 
-NAMED_FROM = 0.03
 NAMED = 3
-"""A smaller part than this isn't named, though it counts, and no more than so many are, the largest
-first. House values: no source."""
+"""No more than so many parts are named, the largest first. House value, no source."""
 
 
 def photos_beside(catalogue: Catalogue, made: MadeWork, look: Look) -> tuple[PhotoBeside, ...]:
@@ -76,7 +74,7 @@ def how_far(found: Shown) -> str:
 def lacking(studio: Studio, missing: Iterable[Missing]) -> str:
     """`no plum (‘Smoke bush’ and ‘Scabious’) where the recipe has 30 %`; empty for none."""
     return and_list(
-        _lacking(studio, part) for part in list(missing)[:NAMED] if part.share >= NAMED_FROM
+        _lacking(studio, part) for part in list(missing)[:NAMED] if part.share >= LITTLE
     )
 
 
