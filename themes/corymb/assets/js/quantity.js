@@ -1,5 +1,6 @@
 // Multiplies the table of sizes by a number of pieces. What stands in the table is for one.
 import { onPage } from "./page.js";
+import { _, plural } from "./words.js";
 
 const MOST = 999;
 
@@ -13,7 +14,8 @@ function show(part, number) {
   for (const cell of part.querySelectorAll("[data-one]")) {
     cell.textContent = String(Number(cell.dataset.one) * number);
   }
-  part.querySelector("[data-quantity-words]").textContent = number === 1 ? "one" : String(number);
+  const many = () => plural("Stems for {number}", "Stems for {number}", number, { number });
+  part.querySelector("[data-quantity-words]").textContent = number === 1 ? _("Stems for one") : many();
 }
 
 onPage((main) => {
