@@ -84,7 +84,7 @@ def _mask(covered: list[Disc], left: float, top: float, step: float) -> int:
             aside = r * r - (top + (row + 0.5) * step - y) ** 2
             if aside > 0:
                 first = max(0, round((x - aside**0.5 - left) / step))
-                cells = round((x + aside**0.5 - left) / step) - first
+                cells = min(CELLS, round((x + aside**0.5 - left) / step)) - first
                 if cells > 0:
-                    mask |= ((1 << cells) - 1) << (row * CELLS * 2 + first)
+                    mask |= ((1 << cells) - 1) << (row * CELLS + first)
     return mask

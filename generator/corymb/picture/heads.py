@@ -1,14 +1,20 @@
 """How do sixty heads stay a small file? Each stem's head is cut twice and laid many times."""
 
+import math
+from dataclasses import replace
+from functools import lru_cache
+
 from corymb.picture.arrangement import Arrangement, PictureStem, colour_hex
 from corymb.picture.colour import Palette
-from corymb.picture.forms import FORMS, Facing, Head
+from corymb.picture.forms import FORMS, Drawn, Facing, Head
 from corymb.picture.geometry import Matrix, moved, sized, turned
 from corymb.picture.layout import Bloom
 from corymb.picture.seed import dice
 from corymb.picture.svg import element, safe_id
 
 LENGTHS = 3  # how many lengths a spike or a spray is cut in
+SHEETS = 1  # heads are cut from sheets in so many sizes from one to twice as large
+NEXT = 1.08  # a longer spray is so many times as long; what lies between is cut as the nearer
 
 
 class HeadShop:
@@ -27,9 +33,13 @@ class HeadShop:
         length, step = self._length(bloom)
         order = next(i for i, stem in enumerate(self.arrangement.stems) if stem is bloom.stem)
         piece = (bloom.piece + 2 * bloom.mirrored) % FORMS[bloom.stem.form].cuts
-        name = f"{self.prefix}-{order}{'abc'[step]}{piece if step == 0 else ''}"
+        which = f"{'abc'[step]}{piece if step == 0 else ''}"
+        name = f"{self.prefix}-{order}{which}"
         if name not in self.definitions:
-            self.definitions[name] = self._cut(bloom.stem, length, name, piece)
+            drawn = self._cut(bloom.stem, length, which, piece)
+            self.definitions[name] = element("g", drawn.pieces, id=name) + element(
+                "g", drawn.silhouette, id=f"{name}s"
+            )
         return name
 
     def _length(self, bloom: Bloom) -> tuple[float, int]:
@@ -40,26 +50,43 @@ class HeadShop:
         step = round((longest - bloom.length_cm) / apart) if apart > longest * 0.02 else 0
         return longest - step * apart, step
 
-    def _cut(self, stem: PictureStem, length_cm: float, name: str, view: int) -> str:
-        head = Head(
-            across=stem.head_cm * self.cm,
-            length=length_cm * self.cm,
-            palette=Palette.of(stem.colours),
-            green=colour_hex(stem.green),
-            rng=dice(self.arrangement.id, stem.id, name.rpartition("-")[2]),
-            cm=self.cm,
-            heads=stem.heads_per_stem,
-            view=view,
-        )
-        drawn = FORMS[stem.form].draw(head)
-        return element("g", drawn.pieces, id=name) + element("g", drawn.silhouette, id=f"{name}s")
+    def _cut(self, stem: PictureStem, length_cm: float, which: str, view: int) -> Drawn:
+        """As many heads as can be are cut alike, so that they needn't be cut again."""
+        recipe, _, _ = self.arrangement.id.partition("--")
+        alike = replace(stem, count=1, role="light", use="focal", name="", shows_cm2=0.0)
+        length = stem.head_cm * NEXT ** round(math.log(length_cm / stem.head_cm, NEXT))
+        return _drawn(recipe, alike, length, cut_cm(self.cm), which, view)
+
+
+def cut_cm(cm: float) -> float:
+    """Units to a centimetre of the sheet that a head is cut from, to be laid a little larger."""
+    return float(2 ** (round(math.log2(cm) * SHEETS) / SHEETS))
+
+
+@lru_cache(maxsize=512)
+def _drawn(
+    recipe: str, stem: PictureStem, length_cm: float, cm: float, which: str, view: int
+) -> Drawn:
+    """A head's papers: a recipe's variants and sizes mostly need the same ones again."""
+    head = Head(
+        across=stem.head_cm * cm,
+        length=length_cm * cm,
+        palette=Palette.of(stem.colours),
+        green=colour_hex(stem.green),
+        rng=dice(recipe, stem.id, which),
+        cm=cm,
+        heads=stem.heads_per_stem,
+        view=view,
+    )
+    return FORMS[stem.form].draw(head)
 
 
 def laid(bloom: Bloom, cm: float) -> Matrix:
     """How the cut head is turned, tilted and moved into its place."""
     facing = FORMS[bloom.stem.form].facing
     place = moved(bloom.at.x * cm, bloom.at.y * cm)
-    side = sized(-1, 1) if bloom.mirrored else Matrix()
+    larger = cm / cut_cm(cm)
+    side = sized(-larger if bloom.mirrored else larger, larger)
     if facing is Facing.SIDE:
         return place.then(turned(bloom.lean)).then(side)
     if facing is Facing.HANGING:

@@ -17,7 +17,7 @@ from corymb.picture.settling import Spot, settle
 from corymb.picture.shapes import GOLDEN_DEGREES
 
 MOST_HEADS = 10  # of one stem; more are too small to tell apart
-ROOM = 0.42  # the widest a spray may be, as a part of the dome
+ROOM = 0.45  # the widest a spray may be, as a part of the dome
 LONG = 1.5  # a head so many times longer than wide is placed by its tip
 ALONE = 0.3  # a leaf by itself leans so far aside, as a part of the fan
 BENT = 104.0  # degrees from straight up; no stem is bent further

@@ -13,7 +13,7 @@ from corymb.picture.geometry import Point, sized
 from corymb.picture.layout import Bloom, Stalk
 from corymb.picture.paths import Cut, Outline, disc
 from corymb.picture.seed import give
-from corymb.picture.svg import element
+from corymb.picture.svg import element, number
 
 THINNEST_CM, THICKEST_CM = 0.16, 0.55
 
@@ -77,8 +77,10 @@ def stalk_sheets(stalks: list[Stalk], cm: float) -> str:
         line = course(stalk).through(sized(cm, cm))
         green = shade(colour_hex(stalk.green), (-0.06, -0.02, -0.04, 0.01)[index % 4])
         wide = stalk.width_cm * cm
-        parts.append(_strip(line, shade(green, -0.09), wide, wide * 0.22))
-        parts.append(_strip(line, green, wide, 0.0))
+        path, aside = line.written(), wide * 0.22
+        edge = f"translate({number(aside)} {number(aside * 0.5)})"
+        parts.append(_strip(path, shade(green, -0.09), wide, transform=edge))
+        parts.append(_strip(path, green, wide))
         if stalk.end is not None:
             x, y = stalk.end.x * cm, stalk.end.y * cm
             cut = disc(x, y, wide * 0.5, wide * 0.3)
@@ -86,6 +88,5 @@ def stalk_sheets(stalks: list[Stalk], cm: float) -> str:
     return "".join(parts)
 
 
-def _strip(line: Outline, colour: str, wide: float, aside: float) -> str:
-    moved = line.at(aside, aside * 0.5) if aside else line
-    return element("path", d=moved.written(), fill="none", stroke=colour, stroke_width=wide)
+def _strip(path: str, colour: str, wide: float, **more: str) -> str:
+    return element("path", d=path, fill="none", stroke=colour, stroke_width=wide, **more)
