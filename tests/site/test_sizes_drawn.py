@@ -42,7 +42,7 @@ def test_each_size_is_drawn_with_the_stems_of_the_table(studio: Studio) -> None:
     for recipe in studio.recipes.values():
         look = looks_of(recipe, studio.recipes)[""]
         drawn = arrangements_by_size(recipe, look, studio.stems)
-        told = size_views(recipe, look)
+        told = size_views(recipe, look, studio.house)
         assert [sum(stem.count for stem in each.stems) for each in drawn] == [
             view.total for view in told
         ]

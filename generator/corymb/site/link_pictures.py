@@ -35,17 +35,28 @@ def draw_for_links(catalogue: Catalogue, pictures: Pictures, folder: Path) -> di
     links = standing_links(catalogue)
     if catalogue.staff or not links:
         return {}
-    kept = Kept(folder, " ".join(code_digest(code) for code in CODE))
+    kept = kept_for_links(folder)
     drawn = {
         address: svg
         for link in links
-        for shown in shown_looks(
-            link, catalogue.studio.recipes, catalogue.looks, catalogue.makeable
-        )
-        for address, svg in _drawn(catalogue, pictures, kept, link, shown)
+        for address, svg in draw_for_link(catalogue, pictures.drawn, kept, link)
     }
     kept.forget_the_rest()
     return drawn
+
+
+def kept_for_links(folder: Path) -> Kept:
+    """Where they are kept between builds."""
+    return Kept(folder, " ".join(code_digest(code) for code in CODE))
+
+
+def draw_for_link(
+    catalogue: Catalogue, drawn: Mapping[str, str], kept: Kept, link: StyleLink
+) -> Iterator[tuple[str, str]]:
+    """Those of one link by address; `drawn` are the pictures of the catalogue's looks."""
+    looks = shown_looks(link, catalogue.studio.recipes, catalogue.looks, catalogue.makeable)
+    for shown in looks:
+        yield from _drawn(catalogue, drawn, kept, link, shown)
 
 
 def drawings_of(drawn: Mapping[str, str]) -> dict[str, Drawing]:
@@ -54,12 +65,19 @@ def drawings_of(drawn: Mapping[str, str]) -> dict[str, Drawing]:
 
 
 def _drawn(
-    catalogue: Catalogue, pictures: Pictures, kept: Kept, link: StyleLink, shown: ShownLook
+    catalogue: Catalogue,
+    drawn: Mapping[str, str],
+    kept: Kept,
+    link: StyleLink,
+    shown: ShownLook,
 ) -> Iterator[tuple[str, str]]:
     look = shown.best.look
-    svg = pictures.drawn[addresses.of_drawing(look)]
+    svg = drawn[addresses.of_drawing(look)]
     if shown.swapped:
-        made = arrangement_of(shown.asked.recipe, shown.piece.look, catalogue.studio.stems)
+        studio = catalogue.studio
+        made = arrangement_of(
+            shown.asked.recipe, shown.piece.look, studio.stems, studio.house.lengths_in
+        )
         svg = kept.or_drawn(repr(made), lambda: draw(made))
         yield addresses.of_link_picture(link.code, look), svg
     if shown.can:

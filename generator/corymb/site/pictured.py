@@ -13,7 +13,9 @@ from corymb.trade.looks import Look, name_of
 PLAIN_WALL = "#f4efe6"
 
 
-def arrangement_of(recipe: Recipe, look: Look, stems: Mapping[str, Stem]) -> Arrangement:
+def arrangement_of(
+    recipe: Recipe, look: Look, stems: Mapping[str, Stem], lengths_in: str = "cm"
+) -> Arrangement:
     """A look ready to be drawn, in the recipe's own size."""
     vessel = recipe.vessel
     variant = recipe.variants.get(look.variant)
@@ -38,6 +40,7 @@ def arrangement_of(recipe: Recipe, look: Look, stems: Mapping[str, Stem]) -> Arr
         background=recipe.against.hex if recipe.against else PLAIN_WALL,
         name=name_of(recipe, look.variant),
         description=variant.about if variant else recipe.summary,
+        lengths_in=lengths_in,
     )
 
 

@@ -80,7 +80,7 @@ def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
     ]
     whole = len(looks) + len(studio.stems)
     for done, (recipe, look) in enumerate(looks, 1):
-        arrangement = arrangement_of(recipe, look, studio.stems)
+        arrangement = arrangement_of(recipe, look, studio.stems, studio.house.lengths_in)
         href = addresses.of_drawing(look)
         svg = kept.or_drawn(repr(arrangement), lambda a=arrangement: draw(a))  # type: ignore[misc]
         pictures.drawn[href] = svg

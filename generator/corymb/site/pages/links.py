@@ -62,4 +62,5 @@ def _list_page(making: Making) -> Page:
     view = links_view(making.catalogue, making.site_url)
     about = _("Pages that were made for one client, who may open them, and until when.")
     frame = making.frame(addresses.LINKS, "links.html", SECTION, _("Style links"), about)
-    return Page(frame, view, _("Page"), "links send clients")
+    # L10N: what else the page is looked for by, in a search of the site.
+    return Page(frame, view, _("Page"), _("links send clients"))

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
+from corymb.language import gettext as _
 from corymb.site import structured_data
 from corymb.site.markdown_text import Writer
 from corymb.views.compose import addresses
@@ -13,8 +14,6 @@ from corymb.views.compose.catalogue import Catalogue, Drawing
 from corymb.views.compose.orders.bench_drawn import DrawnLine
 from corymb.views.frame import PageFrame, SiteFrame, Tint
 from corymb.views.pieces import ImagePair, Link, PhotoView
-
-HOME = Link("Home", addresses.HOME)
 
 
 @dataclass(frozen=True)
@@ -86,7 +85,7 @@ class Making:
         indexed: bool = True,
     ) -> PageFrame:
         """The frame of a page; the staff's pages tell search engines and messages nothing."""
-        way = (HOME, *crumbs) if path != addresses.HOME else ()
+        way = (Link(_("Home"), addresses.HOME), *crumbs) if path != addresses.HOME else ()
         public = not self.catalogue.staff and bool(self.site_url)
         told = [*data, structured_data.path_back(way, title, self.canonical)]
         return PageFrame(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
 from corymb.site.pages.page import Making, Page
 from corymb.trade.orders.due import Due
 from corymb.views.compose import addresses
@@ -17,7 +18,6 @@ from corymb.views.compose.orders.when import day_in_full
 from corymb.views.pieces import Link
 
 SECTION = "orders"
-ORDERS = Link("Orders", addresses.ORDERS)
 
 
 def pages(making: Making) -> Iterator[Page]:
@@ -32,28 +32,42 @@ def _of_due(making: Making, due: Due) -> Iterator[Page]:
     catalogue = making.catalogue
     kinds = (
         (
-            "Bench sheets",
+            _("Bench sheets"),
+            _("Bench sheets of {order}, {day}."),
             addresses.of_bench,
             "bench_sheets.html",
             bench_sheets_view(catalogue, due, making.bench_drawings),
         ),
-        ("Bucket labels", addresses.of_labels, "labels.html", _labels(making, due)),
-        ("Load sheet", addresses.of_load, "load_sheet.html", load_sheet_view(catalogue, due)),
         (
-            "For the client",
+            _("Bucket labels"),
+            _("Bucket labels of {order}, {day}."),
+            addresses.of_labels,
+            "labels.html",
+            _labels(making, due),
+        ),
+        (
+            _("Load sheet"),
+            _("Load sheet of {order}, {day}."),
+            addresses.of_load,
+            "load_sheet.html",
+            load_sheet_view(catalogue, due),
+        ),
+        (
+            _("For the client"),
+            _("For the client of {order}, {day}."),
             addresses.of_collection,
             "collection.html",
             collection_view(catalogue, due),
         ),
     )
-    for name, address, template, view in kinds:
+    for name, about, address, template, view in kinds:
         frame = making.frame(
             address(due.id),
             template,
             SECTION,
             f"{name}: {due.name}",
-            f"{name} of {due.name}, {day_in_full(due.day)}.",
-            crumbs=[ORDERS, order_link(due)],
+            about.format(order=due.name, day=day_in_full(due.day)),
+            crumbs=[Link(_("Orders"), addresses.ORDERS), order_link(due)],
         )
         yield Page(frame, view, "")
 

@@ -9,10 +9,12 @@ from corymb.studio.models import Stem, StudioFile, Sundry
 from corymb.trade.looks import Look
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.durations import time_words
 from corymb.views.compose.hazards import at_the_bench
 from corymb.views.compose.look_words import Words
 from corymb.views.compose.plan import plan_key, plan_view
 from corymb.views.compose.price import price_view
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.compose.wording import money, number
 from corymb.views.pieces import Link
 from corymb.views.recipe import BenchView, CostLine
@@ -28,8 +30,8 @@ def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
     counts = [line.count for line in look.lines]
     sundries = sum((sundry.cost for sundry in recipe.sundries), Decimal(0))
     return BenchView(
-        difficulty=recipe.difficulty,
-        time=str(words.told("time")),
+        difficulty=trade_word("level", recipe.difficulty),
+        time=time_words(words.told("time").minutes),
         techniques=_techniques(catalogue, recipe.techniques),
         method=words.steps("method"),
         looks_right=words.steps("looks_right_when"),
@@ -53,7 +55,8 @@ def conditioning(stems: Sequence[Stem]) -> tuple[str, ...]:
     alike: dict[str, list[str]] = {}
     for stem in stems:
         hours = stem.conditioning.hours
-        treatment = f"{stem.conditioning.do} ({hours} h)" if hours else stem.conditioning.do
+        time = time_words(60 * hours)
+        treatment = f"{stem.conditioning.do} ({time})" if hours else stem.conditioning.do
         alike.setdefault(treatment, []).append(stem.name)
     return tuple(
         f"{'; '.join(dict.fromkeys(names))}: {treatment}" for treatment, names in alike.items()

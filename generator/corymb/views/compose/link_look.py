@@ -25,7 +25,9 @@ from corymb.views.compose.answers import (
 )
 from corymb.views.compose.bands import band_of
 from corymb.views.compose.catalogue import Catalogue, Drawing
+from corymb.views.compose.durations import days_words
 from corymb.views.compose.images import describe, images_of
+from corymb.views.compose.lengths import length_words
 from corymb.views.compose.link_light import OtherLight
 from corymb.views.compose.plants import names_of
 from corymb.views.compose.swaps import swap_view
@@ -91,13 +93,13 @@ def _facts(catalogue: Catalogue, piece: Piece) -> Iterator[Fact]:
     total = sum(sized(piece.look, piece.recipe.sizes.get(piece.size)))
     yield Fact(str(total), ngettext("stem", "stems", total))
     if piece.size == REGULAR:
-        yield Fact(str(piece.recipe.across), _("across"))
+        yield Fact(length_words(piece.recipe.across, catalogue.studio.house), _("across"))
     if price := price_words(catalogue, piece):
         yield Fact(price, _("price guide"))
     if catalogue.style_of(piece.recipe).place not in IN_NO_WATER:
         lives = [catalogue.stem(line.stem).vase_life for line in piece.look.lines]
         shortest = min(lives, key=lambda life: (life.fewest, life.most))
-        yield Fact(str(shortest), _("until the first fades"))
+        yield Fact(days_words(shortest), _("until the first fades"))
 
 
 def price_words(catalogue: Catalogue, piece: Piece) -> str:

@@ -109,7 +109,7 @@ def _client_view(catalogue: Catalogue, look: Look, on_the_web: str) -> ClientRec
         light=light_switch(catalogue, look),
         lines=_lines(catalogue, look),
         stems_total=look.stems_total,
-        sizes=size_views(recipe, look),
+        sizes=size_views(recipe, look, catalogue.studio.house),
         side_by_side=sizes_picture(catalogue, recipe, look),
         changed_from=source,
         changes=_changes(catalogue, look) if source else (),

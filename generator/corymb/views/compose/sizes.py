@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from corymb.language import gettext as _
-from corymb.studio.models import Recipe
-from corymb.studio.values.length import Length
+from corymb.studio.models import Recipe, StudioFile
 from corymb.trade.looks import Look, sized
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.sizes import piece_size
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.lengths import length_words
 from corymb.views.compose.trade_words import size_words
 from corymb.views.pieces import PictureView
 from corymb.views.recipe import SizeView
@@ -21,9 +21,9 @@ def in_order(recipe: Recipe, look: Look) -> list[str]:
     return sorted((REGULAR, *recipe.sizes), key=lambda size: sum(_counts(recipe, look, size)))
 
 
-def size_views(recipe: Recipe, look: Look) -> tuple[SizeView, ...]:
+def size_views(recipe: Recipe, look: Look, house: StudioFile) -> tuple[SizeView, ...]:
     """Each size of a look, from few stems to many."""
-    return tuple(_size_view(recipe, look, size) for size in in_order(recipe, look))
+    return tuple(_size_view(recipe, look, size, house) for size in in_order(recipe, look))
 
 
 def sizes_picture(catalogue: Catalogue, recipe: Recipe, look: Look) -> PictureView | None:
@@ -40,15 +40,15 @@ def side_by_side_words(recipe: Recipe) -> str:
     return told.format(name=recipe.name)
 
 
-def _size_view(recipe: Recipe, look: Look, size: str) -> SizeView:
+def _size_view(recipe: Recipe, look: Look, size: str, house: StudioFile) -> SizeView:
     counts = _counts(recipe, look, size)
     large = piece_size(recipe, recipe.sizes.get(size))
     return SizeView(
         name=size_words(size),
         total=sum(counts),
         counts=tuple(counts),
-        across=str(Length(told_cm(large.across_cm, size))),
-        high=str(Length(told_cm(large.high_cm, size))),
+        across=length_words(told_cm(large.across_cm, size), house),
+        high=length_words(told_cm(large.high_cm, size), house),
     )
 
 
