@@ -19,6 +19,7 @@ from corymb.cli.repeat import repeat
 from corymb.cli.schema import schema
 from corymb.cli.season import season
 from corymb.cli.serve import serve
+from corymb.cli.share import share
 from corymb.cli.show import show
 
 
@@ -52,5 +53,19 @@ def main() -> None:
     """
 
 
-for command in (build, serve, check, show, season, colours, link, repeat, cut, learn, new, schema):
+for command in (
+    build,
+    serve,
+    check,
+    show,
+    season,
+    colours,
+    link,
+    share,
+    repeat,
+    cut,
+    learn,
+    new,
+    schema,
+):
     main.add_command(command)

@@ -1,6 +1,6 @@
 // A style link's page: hides itself after its last day, and puts what is ticked into the answer. The address
 // of the mail as it was written holds every look, for whoever has ticked none.
-const page = document.querySelector("[data-until]");
+const page = document.querySelector(".link");
 
 // By the visitor's own clock, since nobody builds the site at midnight.
 function isOver(day) {
@@ -67,7 +67,7 @@ function answering(part) {
   show();
 }
 
-if (isOver(page.dataset.until)) {
+if (page.dataset.until && isOver(page.dataset.until)) {
   page.querySelector("[data-standing]").remove();
   page.querySelector("[data-over]").hidden = false;
 } else {
