@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from corymb.studio.models import StudioFile
 from corymb.studio.values.length import parse_length, parse_length_range
 from corymb.views.compose.lengths import length_words, lengths_words
-from tests.views.making import demo
+from corymb.views.compose.recipes import recipe_view
+from corymb.views.compose.stems import stem_view
+from tests.views.making import catalogue_of, demo
 
 
 def house_in(unit: str) -> StudioFile:
@@ -51,3 +55,15 @@ def test_a_range_of_lengths_names_its_unit_once(written: str, in_cm: str, in_inc
     lengths = parse_length_range(written)
     assert lengths_words(lengths, house_in("cm")) == in_cm
     assert lengths_words(lengths, house_in("inches")) == in_inches
+
+
+def test_a_studio_that_shows_inches_shows_no_centimetre_to_a_client() -> None:
+    studio = replace(demo(), house=house_in("inches"))
+    catalogue = catalogue_of(studio)
+    recipe = recipe_view(catalogue, catalogue.looks["hedgerow-jar"][""])
+    stem = stem_view(catalogue, catalogue.stem("dahlia-shell"))
+    # 22 cm across and 26 high, in a jar of 9 by 12; the flower 9 cm, its stem 60 to 90.
+    assert [fact.value for fact in recipe.facts[1:3]] == ["8½ in", "10 in"]
+    assert recipe.vessel.endswith("3½ in across, 4½ in high")
+    assert [fact.value for fact in stem.facts[:2]] == ["3½ in", "24-35 in"]
+    assert [size.across.endswith(" in") for size in recipe.sizes] == [True] * len(recipe.sizes)
