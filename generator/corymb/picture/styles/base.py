@@ -1,6 +1,7 @@
 """What does every style share? The hold its vessel gives it, and a dome laid out in full."""
 
 import math
+from dataclasses import replace
 
 from corymb.picture.arrangement import Arrangement
 from corymb.picture.dome import Dome, Hold
@@ -44,7 +45,9 @@ def lay_dome(arrangement: Arrangement, dome: Dome) -> Layout:
     """Heads, stalks and leaves of an arrangement in a dome, and how far all of it reaches."""
     dome, blooms = _fairest(arrangement, dome)
     stalks = run(dome, blooms, dice(arrangement.id, "stalks"))
-    leaves = mend(dome, blooms, arrangement.stems, dice(arrangement.id, "leaves"))
+    # Where a vessel is wider than the heads its mouth is filled too.
+    mouth = replace(dome, half_cm=max(dome.half_cm, dome.hold.half_cm))
+    leaves = mend(mouth, blooms, arrangement.stems, dice(arrangement.id, "leaves"))
     half, high = size_cm(arrangement)
     box = Box(-half, -high, half, 0.0)
     for bloom in blooms:
