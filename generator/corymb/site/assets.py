@@ -6,6 +6,7 @@ from collections.abc import Iterable, Iterator
 from pathlib import Path
 
 from corymb.site.render import THEME
+from corymb.site.script_words import MESSAGES
 from corymb.views.frame import Tint
 
 ASSETS = THEME / "assets"
@@ -17,7 +18,8 @@ PUBLISHED = "assets/theme"
 def theme_files() -> Iterator[tuple[str, Path]]:
     """Each file of the theme that is published as it is, and where to."""
     for file in sorted(ASSETS.rglob("*")):
-        if file.is_file() and not file.is_relative_to(STYLES) and file.suffix != ".md":
+        as_it_is = not file.is_relative_to(STYLES) and file.suffix != ".md" and file != MESSAGES
+        if file.is_file() and as_it_is:
             yield f"{PUBLISHED}/{file.relative_to(ASSETS).as_posix()}", file
 
 

@@ -16,6 +16,7 @@ from corymb.site.markdown_text import Writer
 from corymb.site.pages import Making, Page, all_pages
 from corymb.site.pictures import Pictures
 from corymb.site.render import render
+from corymb.site.script_words import script_words
 from corymb.site.settings import SiteSettings
 from corymb.site.tables import csv_file
 from corymb.studio.models import Photo
@@ -82,6 +83,7 @@ def make_site(
         site.files[addresses.COSTS] = csv_file(costs, catalogue.studio.house.language)
         site.files.update(_cut_tables(catalogue))
     site.files["assets/theme/css/corymb.css"] = assets.stylesheet()
+    site.files["assets/theme/js/messages.js"] = script_words()
     site.files["assets/tints.css"] = assets.tint_rules(
         page.frame.tint for page in pages if page.frame.tint
     )
