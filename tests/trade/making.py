@@ -1,10 +1,10 @@
-"""Recipes, stems and a style for the trade's tests, written as a studio would write them."""
+"""Recipes, stems, a style and lessons for the trade's tests, as a studio would write them."""
 
 from __future__ import annotations
 
 from typing import Any
 
-from corymb.studio.models import Recipe, Stem, Style
+from corymb.studio.models import Recipe, Stem, Style, Technique
 
 RECIPE: dict[str, Any] = {
     "name": "Gate jar",
@@ -49,6 +49,14 @@ STYLE: dict[str, Any] = {
 }
 
 
+LESSON: dict[str, Any] = {
+    "title": "Tying",
+    "summary": "Tie it once.",
+    "minutes": "20",
+    "level": "easy",
+}
+
+
 def recipe(known_as: str = "gate-jar", **keys: Any) -> Recipe:
     """A recipe with some keys of its own; `based_on=...` is the key `based on`."""
     own = {key.rstrip("_").replace("_", " "): value for key, value in keys.items()}
@@ -72,3 +80,9 @@ def variant(**keys: Any) -> dict[str, Any]:
     """A variant with some keys of its own."""
     own = {key.rstrip("_").replace("_", " "): value for key, value in keys.items()}
     return {"name": "Other", "about": "Another way.", **own}
+
+
+def lesson(known_as: str = "tying", **keys: Any) -> Technique:
+    """A lesson's heading with some keys of its own."""
+    own = {key.rstrip("_").replace("_", " "): value for key, value in keys.items()}
+    return Technique.model_validate({**LESSON, "title": known_as, **own}).with_id(known_as)

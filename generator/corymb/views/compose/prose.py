@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from graphlib import TopologicalSorter
 
 from corymb.studio.models import Page, Technique
-from corymb.studio.studio import Document
+from corymb.studio.studio import Document, Studio
+from corymb.trade.training.lessons import in_order
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.durations import time_words
@@ -33,10 +33,13 @@ def pages_shown(catalogue: Catalogue) -> list[Document[Page]]:
 def lessons_shown(catalogue: Catalogue) -> list[Document[Technique]]:
     """The lessons this audience may read, each after those it needs."""
     lessons = catalogue.studio.techniques
-    in_order = sorted(lessons, key=lambda each: (lessons[each].heading.order, each))
-    sorter = TopologicalSorter({each: lessons[each].heading.needs for each in in_order})
-    in_turn = (lessons[each] for each in sorter.static_order())
+    in_turn = (lessons[each] for each in in_order(headings_of(catalogue.studio)))
     return [lesson for lesson in in_turn if catalogue.may_read(lesson.heading)]
+
+
+def headings_of(studio: Studio) -> dict[str, Technique]:
+    """The headings of all lessons, by id."""
+    return {known_as: lesson.heading for known_as, lesson in studio.techniques.items()}
 
 
 def page_view(page: Document[Page], prose: Prose) -> ProseView:

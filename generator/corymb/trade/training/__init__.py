@@ -1,0 +1,1 @@
+"""What does a helper learn, in which order, and how soon should it go quickly?"""
