@@ -13,15 +13,34 @@ import pytest
 
 from corymb.language import in_language, locales, messages
 from corymb.language.messages import messages_of
+from corymb.studio.values.dates import IsoWeek
+from corymb.views.compose.week_words import week_words
+from corymb.views.compose.wording import spans_of
 
 HEADER = 'msgid ""\nmsgstr "Content-Type: text/plain; charset=UTF-8\\n"\n'
+GERMAN = """
+msgid "week {week}, {days}"
+msgstr "Woche {week}, {days}"
+
+msgctxt "days"
+msgid "{first} to {last}"
+msgstr "{first} bis {last}"
+
+msgid "early {month}"
+msgstr "Anfang {month}"
+
+msgctxt "parts of the year"
+msgid "{first} to {last}"
+msgstr "{first} bis {last}"
+"""
 WEDNESDAY = date(2026, 9, 16)
 
 
 @pytest.fixture(autouse=True)
 def _with_sentences(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
     for language in ("de", "fr", "pl", "es", "hu"):
-        (tmp_path / f"{language}.po").write_text(HEADER, "utf-8")
+        said = HEADER + (GERMAN if language == "de" else "")
+        (tmp_path / f"{language}.po").write_text(said, "utf-8")
     monkeypatch.setattr(messages, "FOLDER", tmp_path)
     messages_of.cache_clear()
     locales._locale_of.cache_clear()
@@ -87,3 +106,10 @@ def test_a_number_has_the_languages_mark_before_its_decimals() -> None:
     assert [locales.figures(number) for number in (9.5, 1200, 60.96)] == ["9.5", "1200", "60.96"]
     with in_language("de-DE"):
         assert locales.figures(9.5) == "9,5"
+
+
+def test_weeks_and_parts_of_the_year_are_put_together_in_the_languages_own_sentences() -> None:
+    with in_language("de-AT"):
+        assert week_words(IsoWeek(2026, 40)) == "Woche 40, 28. September bis 4. Oktober 2026"
+        assert spans_of(frozenset(range(1, 28))) == "Anfang Jänner bis Anfang Juli"
+    assert week_words(IsoWeek(2026, 40)) == "week 40, 28 September to 4 October 2026"
