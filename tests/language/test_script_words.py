@@ -49,9 +49,18 @@ def published(tag: str) -> str:
         return script_words().decode()
 
 
-@pytest.mark.parametrize("tag", ["en", "en-IE", "fi"])
-def test_english_scripts_are_published_with_no_words_of_another_language(tag: str) -> None:
-    assert published(tag).encode() == MESSAGES.read_bytes()
+@pytest.mark.parametrize(
+    ("tag", "country"), [("en", "en-GB"), ("en-IE", "en-IE"), ("fi-FI", "en-GB")]
+)
+def test_english_needs_no_messages_but_a_countrys_way_with_dates(tag: str, country: str) -> None:
+    module = published(tag)
+    assert f'LANGUAGE = "{country}"' in module
+    assert "MESSAGES = {}" in module
+
+
+def test_the_themes_own_module_is_that_of_english() -> None:
+    own, made = MESSAGES.read_text("utf-8"), published("en")
+    assert own.splitlines()[-2:] == made.splitlines()[-2:]
 
 
 def test_another_language_has_what_its_file_says_of_the_scripts_and_no_more() -> None:

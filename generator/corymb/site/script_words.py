@@ -13,7 +13,7 @@ from io import BytesIO
 
 from babel.messages.extract import extract
 
-from corymb.language import gettext, ngettext, spoken
+from corymb.language import gettext, ngettext
 from corymb.language.locales import locale_spoken
 from corymb.site.render import THEME
 
@@ -27,13 +27,12 @@ Forms = dict[str, str]
 
 
 def script_words() -> bytes:
-    """The module of the language that is spoken; the theme's own, which is empty, for English."""
+    """The module of the language that is spoken; English has no messages, but a country's dates."""
+    language = str(locale_spoken()).replace("_", "-")
     said = {**_sentences(), **_by_number()}
-    if not said:
-        return MESSAGES.read_bytes()
     lines = [
         "// What the scripts say in the site's language.",
-        f"export const LANGUAGE = {_written(spoken())};",
+        f"export const LANGUAGE = {_written(language)};",
         f"export const MESSAGES = {_written(said)};",
     ]
     return "\n".join([*lines, ""]).encode()

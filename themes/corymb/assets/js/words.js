@@ -2,6 +2,8 @@
 // `plural("{n} left", "{n} left", n, { n })`. What varies stands in named braces.
 import { LANGUAGE, MESSAGES } from "./messages.js";
 
+export { LANGUAGE };
+
 const rules = new Intl.PluralRules(LANGUAGE);
 
 function filled(sentence, values) {

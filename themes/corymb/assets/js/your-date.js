@@ -2,7 +2,7 @@
 // made in its week is said aloud.
 import { answering, inAll } from "./dated.js";
 import { dayFrom, daysOn, mondayOf, today, weekOf, written } from "./week.js";
-import { _ } from "./words.js";
+import { LANGUAGE, _ } from "./words.js";
 
 const ONE_STEP = 1000; // ms; what is changed faster, as with a held key, is one step back
 const LONG = { timeZone: "UTC", day: "numeric", month: "long", year: "numeric" };
@@ -12,9 +12,8 @@ const part = (name) => page.querySelector(`[data-date-${name}]`);
 const input = part("ask").querySelector("input");
 const mail = part("mail");
 const title = document.title;
-const { lang } = document.documentElement;
-const withWeekday = new Intl.DateTimeFormat(lang, { ...LONG, weekday: "long" });
-const inWords = new Intl.DateTimeFormat(lang, LONG);
+const withWeekday = new Intl.DateTimeFormat(LANGUAGE, { ...LONG, weekday: "long" });
+const inWords = new Intl.DateTimeFormat(LANGUAGE, LONG);
 const words = JSON.parse(page.dataset.words);
 const made = dayFrom(page.dataset.today);
 const earliest = made > today() ? made : today();
