@@ -17,7 +17,7 @@ from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.gets import given, left_over
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.cut_gaps import mends_of
-from corymb.views.compose.orders.cut_table import HEAD, NO_ORDER, cut_table
+from corymb.views.compose.orders.cut_table import NO_ORDER, cut_table, head
 from corymb.views.compose.orders.cut_words import (
     PROVEN,
     UNCOUNTED,
@@ -326,7 +326,7 @@ def test_clients_have_no_cut() -> None:
 
 
 def table_of(*days: CutDay, catalogue: Catalogue = STAFF) -> list[dict[str, object]]:
-    return [dict(zip(HEAD, row, strict=True)) for row in cut_table(catalogue, days).rows]
+    return [dict(zip(head(), row, strict=True)) for row in cut_table(catalogue, days).rows]
 
 
 @EACH_DAY

@@ -6,7 +6,7 @@ import pytest
 
 from corymb.trade.orders.gets import given, left_over
 from corymb.views.compose.orders.cutting import walking_order
-from corymb.views.compose.orders.field_table import HEAD, field_table
+from corymb.views.compose.orders.field_table import field_table, head
 from tests.views.making import demo
 from tests.views.test_papers import staff
 
@@ -15,7 +15,9 @@ EACH_DAY = pytest.mark.parametrize("known_as", DAYS)
 
 
 def rows_of(known_as: str) -> list[dict[str, object]]:
-    return [dict(zip(HEAD, row, strict=True)) for row in field_table(staff(), DAYS[known_as]).rows]
+    return [
+        dict(zip(head(), row, strict=True)) for row in field_table(staff(), DAYS[known_as]).rows
+    ]
 
 
 @EACH_DAY

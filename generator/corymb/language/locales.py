@@ -8,12 +8,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterable
-from datetime import date
+from datetime import date, datetime, time
 from decimal import Decimal
 from functools import cache
 
 from babel import Locale
-from babel.dates import format_date, format_skeleton
+from babel.dates import format_date, format_skeleton, format_time
 from babel.lists import format_list
 from babel.numbers import format_decimal
 
@@ -53,6 +53,12 @@ def figures(number: float | Decimal) -> str:
     return format_decimal(number, "0.####", locale=locale_spoken())
 
 
+def rounded(number: float, places: int) -> str:
+    """A number with so many decimals, whatever they are: `9.0`, `9,0`."""
+    written = Decimal(f"{number:.{places}f}")
+    return format_decimal(written, f"0.{'0' * places}" if places else "0", locale=locale_spoken())
+
+
 def month_names() -> tuple[str, ...]:
     """The twelve months by themselves, January first."""
     locale = locale_spoken()
@@ -71,6 +77,18 @@ def month_in_date(month: int) -> str:
 def weekday_name(weekday: int) -> str:
     """A day of the week, 0 for Monday as in Python and first in ISO 8601."""
     return str(locale_spoken().days["format"]["wide"][weekday])
+
+
+def weekday_and_number(day: date) -> str:
+    """A day within its month, in short: `Sat 19`."""
+    return format_skeleton("Ed", day, locale=locale_spoken())
+
+
+def clock_words(at: time | datetime) -> str:
+    """An hour of the day, of 24: `06:30`, `6.30`."""
+    locale = locale_spoken()
+    hour = at.time() if isinstance(at, datetime) else at
+    return format_time(hour, locale.datetime_skeletons["Hm"].pattern, locale=locale)
 
 
 def date_words(day: date) -> str:

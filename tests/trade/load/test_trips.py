@@ -4,7 +4,7 @@ import pytest
 
 from corymb.trade.load.buckets import Lot, fill
 from corymb.trade.load.kinds import BucketKind
-from corymb.trade.load.telling import collection_words, delivery_words, trimming_words
+from corymb.trade.load.telling import collection_words, loaded_words, trimming_words
 from corymb.trade.load.trips import LoadSpace, Upright, load
 
 VAN = LoadSpace("small van", 170, 120, 110, "seats stay up")
@@ -97,25 +97,25 @@ def test_a_note_says_whether_seats_are_down(note: str, seats: str | None) -> Non
 @pytest.mark.parametrize(
     ("buckets", "space", "words"),
     [
-        ([TALL], VAN, "Your flowers come in 1 bucket: one trip with a small van."),
-        ([TALL] * 24, ESTATE, "Your flowers come in 24 buckets: two trips with an estate car."),
+        ([TALL], VAN, "On the floor stand 1 bucket: one trip with a small van."),
+        ([TALL] * 24, ESTATE, "On the floor stand 24 buckets: two trips with an estate car."),
         (
             [TALL, upright(80)],
             ESTATE,
-            "Your flowers come in 2 buckets, 1 of them too tall or too wide for an estate car.",
+            "On the floor stand 2 buckets, 1 of them too tall or too wide for an estate car.",
         ),
         (
             [upright(80), upright(70, across=101)],
             ESTATE,
-            "Your flowers come in 2 buckets, 2 of them too tall or too wide for an estate car.",
+            "On the floor stand 2 buckets, 2 of them too tall or too wide for an estate car.",
         ),
         ([], VAN, ""),
     ],
 )
-def test_a_client_hears_how_a_delivery_comes(
+def test_whoever_loads_hears_in_how_many_trips_all_of_it_goes(
     buckets: list[Upright], space: LoadSpace, words: str
 ) -> None:
-    assert delivery_words(load(buckets, space)) == words
+    assert loaded_words(load(buckets, space)) == words
 
 
 @pytest.mark.parametrize(

@@ -13,6 +13,10 @@ from collections.abc import Mapping
 from types import MappingProxyType
 from typing import Literal
 
+from corymb.language import gettext as _
+from corymb.language import noted
+from corymb.language.locales import rounded
+
 Who = Literal["men", "women"]
 Reach = Literal["close to the body", "arms extended"]
 Zone = Literal[
@@ -41,7 +45,7 @@ FILTER_KG: Mapping[Who, Mapping[Zone, Mapping[Reach, int]]] = MappingProxyType({
 })  # fmt: skip
 """INDG143, figure 1: kg by the hands' height and reach; a lift through zones takes the least."""
 
-CAUTION = (
+CAUTION = noted(
     "The filter is a guideline for when to look closer at a lift; a lighter bucket can hurt too. "
     "It is 30 % less where one lifts once or twice a minute, as in loading, and 10 % less where "
     "one turns at the waist. "
@@ -57,19 +61,36 @@ FLOOR_TO_TAILGATE: tuple[Zone, ...] = (
 """The heights a bucket passes from the floor into a vehicle."""
 
 
-def lift_words(kg: float, reach: Reach = "close to the body", what: str = "A full bucket") -> str:
+WITHIN = noted("It is within {guide}.")
+OVER_FOR_WOMEN = noted(
+    "It is over {guide} for women: look closer first, pour out some water or lift it in twos."
+)
+OVER_FOR_BOTH = noted(
+    "It is over {guide} for both women and men: look closer first, pour out some water or lift it "
+    "in twos."
+)
+
+GUIDE: Mapping[Reach, str] = {
+    "close to the body": noted(
+        "the guideline filter from the floor up, close to the body "
+        "(HSE INDG143: {women} kg for women, {men} kg for men)"
+    ),
+    "arms extended": noted(
+        "the guideline filter from the floor up, arms extended "
+        "(HSE INDG143: {women} kg for women, {men} kg for men)"
+    ),
+}
+
+
+def lift_words(kg: float, reach: Reach = "close to the body", *, heaviest: bool = False) -> str:
     """What to think of before a bucket so heavy goes from the floor into a vehicle."""
-    about = f"{what} weighs about {kg:.1f} kg."
+    about = _("A full bucket weighs about {weight} kg.")
+    if heaviest:
+        about = _("The heaviest bucket weighs about {weight} kg.")
     men, women = (_into_a_vehicle(who, reach) for who in ("men", "women"))
-    guide = f"the guideline filter from the floor up, {reach} (HSE INDG143: {women} kg for women"
-    guide += f", {men} kg for men)"
-    if kg <= women:
-        return f"{about} It is within {guide}. {CAUTION}"
-    whom = "for both women and men" if kg > men else "for women"
-    return (
-        f"{about} It is over {guide} {whom}: look closer first, "
-        f"pour out some water or lift it in twos. {CAUTION}"
-    )
+    found = WITHIN if kg <= women else OVER_FOR_BOTH if kg > men else OVER_FOR_WOMEN
+    guide = _(GUIDE[reach]).format(women=women, men=men)
+    return " ".join((about.format(weight=rounded(kg, 1)), _(found).format(guide=guide), _(CAUTION)))
 
 
 def _into_a_vehicle(who: Who, reach: Reach) -> int:

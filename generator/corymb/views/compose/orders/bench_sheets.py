@@ -6,9 +6,12 @@ doesn't stand.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Mapping
 
-from corymb.studio.values.number import plain
+from corymb.language import gettext as _
+from corymb.language import ngettext, pgettext
+from corymb.language.locales import figures
 from corymb.trade.hours.learning import EXPERIENCED, HELPER, making_minutes
 from corymb.trade.money.from_recipe import minutes_of
 from corymb.trade.orders.as_cut import as_cut, stems_of
@@ -18,6 +21,7 @@ from corymb.views.compose import addresses
 from corymb.views.compose.answers import look_name
 from corymb.views.compose.bench import conditioning
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.durations import time_words
 from corymb.views.compose.hazards import at_the_bench
 from corymb.views.compose.orders.bench_drawn import DrawnLine, sheet_drawn
 from corymb.views.compose.orders.brief import brief_of
@@ -32,7 +36,6 @@ from corymb.views.compose.orders.sheet_stems import (
     swap_words,
     words_as_made,
 )
-from corymb.views.compose.orders.when import long_time
 from corymb.views.compose.sizes import told_cm
 from corymb.views.papers import BenchSheet, BenchSheetsView
 from corymb.views.pieces import Fact, Link
@@ -42,12 +45,30 @@ def bench_sheets_view(
     catalogue: Catalogue, due: Due, drawn: Mapping[tuple[str, int], DrawnLine] | None = None
 ) -> BenchSheetsView:
     """A sheet for every line of an order; `drawn` are the lines that have drawings of their own."""
-    sheets = tuple(_sheet(catalogue, due, line, drawn or {}) for line in due.lines)
-    return BenchSheetsView(head_of(due), order_link(due), brief_of(catalogue, due), sheets)
+    keys = _keys(due)
+    sheets = tuple(
+        _sheet(catalogue, due, line, drawn or {}, key)
+        for line, key in zip(due.lines, keys, strict=True)
+    )
+    key = f"{due.id} {due.day}"
+    return BenchSheetsView(key, head_of(due), order_link(due), brief_of(catalogue, due), sheets)
+
+
+def _keys(due: Due) -> Iterator[str]:
+    """A key for each line that no other line of the order has, and that outlasts its place."""
+    known: Counter[str] = Counter()
+    for line in due.lines:
+        key = f"{line.piece.look.id} {line.piece.size}".rstrip()
+        known[key] += 1
+        yield key if known[key] == 1 else f"{key} {known[key]}"
 
 
 def _sheet(
-    catalogue: Catalogue, due: Due, line: DueLine, drawn: Mapping[tuple[str, int], DrawnLine]
+    catalogue: Catalogue,
+    due: Due,
+    line: DueLine,
+    drawn: Mapping[tuple[str, int], DrawnLine],
+    key: str,
 ) -> BenchSheet:
     day = cut_for(catalogue, due)
     mets = as_cut(due, line, day)
@@ -58,6 +79,7 @@ def _sheet(
     total = sum(counts.values())
     made = not piece.in_buckets
     return BenchSheet(
+        key=key,
         number=line.number,
         of=len(due.lines),
         quantity=line.quantity,
@@ -80,7 +102,7 @@ def _sheet(
 
 def _leaves(line: DueLine, there: bool) -> str:
     """How it leaves the bench, or that it is made elsewhere."""
-    where = "made up where it will stand" if there else ""
+    where = _("made up where it will stand") if there else ""
     return ", ".join(filter(None, [leaves_words(line), where]))
 
 
@@ -88,12 +110,18 @@ def _facts(catalogue: Catalogue, line: DueLine) -> Iterator[Fact]:
     """How big it is, and how long it takes: one, and all of them by either hand."""
     piece = line.piece
     size = piece_size(piece.recipe, piece.recipe.sizes.get(piece.size))
-    across, high = (plain(told_cm(cm, piece.size)) for cm in (size.across_cm, size.high_cm))
-    yield Fact(f"{across} x {high} cm", "across, high")
+    across, high = (figures(told_cm(cm, piece.size)) for cm in (size.across_cm, size.high_cm))
+    yield Fact(_("{across} x {high} cm").format(across=across, high=high), _("across, high"))
     if piece.in_buckets:
         return
     minutes = float(minutes_of(piece, catalogue.studio.recipes))
-    yield Fact(long_time(round(minutes)), "for one")
-    for hand, who in ((EXPERIENCED, "practised"), (HELPER, "helper")):
+    yield Fact(time_words(round(minutes)), _("for one"))
+    for hand, who in (
+        (EXPERIENCED, pgettext("hand", "practised")),
+        (HELPER, pgettext("hand", "helper")),
+    ):
         alone = making_minutes(minutes, line.quantity, hand)
-        yield Fact(long_time(alone), f"all {line.quantity}, {who}" if line.quantity > 1 else who)
+        # L10N: how long all pieces take {who}: a practised hand, or a helper.
+        every = ngettext("all {number}, {who}", "all {number}, {who}", line.quantity)
+        told = every.format(number=line.quantity, who=who) if line.quantity > 1 else who
+        yield Fact(time_words(alone), told)

@@ -4,19 +4,25 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
+from corymb.language.locales import clock_words
 from corymb.studio.studio import Studio
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.due import Due
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.shown import timed_due
-from corymb.views.compose.orders.when import hours_words, weekday_and_day, work_span
+from corymb.views.compose.orders.when import day_and_hours, hours_words, work_span
 from corymb.views.pieces import Fact
 
 
 def brief_of(catalogue: Catalogue, due: Due) -> tuple[Fact, ...]:
     """Its hours, whom to ring, and what was written down of it."""
     client = due.order.client
-    facts = (*_hours(catalogue, due), Fact(client.phone, "Call"), Fact(due.order.notes, "Notes"))
+    facts = (
+        *_hours(catalogue, due),
+        Fact(client.phone, _("Call")),
+        Fact(due.order.notes, _("Notes")),
+    )
     return tuple(fact for fact in facts if fact.value)
 
 
@@ -30,8 +36,12 @@ def _hours(catalogue: Catalogue, due: Due) -> Iterator[Fact]:
     collects = due.order.handover == "collection"
     for step in timed_due(catalogue, due).timeline.steps:
         if step.name == "hand over":
-            on = weekday_and_day(step.start.date())
-            hours = f"{step.start:%H:%M}" if collects else work_span(step.start, step.end)
-            yield Fact(f"{on}, {hours}", "Fetched from" if collects else "Leave, and set out by")
+            yield Fact(
+                day_and_hours(
+                    step.start.date(),
+                    clock_words(step.start) if collects else work_span(step.start, step.end),
+                ),
+                _("Fetched from") if collects else _("Leave, and set out by"),
+            )
     if due.order.hours:
-        yield Fact(hours_words(due.order.hours), "In use")
+        yield Fact(hours_words(due.order.hours), _("In use"))

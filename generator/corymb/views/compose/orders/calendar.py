@@ -11,11 +11,12 @@ from collections.abc import Iterator, Sequence
 from datetime import UTC, datetime, time
 from uuid import NAMESPACE_URL, uuid5
 
+from corymb.language import gettext as _
 from corymb.studio.values.dates import IsoWeek
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.tasks import Task, by_week, tasks_of
-from corymb.views.compose.orders.timeline import STEPS
+from corymb.views.compose.orders.timeline import step_name
 from corymb.views.compose.orders.when import five_after, five_before
 from corymb.views.week import CalendarView, EventView
 
@@ -31,7 +32,7 @@ def calendar_view(catalogue: Catalogue, week: IsoWeek, tasks: Sequence[Task]) ->
     house = catalogue.studio.house
     return CalendarView(
         path=addresses.of_week_calendar(str(week)),
-        name=f"{house.name}, week {week.week}",
+        name=_("{studio}, week {week}").format(studio=house.name, week=week.week),
         stamp=datetime.combine(catalogue.today, time(0), UTC),
         events=tuple(_event(house.name, task) for task in tasks),
     )
@@ -42,7 +43,7 @@ def _event(studio: str, task: Task) -> EventView:
     known_as = f"{studio}/{task.due.id}/{task.step.name}/{task.number}"
     return EventView(
         uid=str(uuid5(NAMESPACE_URL, known_as)),
-        words=f"{STEPS[task.step.name]}: {task.due.name}",
+        words=f"{step_name(task.step.name)}: {task.due.name}",
         start=five_before(task.step.start),
         end=five_after(task.step.end),
         note=task.step.note,

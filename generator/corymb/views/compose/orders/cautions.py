@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from datetime import date
 
+from corymb.language import gettext as _
+from corymb.language import noted
+from corymb.language.locales import and_list
 from corymb.studio.models import Stem
-from corymb.studio.saying import and_list
 from corymb.trade.dried import is_dried
 from corymb.trade.hours.clock import between
 from corymb.trade.hours.heat import HOT_FROM, heat_advice
@@ -18,12 +20,12 @@ from corymb.views.compose.hazards import at_the_bench, plant_of
 WARM_MONTHS = range(4, 11)
 """April to October may turn warm in the north; in the south it is the other half. House value."""
 
-CANDLES = (
+CANDLES = noted(
     "Candles: no naked flame near flowers, ribbon or cloth. Deep glasses, a hand's breadth clear "
     "all round, never left alone."
 )
-DRIED = "{names}: dried, and burns at a touch. Keep it well away from candles and hot lamps."
-BLOWS_OVER = "Under the sky: weight every vessel, and stand tall pieces out of the wind."
+DRIED = noted("{names}: dried, and burns at a touch. Keep it well away from candles and hot lamps.")
+BLOWS_OVER = noted("Under the sky: weight every vessel, and stand tall pieces out of the wind.")
 
 
 def cautions_for(catalogue: Catalogue, due: Due, of_due: Timed) -> tuple[str, ...]:
@@ -55,12 +57,12 @@ def _fire(due: Due, stems: Iterable[Stem]) -> Iterator[str]:
     """By candle always; dried stems where candles or lamps shine."""
     light = due.order.where.light
     if light == "candle":
-        yield CANDLES
+        yield _(CANDLES)
     dried = dict.fromkeys(plant_of(stem) for stem in stems if is_dried(stem))
     if dried and light != "daylight":
-        yield DRIED.format(names=and_list(dried))
+        yield _(DRIED).format(names=and_list(dried))
 
 
 def _wind(due: Due) -> Iterator[str]:
     if due.order.where.setting != "indoors":
-        yield BLOWS_OVER
+        yield _(BLOWS_OVER)

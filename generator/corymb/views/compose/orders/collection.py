@@ -8,6 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import gettext as _
+from corymb.language import noted
+from corymb.language.locales import clock_words
 from corymb.trade.load.telling import collection_words
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.orders.as_cut import as_cut, stems_of
@@ -18,22 +21,28 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import take_home
 from corymb.views.compose.orders.arranging import arranging_views, loose_buckets
 from corymb.views.compose.orders.cuts import cut_for, packed_for
+from corymb.views.compose.orders.lines import number_of
 from corymb.views.compose.orders.packing import boxes_words, head_of, order_link, things_of
 from corymb.views.compose.orders.sheet_stems import words_as_made
 from corymb.views.compose.orders.shown import timed_due
-from corymb.views.compose.orders.when import hours_words, weekday_and_day
+from corymb.views.compose.orders.when import day_and_hours, hours_words, weekday_and_day
+from corymb.views.compose.trade_words import size_words
 from corymb.views.papers import CollectionView, KeepingView
 from corymb.views.pieces import Fact
 
-STANDING = "Keep everything upright, in water and in the shade until it is used."
-CAR = "On the way: no sun through the glass, no heater on them, and don't leave them in a warm car."
-COOL = "At home: the coolest room there is, away from radiators, draughts and the fruit bowl."
-TOP_UP = "Top up the water as soon as it is where it will stand, and again before bed."
-LOOSE = (
+STANDING = noted("Keep everything upright, in water and in the shade until it is used.")
+CAR = noted(
+    "On the way: no sun through the glass, no heater on them, and don't leave them in a warm car."
+)
+COOL = noted(
+    "At home: the coolest room there is, away from radiators, draughts and the fruit bowl."
+)
+TOP_UP = noted("Top up the water as soon as it is where it will stand, and again before bed.")
+LOOSE = noted(
     "Loose stems: cut a finger's breadth off each before it goes into a vessel, and strip every "
     "leaf that would stand below the water."
 )
-WORN = "What is worn stays in its box, closed and cool, until it is pinned on."
+WORN = noted("What is worn stays in its box, closed and cool, until it is pinned on.")
 
 
 def collection_view(catalogue: Catalogue, due: Due) -> CollectionView:
@@ -62,9 +71,12 @@ def collection_view(catalogue: Catalogue, due: Due) -> CollectionView:
 def client_words(catalogue: Catalogue, line: DueLine) -> str:
     """`6 Hedgerow jar: Later in the year, small size; loose stems for you to arrange`."""
     piece = line.piece
-    size = "" if piece.size == REGULAR else f", {piece.size} size"
-    loose = "; loose stems for you to arrange" if piece.in_buckets else ""
-    return f"{line.quantity} {look_name(catalogue, piece.look)}{size}{loose}"
+    what = look_name(catalogue, piece.look)
+    if piece.size != REGULAR:
+        what = _("{what}, {size} size").format(what=what, size=size_words(piece.size))
+    if piece.in_buckets:
+        what = _("{what}; loose stems for you to arrange").format(what=what)
+    return number_of(line.quantity, what)
 
 
 def _words(pack: Packed) -> str:
@@ -74,8 +86,8 @@ def _words(pack: Packed) -> str:
 def _there(catalogue: Catalogue, due: Due, pack: Packed) -> Iterator[str]:
     for line in due.lines:
         if line.number in pack.there:
-            what = look_name(catalogue, line.piece.look)
-            yield f"{what}: too large to travel made up. It is made up where it will stand."
+            told = _("{what}: too large to travel made up. It is made up where it will stand.")
+            yield told.format(what=look_name(catalogue, line.piece.look))
 
 
 def _when(catalogue: Catalogue, due: Due, collects: bool) -> Iterator[Fact]:
@@ -83,25 +95,27 @@ def _when(catalogue: Catalogue, due: Due, collects: bool) -> Iterator[Fact]:
     given = next((step for step in steps if step.name == "hand over"), None)
     if given:
         at, label = (
-            (given.start, "to fetch from") if collects else (given.end, "with you and set out by")
+            (given.start, _("to fetch from"))
+            if collects
+            else (given.end, _("with you and set out by"))
         )
-        yield Fact(f"{weekday_and_day(at.date())}, {at:%H:%M}", label)
+        yield Fact(day_and_hours(at.date(), clock_words(at)), label)
     if due.next_visit:
-        yield Fact(weekday_and_day(due.next_visit), "we come again")
+        yield Fact(weekday_and_day(due.next_visit), _("we come again"))
     elif due.order.hours:
-        yield Fact(hours_words(due.order.hours), "in use")
+        yield Fact(hours_words(due.order.hours), _("in use"))
 
 
 def _until_use(due: Due, pack: Packed, collects: bool) -> Iterator[str]:
     """What stands already where it is used needs no room to wait in."""
     if not all(line.number in pack.there for line in due.lines):
-        yield STANDING
-    yield from ((CAR, COOL) if collects else ())
-    yield TOP_UP
+        yield _(STANDING)
+    yield from ((_(CAR), _(COOL)) if collects else ())
+    yield _(TOP_UP)
     if any(line.piece.in_buckets for line in due.lines):
-        yield LOOSE
+        yield _(LOOSE)
     if pack.boxed:
-        yield WORN
+        yield _(WORN)
 
 
 def _keeping(catalogue: Catalogue, due: Due) -> Iterator[KeepingView]:

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from datetime import date
+from decimal import Decimal
 
-from corymb.studio.saying import counted
+from corymb.language import gettext as _
+from corymb.language import ngettext
 from corymb.trade.cut import Cut, Filled
 from corymb.trade.cut.gaps import Gap, ShortStandIn, gaps
 from corymb.trade.orders.cut_days import CutDay
@@ -42,21 +44,40 @@ def mix_views(catalogue: Catalogue, day: CutDay, due: Due) -> tuple[MixView, ...
 def _short(catalogue: Catalogue, due: Due, each: Filled) -> str:
     number = Key.of(each.key).line
     line = next(line for line in due.lines if line.number == number)
-    return f"{each.short} {catalogue.stem(each.stem).name}, for {line_words(catalogue, line)}"
+    return _("{number} {stem}, for {pieces}").format(
+        number=each.short,
+        stem=catalogue.stem(each.stem).name,
+        pieces=line_words(catalogue, line),
+    )
 
 
 def mends_of(catalogue: Catalogue, gap: Gap, on: date | None = None) -> tuple[str, ...]:
     """What would help with all of a stem that is short that day, the least trouble first."""
-    house = catalogue.studio.house
-    cost = money(gap.cost, house) if gap.cost is not None else ""
     ways = (
-        f"{gap.by_breaking_step} may be cut if the step is broken." if gap.by_breaking_step else "",
-        f"{gap.by_leaving_less} more stand, left for seed and bees." if gap.by_leaving_less else "",
-        f"Buy {gap.missing} in, {cost}." if cost and not gap.bought else "",
+        *_still_there(gap),
+        _buy_in(catalogue, gap.missing, gap.cost) if not gap.bought else "",
         *(_would_do(catalogue, each) for each in gap.stand_ins),
         _more_standing(catalogue, gap, on),
     )
     return tuple(filter(None, ways))
+
+
+def _still_there(gap: Gap) -> Iterator[str]:
+    """What stands and the plan leaves, by the studio's own rules."""
+    if more := gap.by_breaking_step:
+        told = ngettext(
+            "{number} may be cut if the step is broken.",
+            "{number} may be cut if the step is broken.",
+            more,
+        )
+        yield told.format(number=more)
+    if more := gap.by_leaving_less:
+        told = ngettext(
+            "{number} more stand, left for seed and bees.",
+            "{number} more stand, left for seed and bees.",
+            more,
+        )
+        yield told.format(number=more)
 
 
 def _more_standing(catalogue: Catalogue, gap: Gap, on: date | None) -> str:
@@ -65,51 +86,78 @@ def _more_standing(catalogue: Catalogue, gap: Gap, on: date | None) -> str:
         return ""
     weeks = catalogue.beds.weeks(gap.stem)
     if on and week_on(on) not in weeks:
-        return f"It is out of season: it stands {spans_of(weeks)}."
-    return f"The walk would have to count {gap.more_standing} more."
+        return _("It is out of season: it stands {weeks}.").format(weeks=spans_of(weeks))
+    told = ngettext(
+        "The walk would have to count {number} more.",
+        "The walk would have to count {number} more.",
+        gap.more_standing,
+    )
+    return told.format(number=gap.more_standing)
 
 
 def _would_do(catalogue: Catalogue, each: ShortStandIn) -> str:
-    why = f" ({'; '.join(each.why)})" if each.why else ""
-    return f"{each.count} more {catalogue.stem(each.stem).name} would do{why}."
+    told = _("{number} more {stem} would do ({why}).")
+    if not each.why:
+        told = _("{number} more {stem} would do.")
+    stem = catalogue.stem(each.stem).name
+    return told.format(number=each.count, stem=stem, why="; ".join(each.why))
 
 
 def _mix(catalogue: Catalogue, day: CutDay, due: Due, line: DueLine, mix: Mixed) -> MixView:
-    wanted, got = sum(mix.wanted.values()), sum(mix.wanted.values()) - sum(mix.missing.values())
-    over, spare = sum(mix.left_over.values()), sum(mix.spare.values())
-    sources = [
-        f"{over} left over of the cut" if over else "",
-        f"{spare} of the spare" if spare else "",
-    ]
-    of = "; ".join(filter(None, sources))
     gaps = [
         GapView(
-            f"{count} {catalogue.stem(stem).name} short",
+            _("{number} {stem} short").format(number=count, stem=catalogue.stem(stem).name),
             _mends(catalogue, day, due, stem, count),
         )
         for stem, count in mix.missing.items()
     ]
-    instead = "".join(
-        f" {fill.count} {catalogue.stem(fill.stem).name} go in for {fill.of} "
-        f"{catalogue.stem(look_line.stem).name}, as that day."
-        for look_line, fills in zip(line.piece.look.lines, mix.fills, strict=True)
-        for fill in fills
-        if fill.stem != look_line.stem
-    )
-    gets = f"Gets {got} of its {counted(wanted, 'stem', 'stems')}{f': {of}' if of else ''}."
     return MixView(
         piece=line_words(catalogue, line),
-        gets=f"{gets}{instead}",
+        gets=" ".join([_gets(mix), *_instead(catalogue, line, mix)]),
         gaps=tuple(gaps),
     )
 
 
+def _gets(mix: Mixed) -> str:
+    """`Gets 14 of its 16 stems: 10 left over of the cut; 4 of the spare.`"""
+    wanted, over, spare = (
+        sum(counts.values()) for counts in (mix.wanted, mix.left_over, mix.spare)
+    )
+    sources = [
+        _("{number} left over of the cut").format(number=over) if over else "",
+        _("{number} of the spare").format(number=spare) if spare else "",
+    ]
+    of = "; ".join(filter(None, sources))
+    told = ngettext("Gets {got} of its {wanted} stem.", "Gets {got} of its {wanted} stems.", wanted)
+    if of:
+        told = ngettext(
+            "Gets {got} of its {wanted} stem: {sources}.",
+            "Gets {got} of its {wanted} stems: {sources}.",
+            wanted,
+        )
+    return told.format(got=wanted - sum(mix.missing.values()), wanted=wanted, sources=of)
+
+
+def _instead(catalogue: Catalogue, line: DueLine, mix: Mixed) -> Iterator[str]:
+    for look_line, fills in zip(line.piece.look.lines, mix.fills, strict=True):
+        for fill in fills:
+            if fill.stem != look_line.stem:
+                told = _("{number} {stem} go in for {of} {other}, as that day.")
+                yield told.format(
+                    number=fill.count,
+                    stem=catalogue.stem(fill.stem).name,
+                    of=fill.of,
+                    other=catalogue.stem(look_line.stem).name,
+                )
+
+
 def _mends(catalogue: Catalogue, day: CutDay, due: Due, stem: str, count: int) -> tuple[str, ...]:
     """Cut them too, if so many stand; let other pieces be a stem lighter; or buy in."""
+    price = catalogue.stem(stem).bought
     ways = [
         _cut_too(day, stem, count),
         _lighter(catalogue, due, stem, count),
-        _buy(catalogue, stem, count),
+        _buy_in(catalogue, count, price * count if price else None),
     ]
     return tuple(filter(None, ways))
 
@@ -123,12 +171,17 @@ def _cut_too(day: CutDay, stem: str, count: int) -> str:
     more = -(-count // standing.by) * standing.by
     if cut + more > standing.most_steps * standing.by:
         return ""
-    return "Cut them too." if more == count else f"Cut {more} more: they are cut by {standing.by}."
+    if more == count:
+        return _("Cut them too.")
+    told = _("Cut {number} more: they are cut by {step}.")
+    return told.format(number=more, step=standing.by)
 
 
-def _buy(catalogue: Catalogue, stem: str, count: int) -> str:
-    price = catalogue.stem(stem).bought
-    return f"Buy {count} in, {money(count * price, catalogue.studio.house)}." if price else ""
+def _buy_in(catalogue: Catalogue, count: int, cost: Decimal | None) -> str:
+    if cost is None:
+        return ""
+    told = _("Buy {number} in, {cost}.")
+    return told.format(number=count, cost=money(cost, catalogue.studio.house))
 
 
 def _lighter(catalogue: Catalogue, due: Due, stem: str, count: int) -> str:
@@ -139,5 +192,10 @@ def _lighter(catalogue: Catalogue, due: Due, stem: str, count: int) -> str:
         return ""
     name = catalogue.studio.recipes[most.piece.look.recipe].name
     if most.quantity == 1:
-        return f"Make the {name} a stem lighter."
-    return f"Make {count} of the {most.quantity} {name} a stem lighter."
+        return _("Make the {name} a stem lighter.").format(name=name)
+    told = ngettext(
+        "Make {number} of the {all} {name} a stem lighter.",
+        "Make {number} of the {all} {name} a stem lighter.",
+        count,
+    )
+    return told.format(number=count, all=most.quantity, name=name)

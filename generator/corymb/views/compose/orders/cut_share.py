@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator, Sequence
 
-from corymb.studio.saying import and_list
+from corymb.language import gettext as _
+from corymb.language.locales import and_list
 from corymb.trade.cut import Fill, Filled
 from corymb.trade.load.buckets import Filled as Bucket
 from corymb.trade.orders.cut_days import CutDay
@@ -31,7 +32,7 @@ def share_view(catalogue: Catalogue, day: CutDay, due: Due, shown: bool = True) 
     return ShareView(
         order=Link(due.name, addresses.of_due(due.id)) if shown else None,
         name=due.name,
-        when=f"wanted on {weekday_and_day(due.day)}",
+        when=_("wanted on {day}").format(day=weekday_and_day(due.day)),
         brief=brief_of(catalogue, due),
         stems=sum(given(day, due.id).values()),
         rows=tuple(_rows(catalogue, day, due)),
@@ -80,9 +81,9 @@ def stem_link(catalogue: Catalogue, stem: str) -> Link:
 
 def _bucket(catalogue: Catalogue, number: int, bucket: Bucket, goes: bool) -> BucketView:
     notes = (
-        "goes as it stands" if goes else "",
-        "no water" if bucket.dry else "",
-        "" if bucket.stands else "higher than it holds: prop the stems up",
+        _("goes as it stands") if goes else "",
+        _("no water") if bucket.dry else "",
+        "" if bucket.stands else _("higher than it holds: prop the stems up"),
     )
     return BucketView(
         number=number,
@@ -104,8 +105,9 @@ def _swaps(catalogue: Catalogue, due: Due, of_due: Sequence[Filled]) -> Iterator
 def _swap(catalogue: Catalogue, line: DueLine, each: Filled, fill: Fill) -> CutSwapView:
     coming, going = catalogue.stem(fill.stem), catalogue.stem(each.stem)
     is_new = set(coming.hazards) - set(going.hazards)
+    words = _("{number} {stem} for {of} {other}")
     return CutSwapView(
-        words=f"{fill.count} {coming.name} for {fill.of} {going.name}",
+        words=words.format(number=fill.count, stem=coming.name, of=fill.of, other=going.name),
         where=line_words(catalogue, line),
         reasons=fill.why,
         careful=at_the_bench([coming]) if is_new else (),
@@ -122,4 +124,4 @@ def _spare_missed(catalogue: Catalogue, of_due: Sequence[Filled]) -> str:
     for each in of_due:
         missed[each.stem] += each.spare_missed
     names = [f"{count} {catalogue.stem(stem).name}" for stem, count in missed.items() if count]
-    return f"Spare that can't be cut: {and_list(names)}." if names else ""
+    return _("Spare that can't be cut: {stems}.").format(stems=and_list(names)) if names else ""

@@ -9,6 +9,8 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterable, Iterator
 
+from corymb.language import gettext as _
+from corymb.language import noted, pgettext
 from corymb.trade.load.buckets import Filled as Bucket
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.due import Due
@@ -18,25 +20,30 @@ from corymb.views.compose.orders.cutting import buckets_by_order, walking_order
 from corymb.views.compose.orders.sheet_stems import standing_in
 from corymb.views.table import Cell, Table
 
-HEAD = (
-    "cut on",
-    "bed",
-    "stem",
-    "botanical",
-    "order",
-    "wanted on",
-    "stems",
-    "cut",
-    "bought in",
-    "spare",
-    "buckets",
-)
-NO_ORDER = "left over"
+NO_ORDER = noted("left over")
 
 
 def cut_table(catalogue: Catalogue, days: Iterable[CutDay]) -> Table:
     """The rows of some cutting days, one day after the other."""
-    return Table(HEAD, tuple(row for day in days for row in _rows(catalogue, day)))
+    rows = tuple(row for day in days for row in _rows(catalogue, day))
+    return Table(head(), rows)
+
+
+def head() -> tuple[str, ...]:
+    """The names of its columns."""
+    return (
+        pgettext("column", "cut on"),
+        pgettext("column", "bed"),
+        pgettext("column", "stem"),
+        pgettext("column", "botanical"),
+        pgettext("column", "order"),
+        pgettext("column", "wanted on"),
+        pgettext("column", "stems"),
+        pgettext("column", "cut"),
+        pgettext("column", "bought in"),
+        pgettext("column", "spare"),
+        pgettext("column", "buckets"),
+    )
 
 
 def _rows(catalogue: Catalogue, day: CutDay) -> Iterator[tuple[Cell, ...]]:
@@ -49,7 +56,7 @@ def _rows(catalogue: Catalogue, day: CutDay) -> Iterator[tuple[Cell, ...]]:
         if stem in over:
             facts = catalogue.stem(stem)
             yield (
-                f"{day.day}", facts.bed, facts.name, facts.botanical, NO_ORDER, None,
+                f"{day.day}", facts.bed, facts.name, facts.botanical, _(NO_ORDER), None,
                 over[stem], over[stem], 0, 0, None,
             )  # fmt: skip
 

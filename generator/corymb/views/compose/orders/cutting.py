@@ -6,6 +6,8 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from decimal import Decimal
 
+from corymb.language import gettext as _
+from corymb.language import noted, pgettext
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.cut import Cut
 from corymb.trade.load.buckets import Filled as Bucket
@@ -37,7 +39,7 @@ from corymb.views.compose.wording import to_the_cent
 from corymb.views.cut import BedView, BuyRow, CutListView, CutRow, CutShareView, HomeView
 from corymb.views.pieces import Fact, Link
 
-NO_BED = "No bed named"
+NO_BED = noted("No bed named")
 """Where the studio's files don't say where a stem grows; these come last."""
 
 
@@ -52,10 +54,10 @@ def cut_list_view(catalogue: Catalogue, day: CutDay) -> CutListView:
         id=day.day.isoformat(),
         when=day_in_full(day.day),
         days=days_away(day.day, catalogue.today),
-        week=Link(f"week {week.week}", addresses.of_week(str(week))),
+        week=Link(_("week {week}").format(week=week.week), addresses.of_week(str(week))),
         tables=(
-            Link("For a spreadsheet", addresses.of_cut_table(day.day)),
-            Link("The same by order", addresses.of_cut_orders(day.day)),
+            Link(_("For a spreadsheet"), addresses.of_cut_table(day.day)),
+            Link(_("The same by order"), addresses.of_cut_orders(day.day)),
         ),
         facts=_facts(day, beds, sum(map(len, buckets.values()))),
         mornings=mornings_words(day),
@@ -92,7 +94,8 @@ def cut_share_view(catalogue: Catalogue, due: Due) -> CutShareView | None:
 
 def cut_link(day: CutDay) -> Link:
     """The cut list of a day."""
-    return Link(f"Cut list, {weekday_and_day(day.day)}", addresses.of_cut(day.day))
+    told = _("Cut list, {day}").format(day=weekday_and_day(day.day))
+    return Link(told, addresses.of_cut(day.day))
 
 
 def walking_order(bed: str) -> tuple[bool, list[tuple[bool, int, str]]]:
@@ -116,10 +119,10 @@ def missing_stems(day: CutDay) -> int:
 def _facts(day: CutDay, beds: Sequence[BedView], buckets: int) -> tuple[Fact, ...]:
     rows = [row for bed in beds for row in bed.rows]
     return (
-        Fact(f"{sum(row.count for row in rows)}", "stems to cut"),
-        Fact(f"{len(rows)}", "kinds"),
-        Fact(f"{len(beds)}", "beds"),
-        Fact(f"{buckets}", "buckets"),
+        Fact(f"{sum(row.count for row in rows)}", pgettext("label", "stems to cut")),
+        Fact(f"{len(rows)}", pgettext("label", "kinds")),
+        Fact(f"{len(beds)}", pgettext("label", "beds")),
+        Fact(f"{buckets}", pgettext("label", "buckets")),
     )
 
 
@@ -132,7 +135,7 @@ def _beds(
             by_bed.setdefault(catalogue.stem(cut.stem).bed, []).append(cut)
     for bed in sorted(by_bed, key=walking_order):
         cuts = sorted(by_bed[bed], key=lambda cut: catalogue.stem(cut.stem).name.casefold())
-        name = bed[:1].upper() + bed[1:] if bed else NO_BED
+        name = bed[:1].upper() + bed[1:] if bed else _(NO_BED)
         yield BedView(name, tuple(_row(catalogue, day, cut, buckets) for cut in cuts))
 
 
@@ -172,7 +175,10 @@ def buy_rows(catalogue: Catalogue, day: CutDay, dues: Sequence[Due]) -> tuple[Bu
         BuyRow(
             stem=stem_link(catalogue, stem),
             count=sum(counts.values()),
-            whose="; ".join(f"{count} for {name}" for name, count in counts.items()),
+            whose="; ".join(
+                _("{number} for {order}").format(number=count, order=name)
+                for name, count in counts.items()
+            ),
             each=to_the_cent(catalogue.stem(stem).bought or Decimal(0), house),
             together=to_the_cent(
                 sum(counts.values()) * (catalogue.stem(stem).bought or Decimal(0)), house

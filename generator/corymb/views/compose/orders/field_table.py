@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import pgettext
 from corymb.trade.cut import Cut
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.gets import given, left_over
@@ -16,27 +17,30 @@ from corymb.views.compose.orders.cut_words import careful_words, steps_words
 from corymb.views.compose.orders.cutting import walking_order
 from corymb.views.table import Cell, Table
 
-HEAD = (
-    "cut on",
-    "bed",
-    "stem",
-    "botanical",
-    "cut",
-    "really cut",
-    "steps",
-    "stage",
-    "careful",
-    "bought in",
-    "for",
-    "left over",
-)
-
 
 def field_table(catalogue: Catalogue, day: CutDay) -> Table:
     """The stems of a cutting day in the order of the walk."""
     cuts = [cut for cut in day.plan.cuts if cut.cut or cut.bought]
     cuts.sort(key=lambda cut: _place(catalogue, cut))
-    return Table(HEAD, tuple(_row(catalogue, day, cut) for cut in cuts))
+    return Table(head(), tuple(_row(catalogue, day, cut) for cut in cuts))
+
+
+def head() -> tuple[str, ...]:
+    """The names of its columns."""
+    return (
+        pgettext("column", "cut on"),
+        pgettext("column", "bed"),
+        pgettext("column", "stem"),
+        pgettext("column", "botanical"),
+        pgettext("column", "cut"),
+        pgettext("column", "really cut"),
+        pgettext("column", "steps"),
+        pgettext("column", "stage"),
+        pgettext("column", "careful"),
+        pgettext("column", "bought in"),
+        pgettext("column", "for"),
+        pgettext("column", "left over"),
+    )
 
 
 def _place(catalogue: Catalogue, cut: Cut) -> tuple[object, str]:

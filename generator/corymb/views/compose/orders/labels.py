@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from corymb.studio.values.number import plain
+from corymb.language import gettext as _
+from corymb.language import noted
+from corymb.language.locales import figures
 from corymb.trade.load.buckets import Filled
 from corymb.trade.orders.due import Due
 from corymb.views.compose import addresses
@@ -19,8 +21,8 @@ from corymb.views.pieces import Link
 ON_A_SHEET = 8
 """Labels on a side of A4, large enough to read across a cold room. House value, no source."""
 
-LEADS = "The code on each label opens the bench sheets of this order: {address}"
-NO_CODE = (
+LEADS = noted("The code on each label opens the bench sheets of this order: {address}")
+NO_CODE = noted(
     "Write under `staff_url` in mkdocs.yml where your people open this site, and each label gets "
     "a code that opens the bench sheets on their phone."
 )
@@ -37,9 +39,9 @@ def labels_view(catalogue: Catalogue, due: Due, staff_url: str) -> LabelsView:
     return LabelsView(
         head=head_of(due),
         order=order_link(due),
-        bench=Link("Bench sheets", bench),
+        bench=Link(_("Bench sheets"), bench),
         code=code_of(address) if staff_url else None,
-        told=LEADS.format(address=address) if staff_url else NO_CODE,
+        told=_(LEADS).format(address=address) if staff_url else _(NO_CODE),
         sheets=tuple(_sheets(labels)),
     )
 
@@ -51,9 +53,9 @@ def _sheets(labels: tuple[LabelView, ...]) -> Iterator[tuple[LabelView, ...]]:
 
 def _labels(catalogue: Catalogue, due: Due) -> Iterable[LabelView]:
     buckets = packed_for(catalogue, due).buckets
-    cut = f"Cut {mornings_of(cut_for(catalogue, due).cut_on(due))}"
+    cut = _("Cut {days}").format(days=mornings_of(cut_for(catalogue, due).cut_on(due)))
     for number, bucket in enumerate(buckets.all, 1):
-        goes = "To the bench" if number <= len(buckets.bench) else "Goes as it stands"
+        goes = _("To the bench") if number <= len(buckets.bench) else _("Goes as it stands")
         yield LabelView(
             number=number,
             of=len(buckets.all),
@@ -66,11 +68,16 @@ def _labels(catalogue: Catalogue, due: Due) -> Iterable[LabelView]:
             goes=goes,
             stands=_stands(bucket),
             hours=max(catalogue.stem(p.lot.stem).conditioning.hours for p in bucket.parts),
-            water="" if bucket.dry else f"{plain(bucket.kind.water_litres)} L",
+            water="" if bucket.dry else litres(bucket.kind.water_litres),
         )
+
+
+def litres(water: float) -> str:
+    """`5 L`."""
+    return _("{number} L").format(number=figures(water))
 
 
 def _stands(bucket: Filled) -> str:
     if bucket.dry:
-        return "no water"
-    return "" if bucket.stands else "too long to stand alone: hold them up"
+        return _("no water")
+    return "" if bucket.stands else _("too long to stand alone: hold them up")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from corymb.language import gettext as _
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.orders.due import Due, DueLine
@@ -14,6 +15,7 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.images import images_of
 from corymb.views.compose.orders.cuts import has_papers
 from corymb.views.compose.orders.planned import planned_view
+from corymb.views.compose.trade_words import size_words
 from corymb.views.orders import OrderLineView
 from corymb.views.pieces import Link
 from corymb.views.season import AnswerView
@@ -45,7 +47,7 @@ def _bench(catalogue: Catalogue, due: Due, line: DueLine) -> Link | None:
     """Its bench sheet, where the cut is planned."""
     if not has_papers(catalogue, due):
         return None
-    return Link("Bench sheet", addresses.of_bench(due.id, line.number))
+    return Link(_("Bench sheet"), addresses.of_bench(due.id, line.number))
 
 
 def best_then(then: LineThen) -> Best:
@@ -57,18 +59,27 @@ def leaves_words(line: DueLine) -> str:
     """The size, where it isn't the regular one, and how it leaves: `small, in buckets`."""
     piece = line.piece
     words = [
-        piece.size if piece.size != REGULAR else "",
-        "in buckets" if piece.in_buckets else "",
-        "from the mix" if piece.from_the_mix else "",
+        size_words(piece.size) if piece.size != REGULAR else "",
+        _("in buckets") if piece.in_buckets else "",
+        _("from the mix") if piece.from_the_mix else "",
     ]
     return ", ".join(filter(None, words))
 
 
 def line_words(catalogue: Catalogue, line: DueLine) -> str:
     """`12 Hedgerow jar: Later in the year, small, in buckets`."""
-    leaves = leaves_words(line)
+    return number_of(line.quantity, piece_words(catalogue, line))
+
+
+def number_of(number: int, what: str) -> str:
+    """So many pieces, what they are told already: `12 Hedgerow jar, small`."""
+    return _("{number} {what}").format(number=number, what=what)
+
+
+def piece_words(catalogue: Catalogue, line: DueLine) -> str:
+    """`Hedgerow jar: Later in the year, small, in buckets`."""
     name = look_name(catalogue, line.piece.look)
-    return f"{line.quantity} {name}{f', {leaves}' if leaves else ''}"
+    return ", ".join(filter(None, [name, leaves_words(line)]))
 
 
 def _instead(catalogue: Catalogue, due: Due, best: Best) -> AnswerView | None:

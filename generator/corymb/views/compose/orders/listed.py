@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import timedelta
 
+from corymb.language import gettext as _
+from corymb.language import ngettext
 from corymb.studio.models import StandingOrder
-from corymb.studio.saying import counted
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.orders.due import Due
 from corymb.trade.orders.laid_out import thin_weeks
@@ -16,8 +17,10 @@ from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.lines import line_words
 from corymb.views.compose.orders.order import week_link
+from corymb.views.compose.orders.repeats import repeats_words
 from corymb.views.compose.orders.shown import shown_dues, timed_due
 from corymb.views.compose.orders.when import day_in_full, day_span
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.orders import OrderRow, OrdersView, StandingRow
 from corymb.views.pieces import Link
 
@@ -49,7 +52,7 @@ def order_row(catalogue: Catalogue, due: Due) -> OrderRow:
         week=week_link(due),
         what=tuple(line_words(catalogue, line) for line in due.lines),
         place=due.order.where.place,
-        handover=due.order.handover,
+        handover=trade_word("handover", due.order.handover),
         warns=warns_of(catalogue, due),
     )
 
@@ -65,14 +68,18 @@ def _warns(of_due: Timed) -> Iterator[str]:
     states = [line.answer.state for line in of_due.lines]
     never, swapped = states.count("none"), states.count("swaps")
     if never:
-        yield f"{counted(never, 'look', 'looks')} can't be made then"
+        told = ngettext(
+            "{number} look can't be made then", "{number} looks can't be made then", never
+        )
+        yield told.format(number=never)
     if swapped:
-        yield f"{counted(swapped, 'look', 'looks')} with swaps"
+        told = ngettext("{number} look with swaps", "{number} looks with swaps", swapped)
+        yield told.format(number=swapped)
     kinds = {flag.kind for flag in of_due.timeline.flags}
     if "too late" in kinds:
-        yield "late"
+        yield _("late")
     if "vase life" in kinds:
-        yield "some stems don't keep so long"
+        yield _("some stems don't keep so long")
 
 
 def _is_near(catalogue: Catalogue, due: Due) -> bool:
@@ -91,7 +98,7 @@ def _standing_row(catalogue: Catalogue, known_as: str, order: StandingOrder) -> 
     ]
     return StandingRow(
         order=Link(order.name, addresses.of_standing(known_as)),
-        repeats=str(order.repeats),
+        repeats=repeats_words(order.repeats),
         runs=day_span(order.from_, order.until),
         next_visit=_next_link(catalogue, known_as) if after else None,
         thin=len(thin_weeks(ahead)),

@@ -4,16 +4,20 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from corymb.studio.saying import counted
-from corymb.studio.values.number import plain
+from corymb.language import gettext as _
+from corymb.language import ngettext, noted
+from corymb.language.locales import rounded
+from corymb.studio.models import StudioFile
 from corymb.trade.load.lifting import lift_words
 from corymb.trade.load.telling import trimming_words
 from corymb.trade.load.trips import LoadSpace, Trip
 from corymb.trade.orders.due import Due
 from corymb.trade.orders.packed import Item, Packed
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.lengths import length_words
 from corymb.views.compose.orders.brief import brief_of
 from corymb.views.compose.orders.cuts import packed_for
+from corymb.views.compose.orders.labels import litres
 from corymb.views.compose.orders.numbered import ranges
 from corymb.views.compose.orders.packing import (
     head_of,
@@ -29,23 +33,23 @@ DRAWN_MM = 116
 
 SCALES = (5, 10, 15, 20, 25, 30, 40, 50, 100)
 
-TOOLS = "Snips, a cloth, a watering can, a sheet for the floor and a sack for what comes off"
+TOOLS = noted("Snips, a cloth, a watering can, a sheet for the floor and a sack for what comes off")
 """Common practice, no source."""
 
-UNWEIGHED = (
+UNWEIGHED = noted(
     "What a vessel weighs isn't known: try each piece before you lift it, share the weight, follow "
     "your local rules, and ask a qualified person."
 )
 
 LOADING = (
-    "Number 1 goes in first, by the seats; the highest number last, by the doors.",
-    "Unload the other way round, from the doors in.",
-    "Wedge what could slide or tip: crates, rolled towels, battens across the floor.",
+    noted("Number 1 goes in first, by the seats; the highest number last, by the doors."),
+    noted("Unload the other way round, from the doors in."),
+    noted("Wedge what could slide or tip: crates, rolled towels, battens across the floor."),
 )
 RECKONED = (
-    "Pieces are reckoned as round things as wide as they are: long troughs stand closer.",
-    "Spare of what is made up stays behind; spare of what goes in buckets goes with it.",
-    "Weights hold water and stems. A vessel's own weight comes on top.",
+    noted("Pieces are reckoned as round things as wide as they are: long troughs stand closer."),
+    noted("Spare of what is made up stays behind; spare of what goes in buckets goes with it."),
+    noted("Weights hold water and stems. A vessel's own weight comes on top."),
 )
 
 
@@ -65,10 +69,10 @@ def load_sheet_view(catalogue: Catalogue, due: Due) -> LoadSheetView:
         floor=_floor(space) if space else None,
         trips=tuple(_trips(catalogue, due, pack)),
         listed=() if space else tuple(_groups(catalogue, due, pack, every)),
-        before=tuple(_before(pack)),
-        order_of_loading=LOADING if space and pack.items else (),
+        before=tuple(_before(pack, catalogue.studio.house)),
+        order_of_loading=tuple(map(_, LOADING)) if space and pack.items else (),
         lifting=_lifting(pack.items),
-        reckoned=RECKONED if pack.items else (),
+        reckoned=tuple(map(_, RECKONED)) if pack.items else (),
     )
 
 
@@ -97,7 +101,7 @@ def _trips(catalogue: Catalogue, due: Due, pack: Packed) -> Iterator[TripView]:
                 for n, i in enumerate(in_turn(trip), 1)
             ),
             groups=tuple(_groups(catalogue, due, pack, turn)),
-            kg=f"{sum(item.kg for _, item in turn):.0f} kg",
+            kg=_kg(sum(item.kg for __, item in turn), 0),
         )
 
 
@@ -111,40 +115,53 @@ def _groups(
     for what, found in alike.items():
         item = found[0][1]
         yield GroupView(
-            numbers=ranges([number for number, _ in found]),
+            numbers=ranges([number for number, __ in found]),
             count=len(found),
             what=what,
-            stands=f"{plain(round(item.upright.tall_cm))} cm",
-            kg=f"{item.kg:.1f} kg" if item.kg else "",
+            stands=length_words(round(item.upright.tall_cm), catalogue.studio.house),
+            kg=_kg(item.kg, 1) if item.kg else "",
         )
+
+
+def _kg(kg: float, places: int) -> str:
+    return _("{number} kg").format(number=rounded(kg, places))
 
 
 def to_take(catalogue: Catalogue, due: Due, pack: Packed) -> Iterator[str]:
     """What goes along beside flowers, to set out and to make up what is made there."""
     if due.order.handover != "delivery" or not (pack.items or pack.boxed):
         return
-    yield TOOLS
+    yield _(TOOLS)
     for line in due.lines:
         if line.number in pack.there:
             yield from sundry_words(catalogue, line)
             water = line.piece.recipe.vessel.water
             if water:
-                yield f"{plain(water.litres * line.quantity)} L of water for the vessels, in cans"
+                told = _("{litres} of water for the vessels, in cans")
+                yield told.format(litres=litres(water.litres * line.quantity))
 
 
-def _before(pack: Packed) -> Iterator[str]:
+def _before(pack: Packed, house: StudioFile) -> Iterator[str]:
     """What is to be seen to before anything goes in: heights first."""
     if not pack.load or not pack.items:
         return
     space = pack.load.space
     tallest = round(max(item.upright.tall_cm for item in pack.items))
-    yield f"The tallest stands {tallest} cm; the {space.name} is {plain(space.high_cm)} cm inside."
+    told = _("The tallest stands {tallest}; the {vehicle} is {high} inside.")
+    tall, high = length_words(tallest, house), length_words(space.high_cm, house)
+    yield told.format(tallest=tall, vehicle=space.name, high=high)
     if trimming := trimming_words(pack.load):
         yield trimming
     left = [*pack.load.too_tall, *pack.load.too_wide]
     if left:
-        things = counted(len(left), "thing doesn't", "things don't")
-        yield f"{things} go in upright: lay long stems flat in damp paper, or take more room."
+        told = ngettext(
+            "{number} thing doesn't go in upright: lay long stems flat in damp paper, or take more "
+            "room.",
+            "{number} things don't go in upright: lay long stems flat in damp paper, or take more "
+            "room.",
+            len(left),
+        )
+        yield told.format(number=len(left))
 
 
 def _lifting(items: Sequence[Item]) -> str:
@@ -152,6 +169,6 @@ def _lifting(items: Sequence[Item]) -> str:
     if not items:
         return ""
     buckets = [item.kg for item in items if item.how in ("bucket", "hand-tie") and item.kg]
-    rest = UNWEIGHED if len(buckets) < len(items) else ""
-    words = lift_words(max(buckets), what="The heaviest bucket") if buckets else ""
+    rest = _(UNWEIGHED) if len(buckets) < len(items) else ""
+    words = lift_words(max(buckets), heaviest=True) if buckets else ""
     return f"{words} {rest}".strip()

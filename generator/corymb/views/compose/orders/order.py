@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from corymb.language import gettext as _
+from corymb.language import ngettext, pgettext
 from corymb.studio.models import Order
 from corymb.studio.models.order import OrderBase
 from corymb.trade.orders.due import Due
@@ -9,6 +11,7 @@ from corymb.trade.orders.gets import given
 from corymb.trade.orders.timed import Timed
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.durations import time_words
 from corymb.views.compose.light_told import order_light
 from corymb.views.compose.money import money_view
 from corymb.views.compose.orders.cautions import cautions_for, hot_advice
@@ -19,8 +22,9 @@ from corymb.views.compose.orders.ordering import order_in
 from corymb.views.compose.orders.packing import load_view, papers_of
 from corymb.views.compose.orders.shown import timed_due
 from corymb.views.compose.orders.timeline import timeline_view, work_view
-from corymb.views.compose.orders.when import day_in_full, days_away, hours_words, long_time
+from corymb.views.compose.orders.when import day_in_full, days_away, hours_words
 from corymb.views.compose.reality import reality_view
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.orders import OrderView
 from corymb.views.pieces import Fact, Link
 
@@ -53,32 +57,34 @@ def order_view(catalogue: Catalogue, due: Due) -> OrderView:
 
 def week_link(due: Due) -> Link:
     """The week it is wanted in."""
-    return Link(f"week {due.week.week}", addresses.of_week(str(due.week)))
+    return Link(_("week {week}").format(week=due.week.week), addresses.of_week(str(due.week)))
 
 
 def order_facts(order: OrderBase) -> tuple[Fact, ...]:
     """What was written down of an order: where, how it gets there, whose it is, notes."""
     client = order.client
     facts = (
-        Fact(order.where.place, "Where"),
-        Fact(f"{order.where.setting}, {_light(order)}", "Setting and light"),
-        Fact(_handover(order), "Handing over"),
-        Fact(client.name, "Client"),
-        Fact(client.email or "", "Write to"),
-        Fact(client.phone, "Call"),
-        Fact(order.notes, "Notes"),
-        Fact(order.learnt, "Learnt"),
+        Fact(order.where.place, _("Where")),
+        Fact(_setting(order), _("Setting and light")),
+        Fact(_handover(order), _("Handing over")),
+        Fact(client.name, _("Client")),
+        Fact(client.email or "", _("Write to")),
+        Fact(client.phone, _("Call")),
+        Fact(order.notes, _("Notes")),
+        Fact(order.learnt, _("Learnt")),
     )
     return tuple(fact for fact in facts if fact.value)
 
 
 def _facts(catalogue: Catalogue, due: Due, of_due: Timed) -> tuple[Fact, ...]:
     pieces = sum(line.quantity for line in due.lines)
+    # L10N: a label below a number of pieces.
+    label = ngettext("piece", "pieces", pieces)
     facts = [
-        Fact(hours_words(of_due.hours) if due.order.hours else "", "in use"),
-        Fact(f"{pieces}", "piece" if pieces == 1 else "pieces"),
-        Fact(f"{stems_for(catalogue, due, of_due)}", "stems, spare among them"),
-        Fact(long_time(of_due.minutes) if of_due.minutes else "", "to make, by one"),
+        Fact(hours_words(of_due.hours) if due.order.hours else "", _("in use")),
+        Fact(f"{pieces}", label),
+        Fact(f"{stems_for(catalogue, due, of_due)}", _("stems, spare among them")),
+        Fact(time_words(of_due.minutes) if of_due.minutes else "", _("to make, by one")),
     ]
     return tuple(fact for fact in facts if fact.value)
 
@@ -90,19 +96,24 @@ def stems_for(catalogue: Catalogue, due: Due, of_due: Timed) -> int:
     return sum(given(cut_for(catalogue, due), due.id).values())
 
 
-def _light(order: OrderBase) -> str:
-    return "by candle" if order.where.light == "candle" else order.where.light
+def _setting(order: OrderBase) -> str:
+    """`indoors, by candle`."""
+    where = order.where
+    light = trade_word("light", where.light)
+    if where.light == "candle":
+        light = pgettext("light", "by candle")
+    return f"{trade_word('setting', where.setting)}, {light}"
 
 
 def _handover(order: OrderBase) -> str:
-    words = "The client collects" if order.handover == "collection" else "We deliver"
+    words = _("The client collects") if order.handover == "collection" else _("We deliver")
     return f"{words}, {order.vehicle}" if order.vehicle else words
 
 
 def _afterwards(due: Due) -> tuple[Fact, ...]:
     if not isinstance(due.order, Order) or due.order.minutes is None:
         return ()
-    return (Fact(long_time(due.order.minutes), "Making really took"),)
+    return (Fact(time_words(due.order.minutes), _("Making really took")),)
 
 
 def _standing(catalogue: Catalogue, due: Due) -> Link | None:

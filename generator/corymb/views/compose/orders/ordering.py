@@ -6,7 +6,8 @@ from collections import Counter
 from collections.abc import Sequence
 from datetime import date, timedelta
 
-from corymb.studio.saying import and_list
+from corymb.language import gettext as _
+from corymb.language.locales import and_list
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.due import Due
 from corymb.views.compose.catalogue import Catalogue
@@ -43,4 +44,5 @@ def order_words(catalogue: Catalogue, day: CutDay, dues: Sequence[Due]) -> str:
     names = [
         f"{count} {catalogue.stem(stem).name}" for stem, count in sorted(counts.items()) if count
     ]
-    return f"Order in by {weekday_and_day(order_by(day.day))}: {and_list(names)}."
+    told = _("Order in by {day}: {stems}.")
+    return told.format(day=weekday_and_day(order_by(day.day)), stems=and_list(names))

@@ -5,7 +5,8 @@ From then on the beds speak, and not the calendar.
 
 from __future__ import annotations
 
-from corymb.studio.saying import counted
+from corymb.language import gettext as _
+from corymb.language import ngettext
 from corymb.trade.orders.as_cut import as_cut, stems_of
 from corymb.trade.orders.due import Due, DueLine
 from corymb.views.compose.catalogue import Catalogue
@@ -33,6 +34,8 @@ def planned_view(catalogue: Catalogue, due: Due, line: DueLine) -> PlannedView:
 
 def _words(short: int, swaps: bool, counted_by_walk: bool) -> str:
     if short:
-        return f"{counted(short, 'stem is', 'stems are')} missing"
-    how = "With swaps" if swaps else "As pictured"
-    return f"{how}, by the walk" if counted_by_walk else how
+        told = ngettext("{number} stem is missing", "{number} stems are missing", short)
+        return told.format(number=short)
+    if counted_by_walk:
+        return _("With swaps, by the walk") if swaps else _("As pictured, by the walk")
+    return _("With swaps") if swaps else _("As pictured")

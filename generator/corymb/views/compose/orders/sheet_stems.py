@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from corymb.language import gettext as _
+from corymb.language import noted, pgettext
 from corymb.trade.cut import Fill
 from corymb.trade.load.buckets import Filled as Bucket
 from corymb.trade.orders.as_cut import Met
@@ -18,6 +20,9 @@ from corymb.views.compose.wording import number, sentence
 from corymb.views.papers import RoleStems, SheetStem
 
 ROLES = ("depth", "light", "accent")
+FROM_THE_MIX = noted("Cut them too, or let the other pieces go without.")
+ESSENTIAL = noted("Always in it, so buy it in or ring the client.")
+LIGHTER = noted("Make it lighter, or buy it in.")
 
 
 def words_as_made(catalogue: Catalogue, line: DueLine, mets: Sequence[Met]) -> Words:
@@ -63,7 +68,9 @@ def role_stems(
 def share(count: int, pieces: int) -> str:
     """How many go into one piece: `5`, or `4 or 5` where it doesn't come out even."""
     least, over = divmod(count, pieces)
-    return f"{least} or {least + 1}" if over else f"{least}"
+    if not over:
+        return f"{least}"
+    return pgettext("stems", "{number} or {more}").format(number=least, more=least + 1)
 
 
 def swap_words(catalogue: Catalogue, mets: Sequence[Met], day: CutDay) -> Iterator[str]:
@@ -73,9 +80,11 @@ def swap_words(catalogue: Catalogue, mets: Sequence[Met], day: CutDay) -> Iterat
         going = catalogue.stem(met.line.stem).name
         for fill in met.stand_ins:
             coming = catalogue.stem(fill.stem).name
-            why = "too few of it stand" if standing.get(met.line.stem) else "none of it stands"
-            reasons = f" {sentence('; '.join(fill.why))}" if fill.why else ""
-            yield f"{fill.count} {coming} in place of {fill.of} {going}: {why} then.{reasons}"
+            told = _("{number} {stem} in place of {of} {other}: none of it stands then.")
+            if standing.get(met.line.stem):
+                told = _("{number} {stem} in place of {of} {other}: too few of it stand then.")
+            words = told.format(number=fill.count, stem=coming, of=fill.of, other=going)
+            yield " ".join([words, *([sentence("; ".join(fill.why))] if fill.why else [])])
 
 
 def missing_words(catalogue: Catalogue, mets: Sequence[Met], mixed: bool) -> Iterator[str]:
@@ -83,16 +92,10 @@ def missing_words(catalogue: Catalogue, mets: Sequence[Met], mixed: bool) -> Ite
     short: dict[str, list[str]] = {}
     for met in mets:
         if met.short:
-            mends = "cut them too, or let the other pieces go without" if mixed else _mends(met)
+            mends = FROM_THE_MIX if mixed else ESSENTIAL if met.line.essential else LIGHTER
             short.setdefault(mends, []).append(f"{met.short} {catalogue.stem(met.line.stem).name}")
     for mends, names in short.items():
-        yield f"{'; '.join(names)}. {sentence(mends)}"
-
-
-def _mends(met: Met) -> str:
-    if met.line.essential:
-        return "always in it, so buy it in or ring the client"
-    return "make it lighter, or buy it in"
+        yield f"{'; '.join(names)}. {_(mends)}"
 
 
 def _stem(
@@ -100,7 +103,9 @@ def _stem(
 ) -> SheetStem:
     stem, line = catalogue.stem(fill.stem), met.line
     own = fill.stem == line.stem
-    instead = f"in place of {share(fill.of, pieces)} {catalogue.stem(line.stem).name}"
+    instead = _("in place of {number} {stem}").format(
+        number=share(fill.of, pieces), stem=catalogue.stem(line.stem).name
+    )
     return SheetStem(
         name=stem.name,
         hex=stem.main_colour.hex,
@@ -109,5 +114,6 @@ def _stem(
         each=share(fill.count, pieces),
         all=fill.count,
         note=line.note if own else instead,
+        key=f"{line.role} {fill.stem} for {line.stem}",
         stands=standing_in(fill.stem, buckets),
     )

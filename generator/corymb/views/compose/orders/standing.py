@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from corymb.language import gettext as _
 from corymb.studio.models import StandingOrder
 from corymb.trade.orders.due import Due
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.order import order_facts
+from corymb.views.compose.orders.repeats import repeats_words
 from corymb.views.compose.orders.shown import shown_dues
 from corymb.views.compose.orders.thin import thin_views
 from corymb.views.compose.orders.visits import months_of, sent_views
@@ -21,7 +23,7 @@ def standing_view(catalogue: Catalogue, standing_id: str) -> StandingView:
     ahead = coming_visits(catalogue, standing_id)
     return StandingView(
         name=order.name,
-        repeats=str(order.repeats),
+        repeats=repeats_words(order.repeats),
         facts=_facts(order),
         told=order_facts(order),
         rotation=tuple(_recipe(catalogue, recipe_id) for recipe_id in order.rotation),
@@ -40,8 +42,8 @@ def coming_visits(catalogue: Catalogue, standing_id: str) -> list[Due]:
 
 def _facts(order: StandingOrder) -> tuple[Fact, ...]:
     facts = (
-        Fact(day_span(order.from_, order.until), "Runs"),
-        Fact(hours_words(order.hours) if order.hours else "", "In use"),
+        Fact(day_span(order.from_, order.until), _("Runs")),
+        Fact(hours_words(order.hours) if order.hours else "", _("In use")),
     )
     return tuple(fact for fact in facts if fact.value)
 

@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from datetime import date
 
-from corymb.studio.words import MONTHS
+from corymb.language import gettext as _
+from corymb.language import noted
+from corymb.language.locales import date_words
 from corymb.trade.looks import Look
 from corymb.trade.orders.due import Due
 from corymb.trade.orders.thin_spells import ThinSpell, thin_spells
@@ -18,9 +20,9 @@ from corymb.views.orders import ThinView
 from corymb.views.pieces import Link
 
 WHY = {
-    "nothing": "Nothing of the rotation can be made.",
-    "one": "Only {look} can be made, so it may come twice running.",
-    "touch and go": "{look} is touch and go.",
+    "nothing": noted("Nothing of the rotation can be made."),
+    "one": noted("Only {look} can be made, so it may come twice running."),
+    "touch and go": noted("{look} is touch and go."),
 }
 
 
@@ -37,7 +39,7 @@ def _thin(catalogue: Catalogue, spell: ThinSpell) -> ThinView:
     nearest = spell.nearest
     return ThinView(
         when=_when(spell.laid[0].visit.day, spell.laid[-1].visit.day),
-        why=WHY[spell.why].format(look=look),
+        why=_(WHY[spell.why]).format(look=look),
         surer=_links(catalogue, spell.surer),
         helps=_links(catalogue, spell.helps),
         nearest=_link(catalogue, nearest.look) if nearest else None,
@@ -50,7 +52,7 @@ def _thin(catalogue: Catalogue, spell: ThinSpell) -> ThinView:
 def _when(first: date, last: date) -> str:
     """`22 September 2026`, or `from 3 to 24 November 2026`."""
     if first == last:
-        return f"{first.day} {MONTHS[first.month - 1]} {first.year}"
+        return date_words(first)
     span = day_span(first, last)
     return span[0].upper() + span[1:]
 

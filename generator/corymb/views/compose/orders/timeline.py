@@ -5,22 +5,25 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import date, datetime, timedelta
 
-from corymb.studio.saying import counted
+from corymb.language import gettext as _
+from corymb.language import ngettext, noted, pgettext
+from corymb.language.locales import clock_words, weekday_and_number
 from corymb.trade.hours.people import Share
-from corymb.trade.hours.timeline import Step
+from corymb.trade.hours.timeline import Name, Step
 from corymb.trade.orders.due import Due
 from corymb.trade.orders.timed import Timed
 from corymb.views.compose.catalogue import Catalogue
-from corymb.views.compose.orders.lines import line_words
-from corymb.views.compose.orders.when import long_time, short_day, weekday_and_day, work_span
+from corymb.views.compose.durations import days_words, time_words
+from corymb.views.compose.orders.lines import number_of, piece_words
+from corymb.views.compose.orders.when import weekday_and_day, work_span
 from corymb.views.orders import StepView, TimelineView, WorkerView, WorkView
 
 STEPS = {
-    "cut": "Cut",
-    "condition": "Condition",
-    "make": "Make",
-    "hand over": "Hand over",
-    "use": "In use",
+    "cut": noted("Cut"),
+    "condition": noted("Condition"),
+    "make": noted("Make"),
+    "hand over": noted("Hand over"),
+    "use": noted("In use"),
 }
 
 WIDE = 1000
@@ -35,7 +38,7 @@ def timeline_view(catalogue: Catalogue, due: Due, of_due: Timed) -> TimelineView
     steps = of_due.timeline.steps
     days = _days(steps[0].start.date(), steps[-1].end.date())
     return TimelineView(
-        days=tuple(short_day(day) for day in days),
+        days=tuple(weekday_and_number(day) for day in days),
         steps=tuple(_step(step, days) for step in steps),
         flags=tuple(flags_of(catalogue, of_due)),
         note=_note(due, of_due),
@@ -47,20 +50,24 @@ def flags_of(catalogue: Catalogue, of_due: Timed) -> Iterator[str]:
     flags = of_due.timeline.flags
     yield from (flag.words for flag in flags if flag.kind == "too late")
     if of_due.too_much:
-        yield "This is more than a fortnight's work for the people you have: nothing keeps so long."
+        yield _(
+            "This is more than a fortnight's work for the people you have: nothing keeps so long."
+        )
     short = [catalogue.stem(flag.stem) for flag in flags if flag.kind == "vase life"]
     if short:
         short.sort(key=lambda stem: (stem.vase_life.fewest, stem.name))
-        keep = "; ".join(f"{stem.name}, {stem.vase_life}" for stem in short)
-        yield (
-            f"Wanted for {_wanted(of_due)}, and may not keep so long: {keep}. "
-            f"Change {'them' if len(short) > 1 else 'it'} in between, or take what keeps longer."
+        keep = "; ".join(f"{stem.name}, {days_words(stem.vase_life)}" for stem in short)
+        change = ngettext(
+            "Change it in between, or take what keeps longer.",
+            "Change them in between, or take what keeps longer.",
+            len(short),
         )
+        yield f"{_wanted(of_due, keep)} {change}"
 
 
 def work_view(catalogue: Catalogue, due: Due, of_due: Timed) -> WorkView:
     """How long making takes, for one and for the studio's people, and what each makes."""
-    names = {f"{line.number}": line_words(catalogue, line) for line in due.lines}
+    names = {f"{line.number}": piece_words(catalogue, line) for line in due.lines}
     return WorkView(
         words=tuple(_work_words(catalogue, of_due)),
         people=tuple(_worker(share, names) for share in of_due.shares if share.pieces),
@@ -74,13 +81,18 @@ def _days(first: date, last: date) -> list[date]:
 def _step(step: Step, days: list[date]) -> StepView:
     start, end = _place(step.start, days), _place(step.end, days)
     return StepView(
-        name=STEPS[step.name],
+        name=step_name(step.name),
         day=weekday_and_day(step.start.date()),
         hours=work_span(step.start, step.end),
         note=step.note,
         start=min(start, WIDE - SHORTEST),
         length=max(end - start, SHORTEST),
     )
+
+
+def step_name(name: Name) -> str:
+    """What a step is called at the head of its line."""
+    return _(STEPS[name])
 
 
 def _place(at: datetime, days: list[date]) -> int:
@@ -90,47 +102,72 @@ def _place(at: datetime, days: list[date]) -> int:
 
 
 def _note(due: Due, of_due: Timed) -> str:
-    told = "" if due.order.hours else "The order gives no hours; these are reckoned back from "
-    note = f"{told}{of_due.hours.start:%H:%M}." if told else ""
-    visit = due.next_visit
-    until = f"It has to keep until the next visit, on {weekday_and_day(visit)}." if visit else ""
-    return " ".join(filter(None, [note, until]))
+    notes = []
+    if not due.order.hours:
+        told = _("The order gives no hours; these are reckoned back from {hour}.")
+        notes.append(told.format(hour=clock_words(of_due.hours.start)))
+    if due.next_visit:
+        told = _("It has to keep until the next visit, on {day}.")
+        notes.append(told.format(day=weekday_and_day(due.next_visit)))
+    return " ".join(notes)
 
 
-def _wanted(of_due: Timed) -> str:
-    """How long flowers have to keep, from the first cut: `10 days, to 22 September`."""
+def _wanted(of_due: Timed, keep: str) -> str:
+    """How long flowers have to keep, from the first cut, and which may not."""
     until = of_due.keeps_until
-    days = counted(of_due.days, "day", "days")
-    return f"{days}, to {weekday_and_day(until.date())} at {until:%H:%M}"
+    told = ngettext(
+        "Wanted for {number} day, to {day} at {hour}, and may not keep so long: {stems}.",
+        "Wanted for {number} days, to {day} at {hour}, and may not keep so long: {stems}.",
+        of_due.days,
+    )
+    return told.format(
+        number=of_due.days,
+        day=weekday_and_day(until.date()),
+        hour=clock_words(until),
+        stems=keep,
+    )
 
 
 def _work_words(catalogue: Catalogue, of_due: Timed) -> Iterator[str]:
     people = catalogue.studio.house.work.people
     if of_due.stems:
-        yield (
-            f"{counted(of_due.stems, 'stem', 'stems')} to cut, spare among them: "
-            f"{long_time(of_due.cut_minutes)} for one person."
+        told = ngettext(
+            "{number} stem to cut, spare among them: {time} for one person.",
+            "{number} stems to cut, spare among them: {time} for one person.",
+            of_due.stems,
         )
+        yield told.format(number=of_due.stems, time=time_words(of_due.cut_minutes))
     if not of_due.minutes:
         return
-    alone, helper = long_time(of_due.minutes), long_time(of_due.helper_minutes)
-    yield f"Making: {alone} for one practised hand, {helper} for a helper."
-    if of_due.people is None:
-        yield "No number of people is done with it in one day: spread it over several."
-    else:
-        needed = "one person is" if of_due.people == 1 else f"{of_due.people} people are"
-        yield f"To be done in a day, {needed} enough."
+    told = _("Making: {alone} for one practised hand, {helper} for a helper.")
+    yield told.format(alone=time_words(of_due.minutes), helper=time_words(of_due.helper_minutes))
+    yield _people_words(of_due.people)
     if sum(bool(share.pieces) for share in of_due.shares) > 1:
         longest = max(share.minutes for share in of_due.shares)
-        yield f"The {people} of you are done after {long_time(longest)} at the bench."
+        told = ngettext(
+            "The {number} of you are done after {time} at the bench.",
+            "The {number} of you are done after {time} at the bench.",
+            people,
+        )
+        yield told.format(number=people, time=time_words(longest))
+
+
+def _people_words(people: int | None) -> str:
+    if people is None:
+        return _("No number of people is done with it in one day: spread it over several.")
+    if people == 1:
+        return _("To be done in a day, one person is enough.")
+    told = ngettext(
+        "To be done in a day, {number} person is enough.",
+        "To be done in a day, {number} people are enough.",
+        people,
+    )
+    return told.format(number=people)
 
 
 def _worker(share: Share, names: dict[str, str]) -> WorkerView:
-    makes = tuple(_share_words(names[job], count) for job, count in share.pieces)
-    who = "Practised hand" if share.hand.name == "experienced" else "Helper"
-    return WorkerView(who, makes, long_time(share.minutes))
-
-
-def _share_words(words: str, count: int) -> str:
-    """A line's words with the number of pieces that one person makes of it."""
-    return f"{count} {words.partition(' ')[2]}"
+    makes = tuple(number_of(count, names[job]) for job, count in share.pieces)
+    who = pgettext("hand", "Helper")
+    if share.hand.name == "experienced":
+        who = pgettext("hand", "Practised hand")
+    return WorkerView(who, makes, time_words(share.minutes))

@@ -6,9 +6,10 @@ from collections.abc import Iterable, Iterator
 from datetime import date
 from itertools import groupby, islice
 
+from corymb.language import gettext as _
+from corymb.language import ngettext, noted
+from corymb.language.locales import month_of_year
 from corymb.studio.models import Order
-from corymb.studio.saying import counted
-from corymb.studio.words import MONTHS
 from corymb.trade.looks import Look, look_by_id
 from corymb.trade.orders.due import Due
 from corymb.trade.orders.laid_out import LaidOut
@@ -19,15 +20,15 @@ from corymb.views.compose.answers import answer_view, look_name
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.lines import best_then
 from corymb.views.compose.orders.shown import shown_dues
-from corymb.views.compose.orders.when import weekday_and_day
+from corymb.views.compose.orders.when import day_in_full, weekday_and_day
 from corymb.views.orders import SentView, VisitMonth, VisitView
 from corymb.views.pieces import Link
 
 THIN = {
     "": "",
-    "nothing": "nothing of the rotation stands",
-    "one": "no other to choose from",
-    "touch and go": "touch and go",
+    "nothing": noted("nothing of the rotation stands"),
+    "one": noted("no other to choose from"),
+    "touch and go": noted("touch and go"),
 }
 
 LATEST = 10
@@ -36,9 +37,9 @@ LATEST = 10
 
 def months_of(catalogue: Catalogue, dues: Iterable[Due]) -> Iterator[VisitMonth]:
     """The visits month by month."""
-    for (year, month), visits in groupby(dues, key=lambda due: (due.day.year, due.day.month)):
+    for first, visits in groupby(dues, key=lambda due: due.day.replace(day=1)):
         views = tuple(visit_view(catalogue, due) for due in visits)
-        yield VisitMonth(f"{MONTHS[month - 1]} {year}", views)
+        yield VisitMonth(month_of_year(first), views)
 
 
 def visit_view(catalogue: Catalogue, due: Due) -> VisitView:
@@ -52,7 +53,7 @@ def visit_view(catalogue: Catalogue, due: Due) -> VisitView:
         how=answer,
         sure=best.sure,
         choice=_choice(due.laid) if due.laid else "",
-        thin=THIN[due.laid.thin] if due.laid else "",
+        thin=_(THIN[due.laid.thin]) if due.laid else "",
     )
 
 
@@ -79,7 +80,7 @@ def _sent(catalogue: Catalogue, day: date, look: Look, due: Due | None) -> SentV
         if made.date == day and made.recipe == look.recipe
     ]
     return SentView(
-        when=f"{weekday_and_day(day)} {day.year}",
+        when=day_in_full(day),
         look=Link(look_name(catalogue, look), addresses.of_look(look)),
         order=Link(due.name, addresses.of_due(due.id)) if due else None,
         made=tuple(made),
@@ -89,7 +90,21 @@ def _sent(catalogue: Catalogue, day: date, look: Look, due: Due | None) -> SentV
 
 def _choice(laid: LaidOut) -> str:
     """`Sent 5 visits ago; 3 looks can be made that week.`"""
-    ago = {None: "Not sent before", 1: "Sent last time, too"}
-    sent = ago.get(laid.since, f"Sent {laid.since} visits ago")
-    can = counted(laid.choices, "look", "looks") if laid.choices else "no look"
-    return f"{sent}; {can} can be made that week."
+    can = _("no look can be made that week")
+    if laid.choices:
+        told = ngettext(
+            "{number} look can be made that week",
+            "{number} looks can be made that week",
+            laid.choices,
+        )
+        can = told.format(number=laid.choices)
+    return f"{_sent_before(laid.since)}; {can}."
+
+
+def _sent_before(visits: int | None) -> str:
+    if visits is None:
+        return _("Not sent before")
+    if visits == 1:
+        return _("Sent last time, too")
+    told = ngettext("Sent {number} visit ago", "Sent {number} visits ago", visits)
+    return told.format(number=visits)

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from datetime import date, timedelta
 
+from corymb.language import gettext as _
 from corymb.studio.values.dates import IsoWeek
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
@@ -51,21 +52,23 @@ def week_view(
     """A week, a day a row."""
     now = IsoWeek.of(catalogue.today)
     days = [week.monday() + timedelta(days=n) for n in range(7)]
-    calendar = Link("For your calendar", addresses.of_week_calendar(str(week)))
+    calendar = Link(_("For your calendar"), addresses.of_week_calendar(str(week)))
     return WeekView(
-        title=f"Week {week.week}",
+        title=_("Week {week}").format(week=week.week),
         when=week_span(week),
         now=week == now,
         before=_link(before),
         after=_link(after),
-        this_week=Link("This week", addresses.of_week(str(now))),
+        this_week=Link(_("This week"), addresses.of_week(str(now))),
         calendar=calendar if tasks else None,
         days=tuple(_day(catalogue, day, [t for t in tasks if t.day == day]) for day in days),
     )
 
 
 def _link(week: IsoWeek | None) -> Link | None:
-    return Link(f"Week {week.week}", addresses.of_week(str(week))) if week else None
+    if week is None:
+        return None
+    return Link(_("Week {week}").format(week=week.week), addresses.of_week(str(week)))
 
 
 def _day(catalogue: Catalogue, day: date, tasks: Sequence[Task]) -> DayView:
@@ -105,7 +108,7 @@ def _paper(catalogue: Catalogue, task: Task) -> Link | None:
     if not has_papers(catalogue, task.due):
         return None
     papers = {
-        "make": Link("Bench sheets", addresses.of_bench(task.due.id)),
-        "hand over": Link("Load sheet", addresses.of_load(task.due.id)),
+        "make": Link(_("Bench sheets"), addresses.of_bench(task.due.id)),
+        "hand over": Link(_("Load sheet"), addresses.of_load(task.due.id)),
     }
     return papers.get(task.step.name)
