@@ -67,6 +67,31 @@ def named(step: str, gone: Sequence[Gone], here: Iterable[str]) -> list[Gone]:
     return [one for one in gone if any(_has(words, p) for p in _names(one.plant, kept))]
 
 
+def plants_named(step: str, here: Iterable[str]) -> tuple[str, ...]:
+    """The plants here that a step names, by their whole names or by shorter ones.
+
+    A shorter name that is another plant's whole name is that plant's: roses aren't rose hips.
+    """
+    here = list(dict.fromkeys(here))
+    words, wholes = _words(step), {plant: _words(plant) for plant in here}
+    found = set()
+    for plant, whole in sorted(wholes.items(), key=lambda item: -len(item[1])):
+        if _has(words, whole):
+            found.add(plant)
+            words = _without(words, whole)
+    for plant in here:
+        others = [whole for other, whole in wholes.items() if other != plant]
+        shorts = [s for s in short_names(plant) if not any(_same(s, whole) for whole in others)]
+        if any(_has(words, short) for short in shorts):
+            found.add(plant)
+    return tuple(plant for plant in here if plant in found)
+
+
+def names(step: str, phrase: str) -> bool:
+    """Whether a phrase stands in a step, its last word in singular or plural."""
+    return _has(_words(step), _words(phrase))
+
+
 def short_names(plant: str) -> list[Phrase]:
     """What else a plant is called: without the part that is cut, and by its last word."""
     whole = _words(plant)
