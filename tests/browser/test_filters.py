@@ -72,7 +72,7 @@ def test_choices_that_nothing_fits_are_answered_with_a_sentence(visit: Visit) ->
     page = visit(kinds("arrangements", audience="clients")[0])
     page.get_by_label("Style", exact=True).select_option("buttonhole")
     page.get_by_label("Width").select_option("wide")
-    expect(page.get_by_text("Nothing fits. Try another month or colour.")).to_be_visible()
+    expect(page.get_by_text("Nothing fits. Try another choice.")).to_be_visible()
     assert not entries(page)
 
 
@@ -83,3 +83,13 @@ def test_an_unknown_choice_in_the_address_is_left_aside(
     page.goto(demo_addresses["clients"] + "arrangements.html?month=Smarch&nonsense=1")
     expect(page.get_by_label("Month")).to_have_value("")
     assert entries(page)
+
+
+def test_a_price_leaves_what_begins_at_no_more(visit: Visit) -> None:
+    page = visit(kinds("arrangements", audience="clients")[0])
+    every = entries(page)
+    page.get_by_label("Price").select_option(label="up to €60")
+    fitting = [entry for entry in every if entry["price"] and float(entry["price"]) <= 60]
+    assert 0 < len(fitting) < len(every)
+    assert entries(page) == fitting
+    assert page.url.endswith("arrangements.html?price=60")

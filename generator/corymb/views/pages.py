@@ -37,12 +37,21 @@ class HomeView:
 
 
 @dataclass(frozen=True)
+class PriceLimit:
+    """An amount that a list can be narrowed down by."""
+
+    amount: str  # '40'
+    words: str  # 'up to €40'
+
+
+@dataclass(frozen=True)
 class ArrangementsView:
     """Every arrangement by style, with what can be filtered by."""
 
     styles: tuple[StyleView, ...]
     colour_words: tuple[str, ...]
     months: tuple[str, ...]
+    prices: tuple[PriceLimit, ...]
 
 
 @dataclass(frozen=True)

@@ -26,6 +26,7 @@ class RecipeCard:
     across: str
     width: str  # narrow | middling | wide; a recipe's sizes have words of their own
     price: str  # 'from €28' or ''
+    price_amount: str  # '28', to narrow a list down by; or ''
     season: SeasonView
     colour_words: tuple[str, ...]  # plain families of colour: 'pink', 'plum', 'white' ...
     draft: bool = False

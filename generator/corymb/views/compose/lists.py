@@ -2,21 +2,25 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from corymb.language import gettext as _
 from corymb.language.locales import month_names
 from corymb.studio.models import Style
 from corymb.trade.colour.words import WORDS
+from corymb.trade.money.price_steps import price_steps
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.made import made_cards
 from corymb.views.compose.recipes import card_of
 from corymb.views.compose.stems import stem_card, stem_groups
-from corymb.views.compose.wording import sentence, third_of_day
+from corymb.views.compose.wording import money, sentence, third_of_day
 from corymb.views.pages import (
     ArrangementsView,
     FlowersView,
     HomeView,
     NotFoundView,
+    PriceLimit,
     SearchView,
     StyleView,
 )
@@ -51,7 +55,19 @@ def arrangements_view(catalogue: Catalogue) -> ArrangementsView:
     styles = styles_shown(catalogue)
     cards = [card for style in styles for card in style.recipes]
     found = {word for card in cards for word in card.colour_words}
-    return ArrangementsView(styles, tuple(word for word in WORDS if word in found), month_names())
+    colours = tuple(word for word in WORDS if word in found)
+    return ArrangementsView(styles, colours, month_names(), _price_limits(catalogue, cards))
+
+
+def _price_limits(catalogue: Catalogue, cards: list[RecipeCard]) -> tuple[PriceLimit, ...]:
+    """The amounts that part these arrangements by their guide prices."""
+    amounts = [Decimal(card.price_amount) for card in cards if card.price_amount]
+    told = _("up to {price}")
+    house = catalogue.studio.house
+    return tuple(
+        PriceLimit(f"{step:f}", told.format(price=money(step, house)))
+        for step in price_steps(amounts)
+    )
 
 
 def flowers_view(catalogue: Catalogue) -> FlowersView:

@@ -55,6 +55,7 @@ def card_of(catalogue: Catalogue, recipe: Recipe) -> RecipeCard:
         across=length_words(recipe.across, catalogue.studio.house),
         width=_width(recipe.across.cm),
         price=price_guide(recipe.price, catalogue.studio.house),
+        price_amount=f"{recipe.price.amount:f}" if recipe.price else "",
         season=season_of_look(catalogue, look),
         colour_words=words_of(catalogue, look),
         draft=recipe.draft,

@@ -3,9 +3,13 @@
 
 import { _, plural } from "./words.js";
 
-// An entry's data-* hold one word or several, set apart by `|`.
+// An entry's data-* hold one word or several, set apart by `|`; the price is the most one would spend.
 export function fits(entry, chosen) {
-  return chosen.every(([kind, value]) => (entry.dataset[kind] ?? "").split("|").includes(value));
+  return chosen.every(([kind, value]) => {
+    const held = entry.dataset[kind] ?? "";
+    if (kind === "price") return held !== "" && Number(held) <= Number(value);
+    return held.split("|").includes(value);
+  });
 }
 
 function chosenIn(form) {
@@ -35,7 +39,7 @@ function narrow(list, chosen) {
 
 function words(left, all, chosen) {
   if (!chosen.length) return plural("{all} to choose from.", "{all} to choose from.", all, { all });
-  if (!left) return _("Nothing fits. Try another month or colour.");
+  if (!left) return _("Nothing fits. Try another choice.");
   return plural("{left} of {all} fit.", "{left} of {all} fit.", left, { left, all });
 }
 
