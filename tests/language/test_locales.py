@@ -6,7 +6,7 @@ An English that has no country is written as in Britain, and a language without 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import date
+from datetime import date, datetime, time
 from pathlib import Path
 
 import pytest
@@ -113,3 +113,22 @@ def test_weeks_and_parts_of_the_year_are_put_together_in_the_languages_own_sente
         assert week_words(IsoWeek(2026, 40)) == "Woche 40, 28. September bis 4. Oktober 2026"
         assert spans_of(frozenset(range(1, 28))) == "Anfang Jänner bis Anfang Juli"
     assert week_words(IsoWeek(2026, 40)) == "week 40, 28 September to 4 October 2026"
+
+
+@pytest.mark.parametrize(
+    ("tag", "hour", "short_day", "weight"),
+    [
+        ("en-IE", "06:30", "Wed 16", "9.0"),
+        ("en-US", "06:30", "16 Wed", "9.0"),
+        ("de-DE", "06:30", "Mi., 16.", "9,0"),
+        ("es-ES", "6:30", "mié 16", "9,0"),
+    ],
+)
+def test_an_hour_and_a_measure_are_written_as_the_language_writes_them(
+    tag: str, hour: str, short_day: str, weight: str
+) -> None:
+    with in_language(tag):
+        assert locales.clock_words(time(6, 30)) == hour
+        assert locales.clock_words(datetime(2026, 9, 16, 6, 30)) == hour
+        assert locales.weekday_and_number(WEDNESDAY) == short_day
+        assert locales.rounded(9, 1) == weight

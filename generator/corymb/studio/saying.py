@@ -15,14 +15,6 @@ def or_list(words: Iterable[str]) -> str:
     return _listed(words, "or")
 
 
-NUMBERS = ("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
-
-
-def number_word(number: int) -> str:
-    """`three`; beyond ten in figures."""
-    return NUMBERS[number] if number < len(NUMBERS) else str(number)
-
-
 def counted(count: int, one: str, many: str) -> str:
     """`1 stem`, `56 stems`."""
     return f"{count} {one if count == 1 else many}"

@@ -1,10 +1,10 @@
 """Hours by the clock, on the days on which the clocks change."""
 
-from datetime import date, datetime, time, timedelta
+from datetime import date, time, timedelta
 
 import pytest
 
-from corymb.trade.hours.clock import between, day_words, later, moment
+from corymb.trade.hours.clock import between, later, moment
 
 # IANA time zone database: Ireland's clocks go forward at 01:00 on 29 March 2026, back at 02:00
 # on 25 October 2026.
@@ -32,7 +32,3 @@ def test_a_night_is_as_long_as_it_really_is(evening: date, hours: int) -> None:
     assert between(start, end) == timedelta(hours=hours)
     assert later(start, timedelta(hours=hours)) == end
     assert later(end, -timedelta(hours=hours)).isoformat() == start.isoformat()
-
-
-def test_a_day_is_told_in_words() -> None:
-    assert day_words(datetime(2026, 9, 18, 6)) == "18 September"

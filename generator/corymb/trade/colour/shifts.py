@@ -12,6 +12,8 @@ from __future__ import annotations
 
 from math import atan2, cos, hypot, radians, sqrt
 
+from corymb.language import gettext as _
+from corymb.language import noted
 from corymb.trade.colour.ciede2000 import Lab, chroma_weight, hue_weight, light_weight
 from corymb.trade.colour.likeness import Palette, mean_lab
 
@@ -29,12 +31,26 @@ TELLING = 0.4
 shade."""
 
 
+PALER, DARKER = noted("paler"), noted("darker")
+BRIGHTER, DULLER = noted("brighter"), noted("duller")
+WARMER, COOLER = noted("warmer"), noted("cooler")
+SLIGHTLY = {
+    PALER: noted("a little paler"),
+    DARKER: noted("a little darker"),
+    BRIGHTER: noted("a little brighter"),
+    DULLER: noted("a little duller"),
+    WARMER: noted("a little warmer"),
+    COOLER: noted("a little cooler"),
+}
+
+
 def colour_shift(before: Palette, after: Palette, distance: float) -> str:
     """`a little paler`, `warmer`; from what was shown to what is."""
     word, much = max(_changes(mean_lab(before), mean_lab(after)), key=lambda change: change[1])
-    if much < TELLING * distance:
-        return "a slightly different shade" if distance < PLAINLY else "a different shade"
-    return f"a little {word}" if distance < PLAINLY else word
+    much_of_it = much >= TELLING * distance
+    if distance < PLAINLY:
+        return _(SLIGHTLY[word]) if much_of_it else _("a slightly different shade")
+    return _(word) if much_of_it else _("a different shade")
 
 
 def _changes(before: Lab, after: Lab) -> list[tuple[str, float]]:
@@ -42,9 +58,9 @@ def _changes(before: Lab, after: Lab) -> list[tuple[str, float]]:
     lighter = (after[0] - before[0]) / light_weight((before[0] + after[0]) / 2)
     brighter, warmer = _brighter_and_warmer(before, after)
     return [
-        ("paler" if lighter > 0 else "darker", abs(lighter)),
-        ("brighter" if brighter > 0 else "duller", abs(brighter)),
-        ("warmer" if warmer > 0 else "cooler", abs(warmer)),
+        (PALER if lighter > 0 else DARKER, abs(lighter)),
+        (BRIGHTER if brighter > 0 else DULLER, abs(brighter)),
+        (WARMER if warmer > 0 else COOLER, abs(warmer)),
     ]
 
 

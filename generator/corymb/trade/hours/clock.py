@@ -10,8 +10,6 @@ from __future__ import annotations
 from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
-from corymb.studio.words import MONTHS
-
 
 def moment(day: date, clock: time, zone: str) -> datetime:
     """The moment, with its zone (IANA name). Raises zoneinfo.ZoneInfoNotFoundError.
@@ -31,8 +29,3 @@ def later(start: datetime, by: timedelta) -> datetime:
 def between(start: datetime, end: datetime) -> timedelta:
     """How long it really is from one moment to another."""
     return end.astimezone(UTC) - start.astimezone(UTC)
-
-
-def day_words(day: date) -> str:
-    """`18 September`, whatever the machine's own language."""
-    return f"{day.day} {MONTHS[day.month - 1]}"

@@ -9,6 +9,11 @@ from __future__ import annotations
 
 from datetime import time
 from enum import IntEnum
+from math import ceil
+
+from corymb.language import gettext as _
+from corymb.language import ngettext, noted
+from corymb.language.locales import clock_words, figures
 
 
 class Heat(IntEnum):
@@ -27,36 +32,41 @@ LONG_HOURS = 3.0
 """So many hours in the warmth and they tell on a flower. House value, no source."""
 
 FLOWERS: tuple[tuple[Heat, str], ...] = (
-    (Heat.WARM, "Cut at first light, and stand each stem in water in the bed itself."),
-    (Heat.HOT, "Stop cutting when the sun is on the beds; the rest can wait for the next dawn."),
+    (Heat.WARM, noted("Cut at first light, and stand each stem in water in the bed itself.")),
     (
-        Heat.WARM,
-        "Condition in the coolest room there is: a north wall, a stone floor, doors shut by day "
-        "and open by night.",
+        Heat.HOT,
+        noted("Stop cutting when the sun is on the beds; the rest can wait for the next dawn."),
     ),
-    (Heat.HOT, "Wet the floor, hang damp sheets in the doorway, and change the water at midday."),
-    (Heat.VERY_HOT, "Make up by dawn or after dusk, and few pieces at a time."),
-    (Heat.WARM, "Keep fruit, sun and draughts away from the buckets."),
     (
         Heat.WARM,
-        "Cool the vehicle before it is loaded, flowers last and out again first; leave none in it "
-        "when it is parked.",
+        noted(
+            "Condition in the coolest room there is: a north wall, a stone floor, doors shut by "
+            "day and open by night."
+        ),
+    ),
+    (
+        Heat.HOT,
+        noted("Wet the floor, hang damp sheets in the doorway, and change the water at midday."),
+    ),
+    (Heat.VERY_HOT, noted("Make up by dawn or after dusk, and few pieces at a time.")),
+    (Heat.WARM, noted("Keep fruit, sun and draughts away from the buckets.")),
+    (
+        Heat.WARM,
+        noted(
+            "Cool the vehicle before it is loaded, flowers last and out again first; leave none in "
+            "it when it is parked."
+        ),
     ),
 )
 """Advice from a degree of warmth on, in the order of the work."""
 
-EARLY = "Begin the cut at {hour}, so that it is over before the sun is on the beds."
+EARLY = noted("Begin the cut at {hour}, so that it is over before the sun is on the beds.")
 
-LONG_OUT = (
-    "They stand {hours} in the warmth: set out as late as you can, in the shade, "
-    "with the water filled to the brim and topped up."
-)
-
-WORN_OR_DRY = (
+WORN_OR_DRY = noted(
     "Pieces without water, such as buttonholes and crowns, stay boxed in the cool until worn."
 )
 
-PEOPLE = (
+PEOPLE = noted(
     "Work in the shade, drink water often, wear a hat, and rest in the hottest hours. Whoever "
     "feels dizzy, sick or confused stops, cools down and gets medical help. Follow your local "
     "rules, and ask a qualified person."
@@ -83,11 +93,22 @@ def heat_advice(
     heat = heat_of(hottest_celsius)
     if heat == Heat.MILD:
         return ()
-    flowers = [words for since, words in FLOWERS if heat >= since]
+    flowers = [_(words) for since, words in FLOWERS if heat >= since]
     if heat >= Heat.HOT and cut_at:
-        flowers.insert(0, EARLY.format(hour=f"{cut_at:%H:%M}"))
+        flowers.insert(0, _(EARLY).format(hour=clock_words(cut_at)))
     if hours >= LONG_HOURS:
-        flowers.append(LONG_OUT.format(hours=f"{hours:g} hours"))
+        flowers.append(_long_out(hours))
     if heat >= Heat.HOT:
-        flowers += [WORN_OR_DRY, PEOPLE]
+        flowers += [_(WORN_OR_DRY), _(PEOPLE)]
     return tuple(flowers)
+
+
+def _long_out(hours: float) -> str:
+    told = ngettext(
+        "They stand {number} hour in the warmth: set out as late as you can, in the shade, with "
+        "the water filled to the brim and topped up.",
+        "They stand {number} hours in the warmth: set out as late as you can, in the shade, with "
+        "the water filled to the brim and topped up.",
+        ceil(hours),
+    )
+    return told.format(number=figures(hours))

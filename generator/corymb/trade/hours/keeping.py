@@ -12,8 +12,8 @@ from datetime import datetime, timedelta
 from math import ceil
 from typing import Literal
 
-from corymb.studio.saying import counted
-from corymb.trade.hours.clock import day_words
+from corymb.language import ngettext
+from corymb.language.locales import clock_words, day_and_month
 
 
 @dataclass(frozen=True)
@@ -55,8 +55,18 @@ def too_short_lived(stems: Iterable[Keeping], cut: datetime, until: datetime) ->
 
 
 def _words(stem: Keeping, needed: int, cut: datetime, until: datetime) -> str:
-    return (
-        f"{stem.name} keeps {counted(stem.fewest_days, 'day', 'days')} at least, and is wanted "
-        f"for {needed}, from the cut on {day_words(cut)} to {day_words(until)} at {until:%H:%M}: "
-        "take a stem that keeps longer, cut it later, or change it in between."
+    told = ngettext(
+        "{stem} keeps {number} day at least, and is wanted for {needed}, from the cut on {cut} to "
+        "{until} at {hour}: take a stem that keeps longer, cut it later, or change it in between.",
+        "{stem} keeps {number} days at least, and is wanted for {needed}, from the cut on {cut} to "
+        "{until} at {hour}: take a stem that keeps longer, cut it later, or change it in between.",
+        stem.fewest_days,
+    )
+    return told.format(
+        stem=stem.name,
+        number=stem.fewest_days,
+        needed=needed,
+        cut=day_and_month(cut),
+        until=day_and_month(until),
+        hour=clock_words(until),
     )

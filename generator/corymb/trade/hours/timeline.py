@@ -13,8 +13,10 @@ from datetime import date, datetime, time, timedelta
 from functools import partial
 from typing import Literal
 
-from corymb.studio.saying import counted
-from corymb.trade.hours.clock import day_words, later, moment
+from corymb.language import gettext as _
+from corymb.language import ngettext
+from corymb.language.locales import day_and_month
+from corymb.trade.hours.clock import later, moment
 from corymb.trade.hours.habits import HABITS, Habits
 from corymb.trade.hours.keeping import Flag, Keeping, too_short_lived
 from corymb.trade.hours.sessions import Day, Span, sessions_until
@@ -120,13 +122,13 @@ def _use(use: Use) -> Step:
 def _hand_over(use: Use, used: Step, habits: Habits) -> Step:
     collected = use.handover == "collection"
     before = habits.before_collection if collected else habits.before_delivery
-    note = "The client collects." if collected else "Drive and set out."
+    note = _("The client collects.") if collected else _("Drive and set out.")
     return Step("hand over", later(used.start, -before), used.start, note)
 
 
 def _make(by: datetime, work: Work, habits: Habits, zone: str) -> tuple[Step, ...]:
     last = by.date() - timedelta(days=habits.make_days_before)
-    day = Day(lambda _: habits.make_at, int(60 * habits.make_hours), zone)
+    day = Day(lambda __: habits.make_at, int(60 * habits.make_hours), zone)
     return _steps("make", sessions_until(by, last, work.make_minutes, day))
 
 
@@ -158,21 +160,30 @@ def cut_begins(
 def _condition(start: datetime, end: datetime, slowest: Keeping | None) -> tuple[Step, ...]:
     if slowest is None:
         return ()
-    hours = counted(slowest.condition_hours, "hour", "hours")
-    note = f"{slowest.name} needs {hours}, the longest of all. They stand overnight."
+    told = ngettext(
+        "{stem} needs {number} hour, the longest of all. They stand overnight.",
+        "{stem} needs {number} hours, the longest of all. They stand overnight.",
+        slowest.condition_hours,
+    )
+    note = told.format(stem=slowest.name, number=slowest.condition_hours)
     return (Step("condition", start, end, note),)
 
 
 def _too_late(first: Step, today: date | None) -> tuple[Flag, ...]:
     if today is None or first.start.date() >= today:
         return ()
-    work = {"cut": "cutting", "make": "making"}.get(first.name, "handing over")
-    words = f"To be ready in time, {work} begins on {day_words(first.start)}, and that is past."
+    told = {
+        "cut": _("To be ready in time, cutting begins on {day}, and that is past."),
+        "make": _("To be ready in time, making begins on {day}, and that is past."),
+    }
+    otherwise = _("To be ready in time, handing over begins on {day}, and that is past.")
+    words = told.get(first.name, otherwise).format(day=day_and_month(first.start))
     return (Flag("too late", "", words),)
 
 
 def _steps(name: Name, spans: tuple[Span, ...]) -> tuple[Step, ...]:
+    told = _("Day {number} of {all}.") if len(spans) > 1 else ""
     return tuple(
-        Step(name, *span, f"Day {number} of {len(spans)}." if len(spans) > 1 else "")
+        Step(name, *span, told.format(number=number, all=len(spans)))
         for number, span in enumerate(spans, 1)
     )

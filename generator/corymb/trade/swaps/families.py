@@ -6,6 +6,7 @@ bloom, and wood stays where grass bends. Common practice, no source.
 
 from __future__ import annotations
 
+from corymb.language import pgettext
 from corymb.studio.models import Stem
 
 FLOWERS, GRASSES_AND_LEAVES, BARE_WOOD = "flowers", "grasses and leaves", "bare wood"
@@ -24,6 +25,18 @@ DRINKS_HOURS = 4
 """A plume that stands in water so long before it is used is a flower, not a grass."""
 
 _OF_FORM = {form: family for family, forms in FAMILIES.items() for form in forms}
+
+
+def family_name(family: str) -> str:
+    """What a family is called, to stand in a sentence."""
+    names = {
+        FLOWERS: pgettext("family", "flowers"),
+        GRASSES_AND_LEAVES: pgettext("family", "grasses and leaves"),
+        BARE_WOOD: pgettext("family", "bare wood"),
+        FRUIT: pgettext("family", "fruit"),
+        HANGING: pgettext("family", "hanging"),
+    }
+    return names[family]
 
 
 def family_of(stem: Stem) -> str:

@@ -8,14 +8,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.language import noted
 from corymb.studio.models import Stem, Style
 from corymb.studio.saying import or_list
 
-HARMFUL, TOO_HEAVY, TOO_SHORT = "harmful", "too heavy", "too short"
+HARMFUL, TOO_HEAVY, TOO_SHORT = noted("harmful"), noted("too heavy"), noted("too short")
 
 
 def unfit(stem: Stem, style: Style) -> Iterator[str]:
-    """What speaks against a stem in a style, in a word or two each."""
+    """What speaks against a stem in a style, each by its English word."""
     if any(hazard in style.excludes for hazard in stem.hazards):
         yield HARMFUL
     if stem.weight.grams > style.heaviest_stem.grams:

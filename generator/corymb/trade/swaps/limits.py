@@ -10,9 +10,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
+from corymb.language import gettext as _
+from corymb.language import pgettext
 from corymb.studio.models import StudioFile, Style
 from corymb.trade.changes import LookLine
 from corymb.trade.swaps.beside import Pair
+from corymb.trade.swaps.families import family_name
 from corymb.trade.swaps.fitting import TOO_SHORT, unfit
 
 STEEPEST = 1.75
@@ -62,7 +65,7 @@ HOUSE_LIMITS = SwapLimits()
 def limits_broken(pair: Pair, line: LookLine, style: Style, limits: SwapLimits) -> tuple[str, ...]:
     """All that a swap would break, in words, each once."""
     found = (
-        *unfit(pair.coming.stem, style),
+        *map(_, unfit(pair.coming.stem, style)),
         *broken_by_pair(pair, line.role, style, limits),
         *broken_by_count(pair, line.role, line.count, limits),
     )
@@ -72,36 +75,38 @@ def limits_broken(pair: Pair, line: LookLine, style: Style, limits: SwapLimits) 
 def broken_by_pair(pair: Pair, role: str, style: Style, limits: SwapLimits) -> Iterator[str]:
     """What doesn't hang on the count; last the colour, which takes longest."""
     if pair.coming.dried != pair.out.dried:
-        yield "dried for fresh" if pair.coming.dried else "fresh for dried"
+        yield _("dried for fresh") if pair.coming.dried else _("fresh for dried")
     if pair.coming.family != pair.out.family:
-        yield f"{pair.coming.family} for {pair.out.family}"
+        # L10N: what comes in for what goes out: fruit for flowers.
+        told = pgettext("families", "{coming} for {out}")
+        yield told.format(coming=family_name(pair.coming.family), out=family_name(pair.out.family))
     wanted_cm = min(pair.out.longest, style.stem_length.longest_cm) * limits.length
     if pair.coming.longest < wanted_cm:
-        yield TOO_SHORT
+        yield _(TOO_SHORT)
     if role == "depth" and pair.lighter > limits.lightness:
-        yield "too light for depth"
+        yield _("too light for depth")
     if role == "light" and -pair.lighter > limits.lightness:
-        yield "too dark for light"
+        yield _("too dark for light")
     if pair.stems_for_one > limits.stems:
-        yield "too many stems for one"
+        yield _("too many stems for one")
     if pair.stems_for_one < 1 / limits.stems:
-        yield "too big for its place"
+        yield _("too big for its place")
     if abs(pair.lighter) > STEEPEST * limits.colour or pair.colour > limits.colour:
-        yield "further off in colour"
+        yield _("further off in colour")
 
 
 def broken_by_count(pair: Pair, role: str, count: int, limits: SwapLimits) -> Iterator[str]:
     """What whole stems show of the area of so many that go out, and how many they are."""
     coming = pair.whole_stems(count)
     if coming > count * limits.more:
-        yield "too many stems for one"
+        yield _("too many stems for one")
     if coming < _places(role, count, limits):
-        yield "too few to be spread"
+        yield _("too few to be spread")
     shown = coming / (count * pair.stems_for_one)
     if shown > limits.area:
-        yield "shows too much in whole stems"
+        yield _("shows too much in whole stems")
     if shown < 1 / limits.area:
-        yield "shows too little in whole stems"
+        yield _("shows too little in whole stems")
 
 
 def _places(role: str, count: int, limits: SwapLimits) -> int:

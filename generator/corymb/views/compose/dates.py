@@ -7,6 +7,7 @@ from fractions import Fraction
 
 from corymb.language import gettext as _
 from corymb.language import ngettext
+from corymb.language.number_words import number_word
 from corymb.studio.models import Stem
 from corymb.trade.season.logged import weight
 from corymb.trade.season.weeks import thursday
@@ -14,7 +15,7 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.moved import doubt_words, moved_words
 from corymb.views.compose.season_words import window_words
 from corymb.views.compose.trade_words import trade_word
-from corymb.views.compose.wording import number_word, percent_words, sentence
+from corymb.views.compose.wording import percent_words, sentence
 
 
 def dates_words(catalogue: Catalogue, stem: Stem) -> str:

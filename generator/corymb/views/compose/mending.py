@@ -41,7 +41,7 @@ def mend(catalogue: Catalogue, lack: Lack, weeks: int) -> str:
     words = _WAYS[_way(lack, near), near.weeks < weeks]
     return _(words).format(
         swap=_swap(catalogue, near),
-        against=and_list(_(against) for against in near.against),
+        against=and_list(near.against),
         covered=near.weeks,
         weeks=weeks,
     )

@@ -11,6 +11,7 @@ from collections.abc import Callable, Mapping
 
 from corymb.language import gettext as _
 from corymb.language import pgettext
+from corymb.trade.form_words import form_words
 
 
 def trade_word(kind: str, word: str) -> str:
@@ -90,28 +91,6 @@ def _hazards() -> Mapping[str, str]:
     }
 
 
-def _forms() -> Mapping[str, str]:
-    return {
-        "rosette": pgettext("form", "rosette"),
-        "daisy": pgettext("form", "daisy"),
-        "umbel": pgettext("form", "umbel"),
-        "globe": pgettext("form", "globe"),
-        "spike": pgettext("form", "spike"),
-        "cluster": pgettext("form", "cluster"),
-        "cup": pgettext("form", "cup"),
-        "trumpet": pgettext("form", "trumpet"),
-        "bell": pgettext("form", "bell"),
-        "plume": pgettext("form", "plume"),
-        "tassel": pgettext("form", "tassel"),
-        "trail": pgettext("form", "trail"),
-        "leaf-spray": pgettext("form", "leaf spray"),
-        "blade": pgettext("form", "blade"),
-        "twig": pgettext("form", "twig"),
-        "berry": pgettext("form", "berry"),
-        "pod": pgettext("form", "pod"),
-    }
-
-
 def _vessels() -> Mapping[str, str]:
     return {
         "hand": pgettext("vessel", "hand"),
@@ -182,7 +161,7 @@ KINDS: Mapping[str, Callable[[], Mapping[str, str]]] = {
     "scent": _scents,
     "level": _levels,
     "hazard": _hazards,
-    "form": _forms,
+    "form": form_words,
     "vessel": _vessels,
     "setting": _settings,
     "light": _lights,

@@ -76,24 +76,6 @@ def number(value: float | Decimal, house: StudioFile) -> str:
     return format_decimal(value, locale=locale_of(house))
 
 
-def number_word(number: int) -> str:
-    """`three`; beyond ten in figures."""
-    words = (
-        pgettext("how many", "no"),
-        pgettext("how many", "one"),
-        pgettext("how many", "two"),
-        pgettext("how many", "three"),
-        pgettext("how many", "four"),
-        pgettext("how many", "five"),
-        pgettext("how many", "six"),
-        pgettext("how many", "seven"),
-        pgettext("how many", "eight"),
-        pgettext("how many", "nine"),
-        pgettext("how many", "ten"),
-    )
-    return words[number] if number < len(words) else str(number)
-
-
 def month_and_year(day: date) -> str:
     """`September 2025`."""
     return month_of_year(day)
