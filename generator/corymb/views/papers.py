@@ -34,6 +34,7 @@ class SheetStem:
     each: str  # '5', or '4 or 5' where it doesn't come out even
     all: int
     note: str  # 'in place of 2 Crocosmia, ember'; the recipe's own word to the maker
+    key: str  # by which a tick finds it again in a later build
     stands: str  # 'tall bucket 5, 6', by the numbers on the labels
 
 
@@ -61,6 +62,7 @@ class SheetDrawn:
 class BenchSheet:
     """One line of an order, for whoever makes it: one side of paper."""
 
+    key: str  # by which ticks find it again, wherever in the order it stands then
     number: int
     of: int
     quantity: int
@@ -100,6 +102,7 @@ class BenchSheet:
 class BenchSheetsView:
     """All bench sheets of an order."""
 
+    key: str  # of the order on its day, for ticks
     head: PaperHead
     order: Link
     brief: tuple[Fact, ...]  # hours, whom to ring, notes
