@@ -22,6 +22,13 @@ class PlainHost(SimpleHTTPRequestHandler):
         ".js": "text/javascript",
     }
 
+    def do_GET(self) -> None:
+        """Nothing more once the server has gone, not by a line that is still open either."""
+        if self.server.gone:  # type: ignore[attr-defined]
+            self.close_connection = True
+            return
+        super().do_GET()
+
     def end_headers(self) -> None:
         """Let styles and fonts be kept for the next page, as hosts do."""
         self.send_header("Cache-Control", "max-age=600")
@@ -47,15 +54,18 @@ class PlainHost(SimpleHTTPRequestHandler):
 class QuietServer(ThreadingHTTPServer):
     """A browser that closes a connection early, as they do when a page is left, is no news."""
 
+    gone = False
+
     def handle_error(self, request: object, client_address: object) -> None:
         if not isinstance(sys.exception(), ConnectionError):
             super().handle_error(request, client_address)  # type: ignore[arg-type]
 
 
 @contextmanager
-def served(folder: Path) -> Iterator[str]:
-    """Serve `folder` on a free port for as long as it is needed; gives its address."""
-    with QuietServer(("127.0.0.1", 0), partial(PlainHost, directory=str(folder))) as server:
+def served(folder: Path, port: int = 0) -> Iterator[str]:
+    """Serve `folder` for as long as it is needed, on a free port if none is named; its address."""
+    with QuietServer(("127.0.0.1", port), partial(PlainHost, directory=str(folder))) as server:
         Thread(target=server.serve_forever, daemon=True).start()
         yield f"http://127.0.0.1:{server.server_port}/"
+        server.gone = True
         server.shutdown()

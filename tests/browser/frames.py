@@ -7,6 +7,8 @@ from typing import Any
 
 from playwright.sync_api import Browser
 
+from tests.browser.shelf import KEEP_NOTHING
+
 SIDE_BY_SIDE = 4
 PHONE = (360, 740)
 
@@ -34,6 +36,7 @@ def read_pages(
 ) -> dict[str, Any]:
     """What `read`, a function in JavaScript that gets a document, says of every page."""
     page = browser.new_page()
+    page.add_init_script(KEEP_NOTHING)
     page.goto(address + "robots.txt")  # a page of the same site that shows nothing
     asked = [paths, script, *PHONE, SIDE_BY_SIDE]
     found: dict[str, Any] = page.evaluate(READ_ALL % read, asked)

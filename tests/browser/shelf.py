@@ -15,11 +15,15 @@ from tests.browser.sizes import PHONE
 
 PATIENCE = 8000  # milliseconds
 
+# Each context would keep the whole of the staff's site for a field without signal.
+KEEP_NOTHING = """Object.defineProperty(Navigator.prototype, "serviceWorker", {get() {}});"""
+
 
 def new_page(browser: Browser, options: dict[str, Any]) -> Page:
     """A page in a context of its own, of a phone's size unless the options say another."""
     context = browser.new_context(**{"viewport": PHONE, **options})
     context.set_default_timeout(PATIENCE)
+    context.add_init_script(KEEP_NOTHING)
     return context.new_page()
 
 

@@ -39,6 +39,7 @@ VIEWS: tuple[tuple[str, Audience, Any], ...] = (
     ("prose.html", "clients", pages.ProseView),
     ("search.html", "clients", pages.SearchView),
     ("404.html", "clients", pages.NotFoundView),
+    ("no_signal.html", "staff", pages.NotFoundView),
 )
 IDS = [f"{template}-{audience}" for template, audience, _ in VIEWS]
 

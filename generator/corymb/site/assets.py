@@ -13,13 +13,15 @@ ASSETS = THEME / "assets"
 STYLES = ASSETS / "css"
 ORDER = STYLES / "order.txt"
 PUBLISHED = "assets/theme"
+STAFF_ALONE = ("offline.js", "kept-line.js", "ticks.js", "kept-ticks.js")
+"""Scripts that no page for clients can have a use for."""
 
 
-def theme_files() -> Iterator[tuple[str, Path]]:
+def theme_files(staff: bool = False) -> Iterator[tuple[str, Path]]:
     """Each file of the theme that is published as it is, and where to."""
     for file in sorted(ASSETS.rglob("*")):
         as_it_is = not file.is_relative_to(STYLES) and file.suffix != ".md" and file != MESSAGES
-        if file.is_file() and as_it_is:
+        if file.is_file() and as_it_is and (staff or file.name not in STAFF_ALONE):
             yield f"{PUBLISHED}/{file.relative_to(ASSETS).as_posix()}", file
 
 

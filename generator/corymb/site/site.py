@@ -13,6 +13,7 @@ from corymb.site.calendars import calendar_files
 from corymb.site.link_check import DeadLink, dead_links
 from corymb.site.link_pictures import draw_for_links, drawings_of
 from corymb.site.markdown_text import Writer
+from corymb.site.offline import offline_files
 from corymb.site.pages import Making, Page, all_pages
 from corymb.site.pictures import Pictures
 from corymb.site.render import render
@@ -91,8 +92,11 @@ def make_site(
     site.files.update(pictures.files_for(catalogue))
     drawn = {**for_links, **for_benches.drawn}
     site.files.update({address: svg.encode() for address, svg in drawn.items()})
-    site.copies.update(assets.theme_files())
+    site.copies.update(assets.theme_files(catalogue.staff))
     site.copies.update(_photo_files(catalogue, photos))
+    if catalogue.staff:  # last of all: a phone knows a build by everything in it
+        made = offline_files(catalogue, frame, site.pages, site.files, site.copies)
+        site.files.update(made)
     return site
 
 

@@ -1,4 +1,4 @@
-"""Pages that only lead on: the search, and the one for an address that leads nowhere."""
+"""Pages that only lead on: the search, and those for what isn't there, or not on this phone."""
 
 from __future__ import annotations
 
@@ -16,3 +16,7 @@ def pages(making: Making) -> Iterator[Page]:
     title = _("There is nothing here")
     frame = making.frame(addresses.NOT_FOUND, "404.html", "", title, "", indexed=False)
     yield Page(frame, lists.not_found_view(making.catalogue), "")
+    if making.catalogue.staff:
+        title = _("Not kept on this phone")
+        frame = making.frame(addresses.NO_SIGNAL, "no_signal.html", "", title, "", indexed=False)
+        yield Page(frame, lists.no_signal_view(), "")

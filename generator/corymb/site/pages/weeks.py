@@ -8,7 +8,9 @@ from corymb.language import gettext as _
 from corymb.site.pages.page import Making, Page
 from corymb.views.compose import addresses
 from corymb.views.compose.orders.weeks import week_views
+from corymb.views.frame import PageFrame
 from corymb.views.pieces import Link
+from corymb.views.week import WeekView
 
 SECTION = "week"
 
@@ -18,14 +20,20 @@ def pages(making: Making) -> Iterator[Page]:
     if not making.catalogue.staff:
         return
     for week, view in week_views(making.catalogue):
-        frame = making.frame(
-            addresses.of_week(str(week)),
-            "week.html",
-            SECTION,
-            f"{view.title}, {view.when}",
-            _("What is cut, made, handed over and in use, day by day."),
-            crumbs=[Link(_("Orders"), addresses.ORDERS)],
-        )
+        frame = _frame(making, addresses.of_week(str(week)), view)
         # L10N: what else the page of a week is looked for by, in a search of the site.
         words = _("this week orders cut make go")
         yield Page(frame, view, _("Week") if view.now else "", words)
+        if view.now:  # again where the phone's home screen leads to, whichever week it is
+            yield Page(_frame(making, addresses.THIS_WEEK, view), view, "")
+
+
+def _frame(making: Making, address: str, view: WeekView) -> PageFrame:
+    return making.frame(
+        address,
+        "week.html",
+        SECTION,
+        f"{view.title}, {view.when}",
+        _("What is cut, made, handed over and in use, day by day."),
+        crumbs=[Link(_("Orders"), addresses.ORDERS)],
+    )

@@ -21,10 +21,15 @@ MADE = "made.html"
 ORDERS = "orders.html"
 COSTS = "costs.csv"
 LESSONS = "lessons.html"
+LEARNING = "learning.html"
+QUESTIONS = "questions.html"
+RECORD = "record.html"
 LINKS = "links.html"
 LINKS_FOLDER = "links"
 NO_LINKS = "links/index.html"
 SEARCH = "search.html"
+THIS_WEEK = "this-week.html"
+NO_SIGNAL = "no-signal.html"
 NOT_FOUND = "404.html"
 
 FIXED = (
@@ -36,8 +41,13 @@ FIXED = (
     MADE,
     ORDERS,
     LESSONS,
+    LEARNING,
+    QUESTIONS,
+    RECORD,
     LINKS,
     WEEKS_AHEAD,
+    THIS_WEEK,
+    NO_SIGNAL,
     SEARCH,
     NOT_FOUND,
 )
@@ -137,6 +147,16 @@ def of_cut_orders(day: date) -> str:
 def of_lesson(technique_id: str) -> str:
     """A lesson's page."""
     return f"lessons/{technique_id}.html"
+
+
+def of_practice(look: Look) -> str:
+    """A look made step by step."""
+    return f"practice/{look.id}.html"
+
+
+def of_questions(about: str = "") -> str:
+    """The questions of a recipe, or all of them."""
+    return f"{QUESTIONS}?recipe={about}" if about else QUESTIONS
 
 
 def of_page(page_id: str) -> str:

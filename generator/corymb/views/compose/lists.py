@@ -140,3 +140,15 @@ def not_found_view(catalogue: Catalogue) -> NotFoundView:
     if catalogue.made():
         links.append(Link(_("Made here"), addresses.MADE))
     return NotFoundView(tuple(links))
+
+
+def no_signal_view() -> NotFoundView:
+    """Where to go in a field without signal: what is always kept for it."""
+    return NotFoundView(
+        (
+            Link(_("This week"), addresses.THIS_WEEK),
+            Link(_("Orders"), addresses.ORDERS),
+            Link(_("All arrangements"), addresses.ARRANGEMENTS),
+            Link(_("Flowers"), addresses.FLOWERS),
+        )
+    )
