@@ -374,4 +374,20 @@ CASES = [
         "latitude: 22.0",
         advice(6, 13, "own garden's dates under `in season`, and its place under `reference"),
     ),
+    case(
+        "a style link for a day on which its looks can't be made",
+        LINK,
+        "date: 2026-09-19\nexpires: 2026-10-10",
+        "date: 2027-01-16\nexpires: 2027-02-06",
+        advice(7, 5, "‘Hedgerow jar’ can't be made on 2027-01-16, and the client's page says so"),
+        advice(8, 5, "can't be made on 2027-01-16, and the client's page says so: take it out"),
+    ),
+    case(
+        "a style link that shows a draft",
+        JAR,
+        "draft: no",
+        "draft: yes",
+        advice(7, 5, "‘Hedgerow jar’ is a draft, so the client's page leaves it out.", LINK),
+        advice(8, 5, "is a draft, so the client's page leaves it out.", LINK),
+    ),
 ]

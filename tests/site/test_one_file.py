@@ -141,12 +141,12 @@ def test_a_module_is_put_behind_those_it_imports_once_each() -> None:
     files = {
         "js/a.js": b'import { b } from "./b.js";\nimport { c } from "./c.js";\nlog(b, c);\n',
         "js/b.js": b'import { c } from "./c.js";\nexport const b = c + 1;\n',
-        "js/c.js": b"export const c = 1;\nexport async function later() {}\n",
+        "js/c.js": b"export const c = 1;\nexport { d, e as f };\nexport async function x() {}\n",
     }
     script = one_script(["js/a.js", "js/c.js"], files)
     assert re.findall(r"const (module\d) = ", script) == ["module0", "module1", "module2"]
     assert script.index("const c = 1") < script.index("const b = c + 1") < script.index("log(b, c)")
-    assert "return { c, later };" in script
+    assert "return { c, x, d, f: e };" in script
     assert not re.search(r"^(import|export)\b", script, re.MULTILINE)
 
 

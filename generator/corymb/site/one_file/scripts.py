@@ -12,6 +12,8 @@ from corymb.site.one_file.tags import Files, path_of
 
 IMPORT = re.compile(r'^import \{([^}]+)\} from "(\./[^"]+)";\n', re.MULTILINE)
 EXPORT = re.compile(r"^export (?=(?:async )?(?:function|const|let|class) ([\w$]+))", re.MULTILINE)
+LISTED = re.compile(r"^export \{([^}]+)\};\n", re.MULTILINE)
+RENAMED = re.compile(r"([\w$]+) as ([\w$]+)")
 LEFT = re.compile(r"^(?:import|export)\b", re.MULTILINE)
 
 
@@ -39,11 +41,12 @@ def _module(path: str, source: str, order: dict[str, str]) -> str:
     names = list(order)
 
     def known(found: re.Match[str]) -> str:
-        number = names.index(path_of(found[2], path))
-        return f"const {{{found[1].replace(' as ', ': ')}}} = module{number};\n"
+        taken = RENAMED.sub(r"\1: \2", found[1])
+        return f"const {{{taken}}} = module{names.index(path_of(found[2], path))};\n"
 
-    exported = EXPORT.findall(source)
-    body = EXPORT.sub("", IMPORT.sub(known, source))
+    listed = [RENAMED.sub(r"\2: \1", names.strip()) for names in LISTED.findall(source)]
+    exported = [*EXPORT.findall(source), *listed]
+    body = LISTED.sub("", EXPORT.sub("", IMPORT.sub(known, source)))
     if LEFT.search(body):
         raise ValueError(f"{path} imports or exports in a way that isn't known here.")
     given = f"return {{ {', '.join(exported)} }};\n" if exported else ""
