@@ -116,9 +116,14 @@ def test_it_shows_each_look_in_daylight_and_in_the_light_of_its_place(
     clients: Path, page: BeautifulSoup
 ) -> None:
     lit = sorted(file.name for file in (clients / "links" / CODE).iterdir())
-    assert lit == ["kitchen-jug-by-candle.svg", "market-bunch-by-candle.svg"]
+    assert lit == [
+        "look-1-by-candle.svg",
+        "look-2-by-candle.svg",
+        "look-2.svg",
+        "look-3-by-candle.svg",
+    ]
     drawn = (clients / "assets" / "pictures" / "kitchen-jug.svg").read_text("utf-8")
-    by_candle = (clients / "links" / CODE / "kitchen-jug-by-candle.svg").read_text("utf-8")
+    by_candle = (clients / "links" / CODE / "look-1-by-candle.svg").read_text("utf-8")
     assert drawn != by_candle
     assert len(drawn) == len(by_candle)
     figures = page.select(".link-shown")

@@ -92,7 +92,9 @@ def _drawn(studio: Studio, settings: SiteSettings, looks: Iterable[Look]) -> dic
     kept = Kept(settings.cache_folder / "pictures", code_digest(DRAWS))
     drawn = {}
     for look in looks:
-        made = arrangement_of(studio.recipes[look.recipe], look, studio.stems)
+        made = arrangement_of(
+            studio.recipes[look.recipe], look, studio.stems, studio.house.lengths_in
+        )
         svg = kept.or_drawn(repr(made), lambda a=made: draw(a))  # type: ignore[misc]
         drawn[addresses.of_drawing(look)] = svg
     kept.use.end()

@@ -12,15 +12,18 @@ from pathlib import Path
 import corymb.picture
 import corymb.trade.light
 from corymb.code_digest import code_digest
-from corymb.picture import draw
+from corymb.picture import Arrangement, draw
 from corymb.site.kept import Kept
 from corymb.site.lit import PAINT
 from corymb.site.pictured import arrangement_of
 from corymb.site.pictures import Pictures, sheet_size
+from corymb.site.sized import arrangement_in_size
 from corymb.studio.models.link import StyleLink
+from corymb.studio.studio import Studio
 from corymb.trade.light.lights import Light
 from corymb.trade.light.seen import seen
 from corymb.trade.light.sun import Site
+from corymb.trade.order_lines import REGULAR
 from corymb.trade.style_links import ShownLook, light_of, shown_looks
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue, Drawing
@@ -71,20 +74,24 @@ def _drawn(
     link: StyleLink,
     shown: ShownLook,
 ) -> Iterator[tuple[str, str]]:
-    look = shown.best.look
-    svg = drawn[addresses.of_drawing(look)]
-    if shown.swapped:
-        studio = catalogue.studio
-        made = arrangement_of(
-            shown.asked.recipe, shown.piece.look, studio.stems, studio.house.lengths_in
-        )
+    svg = drawn[addresses.of_drawing(shown.best.look)]
+    if shown.drawn_anew:
+        made = _arrangement(catalogue.studio, shown)
         svg = kept.or_drawn(repr(made), lambda: draw(made))
-        yield addresses.of_link_picture(link.code, look), svg
+        yield addresses.of_link_picture(link.code, shown.number), svg
     if shown.can:
         for light in _lights(catalogue, link):
             told = f"{light.light} {svg}"
             lit = kept.or_drawn(told, lambda at=light.light: in_light(svg, at))  # type: ignore[misc]
-            yield addresses.of_link_picture(link.code, look, light.id), lit
+            yield addresses.of_link_picture(link.code, shown.number, light.id), lit
+
+
+def _arrangement(studio: Studio, shown: ShownLook) -> Arrangement:
+    """A look with its swaps and in its size, ready to be drawn."""
+    recipe, size = shown.asked.recipe, shown.asked.size
+    if size == REGULAR:
+        return arrangement_of(recipe, shown.to_draw, studio.stems, studio.house.lengths_in)
+    return arrangement_in_size(recipe, shown.to_draw, size, studio.stems)
 
 
 def _lights(catalogue: Catalogue, link: StyleLink) -> tuple[OtherLight, ...]:

@@ -11,8 +11,8 @@ from corymb.studio.models.link import LinkItem, StyleLink
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.light.sun import Site
 from corymb.trade.light.which_light import Occasion, Spell, spells
-from corymb.trade.looks import Look
-from corymb.trade.order_lines import variant_and_size
+from corymb.trade.looks import Look, sized
+from corymb.trade.order_lines import REGULAR, variant_and_size
 from corymb.trade.orders.pieces import Piece
 from corymb.trade.season.best import Best, best_of
 from corymb.trade.season.makeable import Makeable
@@ -50,6 +50,19 @@ class ShownLook:
     def swapped(self) -> bool:
         """Whether it is made with swaps, and so looks otherwise than it is drawn."""
         return bool(self.best.answer.swaps)
+
+    @property
+    def drawn_anew(self) -> bool:
+        """Whether it is another picture than the catalogue's: with swaps, or in another size."""
+        return self.swapped or (self.can and self.asked.size != REGULAR)
+
+    @property
+    def to_draw(self) -> Look:
+        """What is made, with the counts of its size."""
+        look = self.piece.look
+        counts = sized(look, self.asked.recipe.sizes.get(self.asked.size))
+        lines = [replace(line, count=count) for line, count in zip(look.lines, counts, strict=True)]
+        return replace(look, lines=tuple(line for line in lines if line.count), unswapped=())
 
     @property
     def instead(self) -> bool:

@@ -204,6 +204,6 @@ def of_link(code: str) -> str:
     return f"{LINKS_FOLDER}/{code}.html"
 
 
-def of_link_picture(code: str, look: Look, light: str = "") -> str:
-    """A look as a style link's page draws it: with its swaps, or in a light of its hours."""
-    return f"{LINKS_FOLDER}/{code}/{look.id}{f'-by-{light}' if light else ''}.svg"
+def of_link_picture(code: str, line: int, light: str = "") -> str:
+    """A look as a style link's page draws it: with swaps, in a size, or in a light of its hours."""
+    return f"{LINKS_FOLDER}/{code}/look-{line}{f'-by-{light}' if light else ''}.svg"

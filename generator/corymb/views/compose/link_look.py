@@ -14,6 +14,7 @@ from corymb.trade.order_lines import REGULAR
 from corymb.trade.orders.pieces import Piece
 from corymb.trade.season.sureness import SURE
 from corymb.trade.season.watch import cell_of
+from corymb.trade.sizes import piece_size
 from corymb.trade.style_links import ShownLook
 from corymb.views.compose import addresses
 from corymb.views.compose.answers import (
@@ -30,10 +31,12 @@ from corymb.views.compose.images import describe, images_of
 from corymb.views.compose.lengths import length_words
 from corymb.views.compose.link_light import OtherLight
 from corymb.views.compose.plants import names_of
+from corymb.views.compose.sizes import told_cm
 from corymb.views.compose.swaps import swap_view
+from corymb.views.compose.trade_words import size_words
 from corymb.views.compose.wording import money, price_guide, sentence
 from corymb.views.links import LinkLine, LinkLook, ShownImage
-from corymb.views.pieces import Fact, PictureView
+from corymb.views.pieces import Fact, PhotoView, PictureView
 
 IN_NO_WATER = ("worn", "carried")
 
@@ -48,7 +51,7 @@ def link_look(
     """A look of a link as it will be on the day, or why it can't be."""
     piece, week = shown.piece, IsoWeek.of(link.date)
     variant = piece.recipe.variants.get(piece.look.variant)
-    size = "" if piece.size == REGULAR else piece.size.replace("-", " ")
+    size = "" if piece.size == REGULAR else size_words(piece.size)
     chosen = ", ".join(filter(None, [look_name(catalogue, piece.look), size]))
     images = _Images(catalogue, link, shown, drawings)
     return LinkLook(
@@ -92,8 +95,9 @@ def _why_not(catalogue: Catalogue, shown: ShownLook, week: IsoWeek) -> str:
 def _facts(catalogue: Catalogue, piece: Piece) -> Iterator[Fact]:
     total = sum(sized(piece.look, piece.recipe.sizes.get(piece.size)))
     yield Fact(str(total), ngettext("stem", "stems", total))
-    if piece.size == REGULAR:
-        yield Fact(length_words(piece.recipe.across, catalogue.studio.house), _("across"))
+    large = piece_size(piece.recipe, piece.recipe.sizes.get(piece.size))
+    across = told_cm(large.across_cm, piece.size)
+    yield Fact(length_words(across, catalogue.studio.house), _("across"))
     if price := price_words(catalogue, piece):
         yield Fact(price, _("price guide"))
     if catalogue.style_of(piece.recipe).place not in IN_NO_WATER:
@@ -164,17 +168,22 @@ class _Images:
         lit = lights if self.shown.can else ()
         by_day = _("Daylight") if lit else _("Drawn")
         drawn = _("Drawn from its recipe, to scale")
-        credit = _("Photo: {name}").format(name=photo.credit) if photo and photo.credit else ""
         return (
-            *([ShownImage(_("Photo"), credit, None, photo)] if photo else []),
+            *([ShownImage(_("Photo"), self._credit(photo), None, photo)] if photo else []),
             ShownImage(by_day, drawn, self._picture(look), None),
             *(ShownImage(each.name, drawn, self._picture(look, each), None) for each in lit),
         )
 
+    def _credit(self, photo: PhotoView) -> str:
+        if self.shown.asked.size != REGULAR:
+            return _("Photo: {name}; of the regular size").format(name=photo.credit)
+        return _("Photo: {name}").format(name=photo.credit) if photo.credit else ""
+
     def _picture(self, look: Look, light: OtherLight | None = None) -> PictureView:
-        own = addresses.of_link_picture(self.link.code, look, light.id if light else "")
+        number = self.shown.number
+        own = addresses.of_link_picture(self.link.code, number, light.id if light else "")
         drawing = self.drawings.get(own) or self.catalogue.drawings[look.id]
-        alt = describe(self.catalogue, self.shown.piece.look)
+        alt = describe(self.catalogue, self.shown.to_draw)
         if light:
             alt = f"{alt} {_('Seen in this light: {light}.').format(light=light.name)}"
         return PictureView(drawing.href, alt, drawing.width, drawing.height)

@@ -12,6 +12,7 @@ from corymb.views.compose import addresses
 from corymb.views.compose.answers import look_name, state_words
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.when import day_in_full
+from corymb.views.compose.trade_words import size_words
 from corymb.views.compose.week_words import day_words
 from corymb.views.links import LinksView, ListedLink, ListedLook
 from corymb.views.pieces import Link
@@ -57,7 +58,7 @@ def _look(catalogue: Catalogue, shown: ShownLook) -> ListedLook:
         state = _(state_words(catalogue, shown.best, asked.look))
     return ListedLook(
         look=Link(look_name(catalogue, asked.look), addresses.of_look(asked.look)),
-        size="" if asked.size == REGULAR else asked.size.replace("-", " "),
+        size="" if asked.size == REGULAR else size_words(asked.size),
         state=state,
         warns=shown.is_draft or shown.instead or not shown.can,
     )
