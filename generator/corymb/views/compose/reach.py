@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.links import standing_links
 from corymb.views.compose.orders.cuts import with_papers
 from corymb.views.compose.orders.packing import papers_of
 from corymb.views.compose.orders.shown import shown_dues
@@ -34,11 +35,18 @@ def pages_of_the_day(catalogue: Catalogue) -> frozenset[str]:
     )
 
 
+def pages_of_one_client(catalogue: Catalogue) -> frozenset[str]:
+    """The addresses of style links on the clients' site, where nothing may lead."""
+    links = () if catalogue.staff else standing_links(catalogue)
+    folder = (addresses.NO_LINKS,) if links else ()
+    return frozenset((*folder, *(addresses.of_link(link.code) for link in links)))
+
+
 def _pages_of(catalogue: Catalogue) -> Iterator[str]:
     yield from (addresses.HOME, addresses.ARRANGEMENTS, addresses.FLOWERS)
     yield from (addresses.IN_SEASON, addresses.YOUR_DATE)
     if catalogue.staff:
-        yield from (addresses.WEEKS_AHEAD, addresses.ORDERS)
+        yield from (addresses.WEEKS_AHEAD, addresses.ORDERS, addresses.LINKS)
         yield from map(addresses.of_due, catalogue.studio.orders)
         yield from map(addresses.of_standing, catalogue.studio.standing_orders)
     yield from (addresses.SEARCH, addresses.NOT_FOUND)
