@@ -34,6 +34,7 @@ from corymb.views.compose.plants import names_of
 from corymb.views.compose.sizes import told_cm
 from corymb.views.compose.swaps import swap_view
 from corymb.views.compose.trade_words import size_words
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.compose.wording import money, price_guide, sentence
 from corymb.views.links import LinkLine, LinkLook, ShownImage
 from corymb.views.pieces import Fact, PhotoView, PictureView
@@ -142,7 +143,7 @@ def _doubts(catalogue: Catalogue, piece: Piece, week: int) -> str:
     return " ".join(
         sentence(
             _("{how_sure} in that week: {stems}").format(
-                how_sure=_(sure), stems=names_of(catalogue, stems)
+                how_sure=trade_word("sureness", sure), stems=names_of(catalogue, stems)
             )
         )
         for sure, stems in doubtful(catalogue, piece, week).items()

@@ -15,7 +15,7 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.images import images_of
 from corymb.views.compose.orders.cuts import has_papers
 from corymb.views.compose.orders.planned import planned_view
-from corymb.views.compose.trade_words import size_words
+from corymb.views.compose.trade_words import size_words, trade_word
 from corymb.views.orders import OrderLineView
 from corymb.views.pieces import Link
 from corymb.views.season import AnswerView
@@ -37,7 +37,7 @@ def line_view(catalogue: Catalogue, due: Due, then: LineThen) -> OrderLineView:
         stems=planned.stems if planned else each * line.quantity,
         planned=planned,
         answer=answer_view(catalogue, best, look, IsoWeek.of(due.day)),
-        sure=best.sure,
+        sure=trade_word("sureness", best.sure),
         instead=_instead(catalogue, due, best),
         bench=_bench(catalogue, due, line),
     )

@@ -21,6 +21,7 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.lines import best_then
 from corymb.views.compose.orders.shown import shown_dues
 from corymb.views.compose.orders.when import day_in_full, weekday_and_day
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.orders import SentView, VisitMonth, VisitView
 from corymb.views.pieces import Link
 
@@ -51,7 +52,7 @@ def visit_view(catalogue: Catalogue, due: Due) -> VisitView:
         order=Link(due.name, addresses.of_due(due.id)),
         look=Link(look_name(catalogue, best.look), addresses.of_look(best.look)),
         how=answer,
-        sure=best.sure,
+        sure=trade_word("sureness", best.sure),
         choice=_choice(due.laid) if due.laid else "",
         thin=_(THIN[due.laid.thin]) if due.laid else "",
     )
