@@ -33,8 +33,7 @@ from corymb.views.compose.link_light import OtherLight
 from corymb.views.compose.plants import names_of
 from corymb.views.compose.sizes import told_cm
 from corymb.views.compose.swaps import swap_view
-from corymb.views.compose.trade_words import size_words
-from corymb.views.compose.trade_words import trade_word
+from corymb.views.compose.trade_words import size_words, trade_word
 from corymb.views.compose.wording import money, price_guide, sentence
 from corymb.views.links import LinkLine, LinkLook, ShownImage
 from corymb.views.pieces import Fact, PhotoView, PictureView
