@@ -69,7 +69,8 @@ KEYS = {
     "worn carried": "places of a style, as files have them",
     "outside essential variant": "what speaks against a swap, as a table of sentences has it",
     "standard": "CLDR's name for a form of money",
-    "home arrangements flowers made week orders links lessons index": "sections of the menu",
+    "home": "the front page",
+    "lessons index": "parts of the book, beside its styles",
 }
 """Single words that are values of a view, which scripts, filters and styles go by."""
 KEY_WORDS = {word for words in KEYS for word in words.split()}
@@ -104,6 +105,8 @@ def _not_for_reading(tree: ast.Module) -> Iterator[ast.AST]:
                 yield node  # a docstring, or a line below a constant
             case ast.Raise() | ast.keyword(arg="key"):
                 yield node
+            case ast.Call(func=ast.Name(id="MenuItem"), args=[_, _, section]):
+                yield section
             case ast.Call(func=func):
                 if _name(func) in MARKS | BY_NAME | LOOKED_AT:
                     yield from node.args
