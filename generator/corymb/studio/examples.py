@@ -23,6 +23,7 @@ EXAMPLES: dict[str, dict[str, str]] = {
         "tagline": "Flowers grown and made in a walled garden",
         "about": "Half an acre of flowers behind an old wall.",
         "language": "en-IE",
+        "lengths in": "inches",
         "place": "{name: Dunmallow, latitude: 52.3, longitude: -7.1, height: 60 m, "
         "time zone: Europe/Dublin}",
         "reference place": "{name: the south of England, latitude: 51.2, longitude: -1.0, "
