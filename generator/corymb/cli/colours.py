@@ -9,6 +9,7 @@ import click
 from corymb.cli.asking import studio_as_it_is
 from corymb.cli.colour_sheet import colour_sheet
 from corymb.cli.plain import for_terminal, is_plain
+from corymb.cli.speaking import speak_as
 from corymb.cli.where import config_option, site_settings, studio_folder
 from corymb.photos import PhotoError, flower_colours
 
@@ -41,6 +42,7 @@ def colours(photo: Path, count: int, config: Path | None) -> None:
     """
     folder = site_settings(config).studio_folder if config else studio_folder(None)
     studio = studio_as_it_is(folder)
+    speak_as(studio)
     try:
         found = flower_colours(photo)
     except PhotoError as error:

@@ -12,6 +12,7 @@ from corymb.checks import read_and_check
 from corymb.cli.cut_sheet import cut_sheet
 from corymb.cli.days import long_day
 from corymb.cli.plain import for_terminal, is_plain
+from corymb.cli.speaking import speak_as
 from corymb.cli.telling import Progress, path_from_here, sum_of, tell_problems
 from corymb.cli.values import Value
 from corymb.cli.where import config_option, site_settings, studio_folder
@@ -60,6 +61,7 @@ def cut(first: str, last: str | None, file: Path | None, config: Path | None) ->
             f"--to {to_day} is before --from {from_day}: put the earlier day first."
         )
     studio = _read(site_settings(config).studio_folder if config else studio_folder(None))
+    speak_as(studio)
     catalogue = Catalogue(studio, "staff", date.today())
     dues = catalogue.dues.between(from_day, to_day)
     if not dues:

@@ -5,19 +5,20 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from corymb.cli.wrapping import wrapped
+from corymb.language import gettext as _
+from corymb.language import ngettext
 from corymb.trade.orders.cut_days import CutDay
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.cutting import cut_list_view
 from corymb.views.cut import BuyRow, CutListView, CutRow, GapView, ShareView
 
-STEPS = len("one by one")
-
 
 def cut_sheet(catalogue: Catalogue, day: CutDay) -> Iterator[str]:
     """The lines to print, for one cutting day."""
     view = cut_list_view(catalogue, day)
-    yield f"Cut on {view.when}"
-    yield from wrapped(f"For {'; '.join(f'{each.name}, {each.when}' for each in view.shares)}.")
+    yield _("Cut on {day}").format(day=view.when)
+    orders = "; ".join(f"{each.name}, {each.when}" for each in view.shares)
+    yield from wrapped(_("For {orders}.").format(orders=orders))
     yield from wrapped(view.walk)
     yield from wrapped(view.proof)
     yield from _beds(view)
@@ -25,14 +26,14 @@ def cut_sheet(catalogue: Catalogue, day: CutDay) -> Iterator[str]:
         yield from _share(share)
     yield from _buys(view)
     if view.cautions:
-        yield from ("", "Take care")
+        yield from ("", _("Take care"))
         for caution in view.cautions:
             yield from wrapped(caution, "  ")
 
 
 def _beds(view: CutListView) -> Iterator[str]:
     if not view.beds:
-        yield from ("", "Nothing is cut on this day.")
+        yield from ("", _("Nothing is cut on this day."))
     for bed in view.beds:
         yield from ("", bed.name)
         for row in bed.rows:
@@ -40,24 +41,27 @@ def _beds(view: CutListView) -> Iterator[str]:
 
 
 def _row(row: CutRow) -> Iterator[str]:
-    yield f"  [ ] {row.count:>4}  {row.steps:<{STEPS}}  {row.stem.label}"
+    yield f"  [ ] {row.count:>4}  {row.steps:<{len(_('one by one'))}}  {row.stem.label}"
     indent = " " * 12
     yield from wrapped(row.stage, indent)
     for words in row.careful:
         yield from wrapped(words, indent)
     homes = [f"{home.stems} {home.order}: {home.buckets}" for home in row.homes]
-    homes += [f"{row.over} left over"] if row.over else []
+    homes += [_("{number} left over").format(number=row.over)] if row.over else []
     for words in homes:
         yield from wrapped(words, indent)
     if row.stays is not None:
-        yield f"{indent}{row.stays} stay in the bed"
+        stay = ngettext("{number} stay in the bed", "{number} stay in the bed", row.stays)
+        yield f"{indent}{stay.format(number=row.stays)}"
 
 
 def _share(share: ShareView) -> Iterator[str]:
     yield from ("", f"{share.name}, {share.when}")
-    yield from wrapped(f"{share.stems} stems in {share.bucket_total or 'no bucket'}.", "  ")
+    stems = ngettext("{number} stems in {buckets}.", "{number} stems in {buckets}.", share.stems)
+    buckets = share.bucket_total or _("no bucket")
+    yield from wrapped(stems.format(number=share.stems, buckets=buckets), "  ")
     for gap in share.gaps:
-        yield from _gap(gap, "  Missing: ")
+        yield from _gap(gap, "  " + _("Missing:") + " ")
     for mix in share.mixes:
         yield from wrapped(f"{mix.piece}. {mix.gets}", "  ")
         for gap in mix.gaps:
@@ -66,7 +70,8 @@ def _share(share: ShareView) -> Iterator[str]:
         yield from wrapped(share.spare_missed, "  ")
     for swap in share.swaps:
         why = f" ({'; '.join(swap.reasons)})" if swap.reasons else ""
-        yield from wrapped(f"Swap: {swap.words}, {swap.where}{why}", "  ")
+        told = _("Swap: {swap}, {pieces}").format(swap=swap.words, pieces=swap.where)
+        yield from wrapped(f"{told}{why}", "  ")
         for caution in swap.careful:
             yield from wrapped(caution, "    ")
     for bucket in share.buckets:
@@ -82,10 +87,13 @@ def _gap(gap: GapView, indent: str) -> list[str]:
 
 def _buys(view: CutListView) -> Iterator[str]:
     if view.buys:
-        yield from ("", f"To buy in, {view.cost}")
+        yield from ("", _("To buy in, {cost}").format(cost=view.cost))
     for row in view.buys:
         yield from wrapped(_bought(row), "  ")
 
 
 def _bought(row: BuyRow) -> str:
-    return f"{row.count:>4} {row.stem.label}, {row.each} each, {row.together}: {row.whose}"
+    told = _("{stem}, {price} each, {together}: {orders}").format(
+        stem=row.stem.label, price=row.each, together=row.together, orders=row.whose
+    )
+    return f"{row.count:>4} {told}"

@@ -1,4 +1,4 @@
-"""How is a day called in a terminal, whatever the machine's own language, and how is it read?"""
+"""How is a day called in a terminal, and how is it read?"""
 
 from __future__ import annotations
 
@@ -8,18 +8,20 @@ from contextlib import suppress
 from datetime import date
 
 from corymb.cli.values import Value
+from corymb.language.locales import day_and_short_month
 from corymb.studio.values.dates import parse_date
 from corymb.studio.words import MONTHS, WEEKDAYS
 
 
 def long_day(day: date) -> str:
-    """`Saturday 24 October 2026`."""
+    """`Saturday 24 October 2026`, in what is said of an error."""
     return f"{WEEKDAYS[day.weekday()]} {day.day} {MONTHS[day.month - 1]} {day.year}"
 
 
 def short_day(day: date) -> str:
-    """`24 Oct`, of one width for all days."""
-    return f"{day.day:>2} {MONTHS[day.month - 1][:3]}"
+    """`24 Oct`, the days below each other."""
+    words = day_and_short_month(day)
+    return f" {words}" if day.day < 10 and words[0].isdecimal() else words
 
 
 def next_on(text: str, today: date) -> date:

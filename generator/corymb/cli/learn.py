@@ -10,6 +10,7 @@ import click
 from corymb.checks import read_and_check
 from corymb.cli.learn_sheet import Learnt, learn_sheet
 from corymb.cli.plain import for_terminal, is_plain
+from corymb.cli.speaking import speak_as
 from corymb.cli.telling import few_of, path_from_here, sum_of, tell_problems
 from corymb.cli.where import config_option, site_settings, studio_folder
 from corymb.studio.models import Recipe
@@ -38,6 +39,7 @@ def learn(recipe: str | None, write: bool, config: Path | None) -> None:
     """
     folder = site_settings(config).studio_folder if config else studio_folder(None)
     studio = _read(folder)
+    speak_as(studio)
     wanted = _found(studio, recipe) if recipe else None
     found = [
         each

@@ -5,13 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from corymb.cli.days import long_day
 from corymb.cli.telling import path_from_here
-from corymb.studio.saying import and_list, counted
+from corymb.language import gettext as _
+from corymb.language import ngettext
+from corymb.language.locales import and_list
 from corymb.studio.studio import Studio
 from corymb.studio.values.time import Duration
 from corymb.trade.reality import Correction, Evidence
 from corymb.trade.written_places import Place
+from corymb.views.compose.orders.when import day_in_full
 from corymb.views.compose.reality import evidence_words, look_words
 from corymb.views.compose.wording import number
 
@@ -35,17 +37,18 @@ def learn_sheet(studio: Studio, learnt: Learnt) -> Iterator[str]:
     written, correction = learnt.correction.written, learnt.correction
     yield f"{_where(studio, learnt)}: {_change(correction)}"
     if learnt.place is None:
-        yield (
-            "  No line says this by itself, since some of it is dropped, added or scaled: change "
-            "it by hand."
+        yield "  " + _(
+            "No line says this by itself, since some of it is dropped, added or scaled: change it "
+            "by hand."
         )
     looks = [look_words(studio, look) for look in written.looks]
     if len(looks) > 1 or learnt.place is None:
-        yield f"  Goes for {and_list(looks)}."
+        yield "  " + _("Goes for {looks}.").format(looks=and_list(looks))
     for evidence in correction.evidence:
         yield f"  {_told(studio, evidence, written.stem)}"
     if len(correction.evidence) > 1:
-        yield f"  Together {_times(studio, correction)} times what was asked."
+        told = _("Together {number} times what was asked.")
+        yield "  " + told.format(number=_times(studio, correction))
 
 
 def _where(studio: Studio, learnt: Learnt) -> str:
@@ -63,11 +66,26 @@ def _change(correction: Correction) -> str:
 
 def _told(studio: Studio, evidence: Evidence, stem: str | None) -> str:
     order = studio.orders[evidence.order]
-    pieces = counted(evidence.pieces, "piece", "pieces")
+    number = evidence.pieces
     others = [look_words(studio, look) for look in evidence.shared_with]
-    shared = f", shared with {and_list(others)}" if others else ""
-    day = long_day(order.date)
-    return f"{order.name}, {day}: {pieces}{shared}; {evidence_words(evidence, stem)}."
+    told = ngettext(
+        "{order}, {day}: {number} piece; {evidence}.",
+        "{order}, {day}: {number} pieces; {evidence}.",
+        number,
+    )
+    if others:
+        told = ngettext(
+            "{order}, {day}: {number} piece, shared with {others}; {evidence}.",
+            "{order}, {day}: {number} pieces, shared with {others}; {evidence}.",
+            number,
+        )
+    return told.format(
+        order=order.name,
+        day=day_in_full(order.date),
+        number=number,
+        others=and_list(others),
+        evidence=evidence_words(evidence, stem),
+    )
 
 
 def _times(studio: Studio, correction: Correction) -> str:

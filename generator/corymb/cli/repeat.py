@@ -14,6 +14,7 @@ from corymb.cli.plain import for_terminal, is_plain
 from corymb.cli.reading import whole_studio
 from corymb.cli.repeat_files import NewFile, order_file, standing_file, visit_file
 from corymb.cli.repeat_sheet import repeat_sheet
+from corymb.cli.speaking import speak_as
 from corymb.cli.telling import few_of, path_from_here
 from corymb.cli.values import Value
 from corymb.cli.where import config_option, site_settings, studio_folder
@@ -79,6 +80,7 @@ def repeat(
       corymb repeat lantern-house --year 2027         a year of visits, and its thin weeks
     """
     studio = whole_studio(site_settings(config).studio_folder if config else studio_folder(None))
+    speak_as(studio)
     asked = Asked(day, year, known_as, take_swaps, dry)
     if (day is None) == (year is None):
         raise click.ClickException("Say for when: --on DATE, or --year YEAR for a standing order.")

@@ -5,13 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 
-from corymb.cli.days import long_day
 from corymb.cli.wrapping import wrapped
+from corymb.language import gettext as _
+from corymb.language import ngettext
+from corymb.language.locales import and_list, clock_words, weekday_name
 from corymb.studio.models import Order
-from corymb.studio.saying import and_list, counted
 from corymb.studio.studio import Studio
 from corymb.studio.values.dates import IsoWeek
-from corymb.studio.words import WEEKDAYS
+from corymb.studio.values.time import DayRange
 from corymb.trade.looks import look_by_id
 from corymb.trade.orders.again import LineAgain
 from corymb.trade.orders.pieces import words_of
@@ -19,23 +20,29 @@ from corymb.trade.orders.repeated import Repeated
 from corymb.trade.orders.repriced import Sums
 from corymb.views.compose.answers import look_name, not_then, year_of
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.durations import days_words
+from corymb.views.compose.orders.when import day_in_full
+from corymb.views.compose.states import words_of_states
 from corymb.views.compose.swaps import swap_view, swap_words
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.compose.wording import money, price_guide
 
 
 def repeat_sheet(studio: Studio, told: Repeated) -> Iterator[str]:
     """The lines to print."""
     catalogue = Catalogue(studio, "staff", told.day)
-    yield f"{told.old.name}: {long_day(told.day)}, week {told.week.week}"
+    head = _("{order}: {day}, week {week}")
+    yield head.format(order=told.old.name, day=day_in_full(told.day), week=told.week.week)
     yield from _beside(told)
-    yield from ("", "What can be made then")
+    yield from ("", _("What can be made then"))
     for line in told.lines:
         yield from _line(catalogue, told.week, line)
     yield from _money(catalogue, told)
     yield from _sent(catalogue, told)
     yield from _lasting(catalogue, told)
     if told.old.learnt:
-        yield from ("", "Learnt last time" if isinstance(told.old, Order) else "Learnt so far")
+        once = isinstance(told.old, Order)
+        yield from ("", _("Learnt last time") if once else _("Learnt so far"))
         yield from wrapped(told.old.learnt, "  ", "  ")
     yield from _took(told)
 
@@ -45,44 +52,53 @@ def _took(told: Repeated) -> Iterator[str]:
     before = told.money.before
     if isinstance(told.old, Order) and told.old.minutes and before:
         yield ""
+        took = _(
+            "Making it took {took} min; the recipes reckon {before} for what it was, and {now} for "
+            "what it would be."
+        )
         yield from wrapped(
-            f"Making it took {told.old.minutes} min; the recipes reckon {before.minutes} for what "
-            f"it was, and {told.money.now.minutes} for what it would be."
+            took.format(took=told.old.minutes, before=before.minutes, now=told.money.now.minutes)
         )
 
 
 def _beside(told: Repeated) -> Iterator[str]:
     """What differs about the day itself, and what else is due on it."""
     if isinstance(told.old, Order) and told.old.date.weekday() != told.day.weekday():
-        yield f"The old one was on a {WEEKDAYS[told.old.date.weekday()]}."
-    others = [due.name for due in told.others]
+        weekday = weekday_name(told.old.date.weekday())
+        yield _("The old one was on a {weekday}.").format(weekday=weekday)
+    others = "; ".join(due.name for due in told.others)
     if others:
-        yield from wrapped(f"Due that day as well: {'; '.join(others)}.")
+        yield from wrapped(_("Due that day as well: {orders}.").format(orders=others))
 
 
 def _line(catalogue: Catalogue, week: IsoWeek, line: LineAgain) -> Iterator[str]:
     name = f"{line.quantity:>4} {words_of(line.piece)}"
     if line.taken:
         old = catalogue.studio.recipes[line.old.look.recipe].variants.get(line.old.look.variant)
-        name = f"{name}, in place of {old.name if old else 'the recipe itself'}"
+        instead = (
+            _("{name}, in place of {other}") if old else _("{name}, in place of the recipe itself")
+        )
+        name = instead.format(name=name, other=old.name if old else "")
     if not line.can:
         why = not_then(catalogue, year_of(catalogue, line.piece.look), week)
         yield from wrapped(f"{name}. {why}", "", " " * 5)
         if line.instead:
             names = "; ".join(look_name(catalogue, look) for look in line.instead)
-            yield from wrapped(f"Of its style stands then: {names}.", " " * 5, " " * 5)
+            told = _("Of its style stands then: {looks}.").format(looks=names)
+            yield from wrapped(told, " " * 5, " " * 5)
         return
-    how = "with swaps" if line.best.answer.swaps else "as pictured"
-    yield from wrapped(f"{name}: {how}, {line.best.sure}.", "", " " * 5)
+    how = words_of_states()["swaps" if line.best.answer.swaps else "pictured"]
+    sure = trade_word("sureness", line.best.sure)
+    yield from wrapped(f"{name}: {how}, {sure}.", "", " " * 5)
     for swap in line.best.answer.swaps:
         yield from wrapped(swap_words(swap_view(catalogue, swap)), " " * 5)
     if line.best.answer.swaps:
-        yield "     The swaps are offered, for one regular piece: the walk decides."
+        yield " " * 5 + _("The swaps are offered, for one regular piece: the walk decides.")
 
 
 def _money(catalogue: Catalogue, told: Repeated) -> Iterator[str]:
     before, now = told.money.before, told.money.now
-    yield from ("", "Money, at today's costs: stems with their waste, and what is asked")
+    yield from ("", _("Money, at today's costs: stems with their waste, and what is asked"))
     for place, line in enumerate(told.lines):
         stems = _change(catalogue, before, now, "stems", place)
         asked = _change(catalogue, before, now, "asked", place)
@@ -90,14 +106,17 @@ def _money(catalogue: Catalogue, told: Repeated) -> Iterator[str]:
         yield from wrapped(f"{told_line}{_guide(catalogue, line)}", "", " " * 5)
     cost = _two(catalogue, before.cost if before else None, now.cost)
     quote = _two(catalogue, before.quote if before else None, now.quote)
-    yield f"     All of it: costs {cost}; quote {quote}"
+    yield " " * 5 + _("All of it: costs {cost}; quote {quote}").format(cost=cost, quote=quote)
 
 
 def _guide(catalogue: Catalogue, line: LineAgain) -> str:
     """The guide price that clients read, where another variant has another."""
     house = catalogue.studio.house
     old, new = (price_guide(piece.guide, house) for piece in (line.old, line.piece))
-    return f"; guide price {old or 'none'} → {new or 'none'}" if old != new else ""
+    if old == new:
+        return ""
+    told = _("guide price {old} → {new}").format(old=old or _("none"), new=new or _("none"))
+    return f"; {told}"
 
 
 def _change(catalogue: Catalogue, before: Sums | None, now: Sums, what: str, place: int) -> str:
@@ -118,12 +137,12 @@ def _two(catalogue: Catalogue, before: Decimal | None, now: Decimal) -> str:
 def _sent(catalogue: Catalogue, told: Repeated) -> Iterator[str]:
     yield ""
     if not told.sent:
-        yield "Sent before: nothing that the studio's files know of."
+        yield _("Sent before: nothing that the studio's files know of.")
         return
-    yield "Sent before"
+    yield _("Sent before")
     for sent in told.sent:
         names = "; ".join(_named(catalogue, look) for look in sent.looks)
-        yield from wrapped(f"{long_day(sent.day)}: {names}", "  ", "    ")
+        yield from wrapped(f"{day_in_full(sent.day)}: {names}", "  ", "    ")
     if told.running:
         names = and_list(_named(catalogue, look) for look in told.running)
         yield from wrapped(_running(catalogue, told, names), "  ", "  ")
@@ -131,13 +150,15 @@ def _sent(catalogue: Catalogue, told: Repeated) -> Iterator[str]:
 
 def _running(catalogue: Catalogue, told: Repeated, names: str) -> str:
     if not told.standing:
-        return f"As last time: {names}. Ask whether they want the same again."
+        again = _("As last time: {looks}. Ask whether they want the same again.")
+        return again.format(looks=names)
     if told.laid is None:
-        return f"Twice running: {names}."
+        return _("Twice running: {looks}.").format(looks=names)
     if told.laid.id in told.running:
-        return f"Twice running: {names}. Nothing else of the rotation can be made that week."
-    other = look_name(catalogue, told.laid)
-    return f"Twice running: {names}. The rotation would send {other}."
+        never = _("Twice running: {looks}. Nothing else of the rotation can be made that week.")
+        return never.format(looks=names)
+    better = _("Twice running: {looks}. The rotation would send {other}.")
+    return better.format(looks=names, other=look_name(catalogue, told.laid))
 
 
 def _named(catalogue: Catalogue, look: str) -> str:
@@ -148,26 +169,35 @@ def _lasting(catalogue: Catalogue, told: Repeated) -> Iterator[str]:
     lasting = told.lasting
     if lasting.cut is None:
         return
-    days = counted(lasting.days, "day", "days")
-    until = (
-        f"the next visit, {long_day(lasting.next_visit)}"
-        if lasting.next_visit
-        else f"the end, {lasting.until:%H:%M} on {long_day(lasting.until.date())}"
+    words = ngettext(
+        "From a cut on {cut} to the end, {hour} on {until}: {number} day.",
+        "From a cut on {cut} to the end, {hour} on {until}: {number} days.",
+        lasting.days,
+    )
+    if lasting.next_visit:
+        words = ngettext(
+            "From a cut on {cut} to the next visit, {until}: {number} day.",
+            "From a cut on {cut} to the next visit, {until}: {number} days.",
+            lasting.days,
+        )
+    span = words.format(
+        cut=day_in_full(lasting.cut.date()),
+        until=day_in_full(lasting.next_visit or lasting.until.date()),
+        hour=clock_words(lasting.until),
+        number=lasting.days,
     )
     yield ""
-    yield from wrapped(
-        f"From a cut on {long_day(lasting.cut.date())} to {until}: {days}. "
-        f"{_short(catalogue, lasting.short)}"
-    )
+    yield from wrapped(f"{span} {_short(catalogue, lasting.short)}")
 
 
 def _short(catalogue: Catalogue, short: Sequence[tuple[str, int]]) -> str:
     if not short:
-        return "All stems keep so long."
+        return _("All stems keep so long.")
     names = "; ".join(
-        f"{catalogue.stem(stem).name}, {counted(days, 'day', 'days')}" for stem, days in short
+        f"{catalogue.stem(stem).name}, {days_words(DayRange(days, days))}" for stem, days in short
     )
-    return (
-        f"Not sure to keep so long: {names}. Cut these later, change them in between, or take "
-        "what keeps longer."
+    told = _(
+        "Not sure to keep so long: {stems}. Cut these later, change them in between, or take what "
+        "keeps longer."
     )
+    return told.format(stems=names)

@@ -10,6 +10,7 @@ import click
 from corymb.checks import read_and_check
 from corymb.cli.days import DAY
 from corymb.cli.plain import for_terminal, is_plain
+from corymb.cli.speaking import speak_as
 from corymb.cli.telling import sum_of, tell_problems
 from corymb.cli.week_sheet import week_sheet
 from corymb.cli.where import config_option, site_settings, studio_folder
@@ -39,6 +40,7 @@ def season(day: str | None, config: Path | None) -> None:
       corymb season --on 2026-09-19
     """
     studio = _read(site_settings(config).studio_folder if config else studio_folder(None))
+    speak_as(studio)
     catalogue = Catalogue(studio, "staff", parse_date(day) if day else date.today())
     for line in for_terminal(week_sheet(catalogue), is_plain()):
         click.echo(line)

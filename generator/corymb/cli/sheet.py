@@ -8,9 +8,10 @@ from datetime import date
 
 from corymb.cli.strip import season_strip
 from corymb.cli.then import Then
-from corymb.cli.wrapping import wrapped
+from corymb.cli.wrapping import hyphened, wrapped
+from corymb.language import gettext as _
+from corymb.language import ngettext, noted
 from corymb.studio.models import Recipe
-from corymb.studio.saying import counted
 from corymb.studio.studio import Studio
 from corymb.studio.words import ROLES
 from corymb.trade.changes import LookLine
@@ -22,11 +23,20 @@ from corymb.trade.season.beds import Beds
 from corymb.trade.season.best import BestState, best_of
 from corymb.trade.season.makeable import Makeable
 from corymb.views.compose.catalogue import Catalogue
+from corymb.views.compose.durations import time_words
+from corymb.views.compose.lengths import length_words
 from corymb.views.compose.look_words import Words
-from corymb.views.compose.states import STATE_WORDS
+from corymb.views.compose.season_words import window_words
+from corymb.views.compose.states import words_of_states
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.compose.wording import price_guide, sentence, spans_of
 
-SAID = {"dropped": "without", "added": "with", "more": "more", "fewer": "fewer"}
+SAID = {
+    "dropped": noted("without"),
+    "added": noted("with"),
+    "more": noted("more"),
+    "fewer": noted("fewer"),
+}
 
 
 @dataclass(frozen=True)
@@ -55,7 +65,7 @@ def sheet(studio: Studio, recipe: Recipe, asked: Asked) -> Iterator[str]:
     if not asked.variant and recipe.variants:
         yield from _variants(studio, makeable, recipe, looks)
     if asked.variant or recipe.based_on:
-        yield from ("", "Changed", *_changes(studio, _in_size(recipe, look, asked)))
+        yield from ("", _("Changed"), *_changes(studio, _in_size(recipe, look, asked)))
     yield from _how(Words.of(studio, look))
 
 
@@ -72,7 +82,7 @@ def _sheet_then(
     yield from _stems(studio, makeable.beds, then.made, counts)
     if then.best.look.variant or then.best.answer.swaps:
         changed = replace(then.made, parent_lines=then.best.look.parent_lines)
-        yield from ("", "Changed", *_changes(studio, _in_size(recipe, changed, asked)))
+        yield from ("", _("Changed"), *_changes(studio, _in_size(recipe, changed, asked)))
     yield from _how(Words.of(studio, then.best.look, then.best.answer.swaps))
 
 
@@ -81,15 +91,19 @@ def _head(studio: Studio, recipe: Recipe, look: Look, asked: Asked) -> Iterator[
     style = studio.house.styles[recipe.style].name
     name = name_of(recipe, look.variant)
     price = price_guide(guide_of(recipe, look.variant), studio.house)
-    draft = "draft" if recipe.draft or (variant and variant.draft) else ""
-    time = Words.of(studio, look).told("time")
-    facts = (style, recipe.difficulty, f"{time} to make", price, draft)
-    yield f"{name}  ({asked.quantity} × {asked.size})" if _more(asked) else name
+    draft = _("draft") if recipe.draft or (variant and variant.draft) else ""
+    time = time_words(Words.of(studio, look).told("time").minutes)
+    level = trade_word("level", recipe.difficulty)
+    facts = (style, level, _("{time} to make").format(time=time), price, draft)
+    size = trade_word("size", asked.size)
+    yield f"{name}  ({asked.quantity} × {size})" if _more(asked) else name
     yield " · ".join(filter(None, facts))
     yield from wrapped(variant.about if variant else recipe.summary, "", "")
-    yield f"{recipe.across} across, {recipe.high} high; {recipe.vessel.name}"
+    measures = _("{across} across, {high} high; {vessel}")
+    across, high = (length_words(each, studio.house) for each in (recipe.across, recipe.high))
+    yield measures.format(across=across, high=high, vessel=recipe.vessel.name)
     if asked.size != REGULAR:
-        yield "Width, height, time and price are those of the regular size."
+        yield _("Width, height, time and price are those of the regular size.")
 
 
 def _more(asked: Asked) -> bool:
@@ -98,12 +112,14 @@ def _more(asked: Asked) -> bool:
 
 def _stems(studio: Studio, beds: Beds, look: Look, counts: list[int]) -> Iterator[str]:
     yield ""
-    yield f"Stems {sum(counts):>5}"
+    words = {role: trade_word("role", role) for role in ROLES}
+    wide = max(7, *(len(word) for word in (*words.values(), _("Stems"))))
+    yield f"{_('Stems'):<{wide}} {sum(counts):>3}"
     width = max(len(studio.stems[line.stem].name) for line in look.lines)
     for role in ROLES:
         members = [(n, x) for n, x in zip(counts, look.lines, strict=True) if x.role == role]
         if members:
-            yield f"{role:<7} {sum(count for count, _ in members):>3}"
+            yield f"{words[role]:<{wide}} {sum(count for count, __ in members):>3}"
         for count, line in members:
             yield f"{count:>9}  {_line(studio, beds, line, width)}".rstrip()
 
@@ -131,18 +147,18 @@ def _in_size(recipe: Recipe, look: Look, asked: Asked) -> Look:
 
 def _line(studio: Studio, beds: Beds, line: LookLine, width: int) -> str:
     stem = studio.stems[line.stem]
-    remarks = ", ".join(filter(None, ("essential" if line.essential else "", line.note)))
-    return f"{stem.name:<{width}}  {beds.season(line.stem)!s:<32}  {remarks}"
+    remarks = ", ".join(filter(None, (_("essential") if line.essential else "", line.note)))
+    return f"{stem.name:<{width}}  {hyphened(window_words(beds.season(line.stem))):<32}  {remarks}"
 
 
 def _year(makeable: Makeable, looks: dict[str, Look]) -> Iterator[str]:
     states = {best.week: best.state for best in best_of(looks, makeable)}
     yield ""
     yield from season_strip(states)
-    yield f"As pictured: {_when(states, 'pictured') or 'never'}."
+    yield _("As pictured: {when}.").format(when=_when(states, "pictured") or _("never"))
     for state in ("variant", "swaps"):
         if when := _when(states, state):
-            yield from wrapped(sentence(f"{STATE_WORDS[state]}: {when}"))
+            yield from wrapped(sentence(f"{words_of_states()[state]}: {when}"))
 
 
 def _when(states: Mapping[int, BestState], state: BestState) -> str:
@@ -153,19 +169,21 @@ def _variants(
     studio: Studio, makeable: Makeable, recipe: Recipe, looks: dict[str, Look]
 ) -> Iterator[str]:
     yield ""
-    yield "Variants"
+    yield _("Variants")
     for variant_id, variant in recipe.variants.items():
         look = looks[variant_id]
-        weeks = spans_of(makeable.weeks_pictured(look)) or "never as pictured"
+        weeks = spans_of(makeable.weeks_pictured(look)) or _("never as pictured")
         told = f"{variant_id}: {sentence(variant.name)} {sentence(variant.about)}"
         yield from wrapped(told, "  ")
         yield from _changes(studio, look)
-        yield f"    {counted(look.stems_total, 'stem', 'stems')}; {weeks}"
+        stems = ngettext("{number} stem; {weeks}", "{number} stems; {weeks}", look.stems_total)
+        yield f"    {stems.format(number=look.stems_total, weeks=weeks)}"
 
 
 def _changes(studio: Studio, look: Look) -> Iterator[str]:
     for change in differences(look.parent_lines, look.lines):
-        yield f"    {SAID[change.kind]:<8} {_change(change)} {studio.stems[change.stem].name}"
+        said = _(SAID[change.kind])
+        yield f"    {said:<8} {_change(change)} {studio.stems[change.stem].name}"
 
 
 def _change(change: Difference) -> str:
@@ -177,9 +195,9 @@ def _change(change: Difference) -> str:
 def _how(words: Words) -> Iterator[str]:
     method = [f"{step.text} {step.note}".strip() for step in words.steps("method")]
     signs = [f"{sign.text} {sign.note}".strip() for sign in words.steps("looks_right_when")]
-    yield from _list("Method", method, [f"{number}." for number in range(1, len(method) + 1)])
-    yield from _list("Looks right when", signs)
-    yield from _list("Careful", list(words.cautions()))
+    yield from _list(_("Method"), method, [f"{number}." for number in range(1, len(method) + 1)])
+    yield from _list(_("Looks right when"), signs)
+    yield from _list(_("Careful"), list(words.cautions()))
 
 
 def _list(heading: str, items: list[str], marks: Iterable[str] = ()) -> Iterator[str]:

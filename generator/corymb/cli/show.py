@@ -11,6 +11,7 @@ from corymb.checks import read_and_check
 from corymb.cli.days import DAY
 from corymb.cli.plain import for_terminal, is_plain
 from corymb.cli.sheet import Asked, sheet
+from corymb.cli.speaking import speak_as
 from corymb.cli.telling import few_of, sum_of, tell_problems
 from corymb.cli.where import config_option, site_settings, studio_folder
 from corymb.studio.models import Recipe
@@ -50,6 +51,7 @@ def show(
       corymb show hedgerow-jar --on 2026-10-03
     """
     studio, problems = _read(site_settings(config).studio_folder if config else studio_folder(None))
+    speak_as(studio)
     found = _found(studio, problems, recipe)
     _known("variant", variant, ("", *found.variants), found)
     _known("size", size, sizes_of(found), found)

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 
-from corymb.studio.words import MONTHS
+from corymb.language.locales import month_letters
 from corymb.trade.season.best import BestState
 from corymb.trade.season.weeks import WEEKS, month_of
-from corymb.views.compose.states import STATE_WORDS
+from corymb.views.compose.states import STATE_WORDS, words_of_states
 
 SIGNS: Mapping[BestState, str] = MappingProxyType(
     {"pictured": "█", "variant": "▒", "swaps": "▂", "none": "·"}
@@ -25,12 +25,13 @@ def season_strip(states: Mapping[int, BestState]) -> Iterator[str]:
     yield "".join(SIGNS[cell] for cell in cells)
     found = [state for state in STATE_WORDS if state in cells]
     if len(found) > 1:
-        yield "   ".join(f"{SIGNS[state]} {STATE_WORDS[state]}" for state in found)
+        words = words_of_states()
+        yield "   ".join(f"{SIGNS[state]} {words[state]}" for state in found)
 
 
 def _heading() -> Iterator[str]:
-    before = 0
+    before, letters = 0, month_letters()
     for week in WEEKS:
         month = month_of(week)
-        yield MONTHS[month - 1][0] if month != before else " "
+        yield letters[month - 1] if month != before else " "
         before = month

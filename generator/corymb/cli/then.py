@@ -18,6 +18,7 @@ from corymb.trade.swaps.standing_in import StandIn
 from corymb.views.compose.answers import not_then, state_words
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.swaps import swap_view, swap_words
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.compose.week_words import week_words
 from corymb.views.compose.wording import sentence
 
@@ -90,4 +91,5 @@ class Then:
     def _answer(self) -> str:
         if not self.can:
             return not_then(self.catalogue, self.bests, self.week)
-        return sentence(f"{state_words(self.catalogue, self.best, self.asked)}: {self.best.sure}")
+        how = state_words(self.catalogue, self.best, self.asked)
+        return sentence(f"{how}: {trade_word('sureness', self.best.sure)}")

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator, Sequence
 
 from corymb.cli.wrapping import whole, wrapped
+from corymb.language import gettext as _
+from corymb.language import ngettext
 from corymb.studio.models import Style
 from corymb.studio.studio import Studio
 from corymb.studio.values.dates import IsoWeek
@@ -17,8 +19,9 @@ from corymb.trade.season.sureness import WORDS
 from corymb.trade.season.watch import cell_of, year_from
 from corymb.views.compose.answers import look_name, why_not
 from corymb.views.compose.catalogue import Catalogue
-from corymb.views.compose.states import STATE_WORDS
+from corymb.views.compose.states import words_of_states
 from corymb.views.compose.swaps import swap_view
+from corymb.views.compose.trade_words import trade_word
 from corymb.views.compose.week_words import week_third, week_words
 from corymb.views.compose.wording import sentence
 
@@ -39,31 +42,33 @@ def week_sheet(catalogue: Catalogue) -> Iterator[str]:
 
 
 def _stands(catalogue: Catalogue, week: IsoWeek) -> Iterator[str]:
-    yield from ("", "Stands")
+    yield from ("", _("Stands"))
     found = by_how_sure(catalogue.beds, catalogue.studio.stems, week)
     for word in WORDS:
         if word in found:
-            yield from _named(word, _stems(catalogue.studio, found[word]))
+            stems = _stems(catalogue.studio, found[word])
+            yield from _named(trade_word("sureness", word), stems)
     if not found:
-        yield f"  nothing{_first(catalogue, week)}"
+        yield f"  {_nothing(catalogue, week)}"
 
 
-def _first(catalogue: Catalogue, week: IsoWeek) -> str:
-    """What stands next, where nothing does."""
+def _nothing(catalogue: Catalogue, week: IsoWeek) -> str:
+    """That nothing stands, and what does next."""
     beds, stems = catalogue.beds, catalogue.studio.stems
     for ahead in year_from(week):
         if names := [stem.name for stem in stems.values() if cell_of(ahead) in beds.weeks(stem.id)]:
-            return f"; first {'; '.join(names)}, {week_third(ahead)}"
-    return ""
+            told = _("nothing; first {stems}, {when}")
+            return told.format(stems="; ".join(names), when=week_third(ahead))
+    return _("nothing")
 
 
 def _beds(catalogue: Catalogue, week: IsoWeek) -> Iterator[str]:
     beds = in_the_beds(catalogue.beds, catalogue.studio.stems, week)
-    yield from ("", "In the beds")
+    yield from ("", _("In the beds"))
     for word, stems in (
-        ("coming on", beds.coming_on),
-        ("at best", beds.at_best),
-        ("going over", beds.going_over),
+        (_("coming on"), beds.coming_on),
+        (_("at best"), beds.at_best),
+        (_("going over"), beds.going_over),
     ):
         yield from _named(word, _stems(catalogue.studio, stems))
 
@@ -76,7 +81,7 @@ def _years(catalogue: Catalogue, style: Style) -> Iterator[Sequence[Best]]:
 
 def _recipes(catalogue: Catalogue, bests: Sequence[Best]) -> Iterator[str]:
     """The recipes of a style by how they can be made, each with how sure that is or when it is."""
-    for state, word in STATE_WORDS.items():
+    for state, word in words_of_states().items():
         names = [_recipe(catalogue, best) for best in bests if best.state == state]
         yield from _named(word, names) if names else ()
 
@@ -88,36 +93,44 @@ def _recipe(catalogue: Catalogue, best: Best) -> str:
     variant = recipe.variants.get(best.look.variant)
     draft = recipe.draft or (variant is not None and variant.draft)
     name = whole(_drafted(look_name(catalogue, best.look), draft))
-    said = [best.sure, *(swap_view(catalogue, swap).words for swap in best.answer.swaps)]
+    said = [
+        trade_word("sureness", best.sure),
+        *(swap_view(catalogue, swap).words for swap in best.answer.swaps),
+    ]
     return f"{name} ({'; '.join(said)})"
 
 
 def _drafted(name: str, draft: bool) -> str:
-    return f"{name}, draft" if draft else name
+    return _("{name}, draft").format(name=name) if draft else name
 
 
 def _next(catalogue: Catalogue, best: Best) -> str:
     """`next mid May 2027`, of any of the recipe's looks."""
     can = {each.week for each in catalogue.best[best.look.recipe] if each.state != "none"}
     sides = either_side(can, IsoWeek.of(catalogue.today))
-    return f"next {week_third(sides[1])}" if sides else "in no week of the year"
+    if not sides:
+        return _("in no week of the year")
+    return _("next {when}").format(when=week_third(sides[1]))
 
 
 def _last_chances(catalogue: Catalogue, week: IsoWeek) -> Iterator[str]:
     found = last_chances(catalogue.best, catalogue.makeable, week)
-    yield from ("", f"Last chances, within {WITHIN_WEEKS} weeks")
+    told = ngettext(
+        "Last chances, within {number} week", "Last chances, within {number} weeks", WITHIN_WEEKS
+    )
+    yield from ("", told.format(number=WITHIN_WEEKS))
     for chance in found:
         yield from wrapped(_chance(catalogue, chance), "  ")
     if not found:
-        yield "  none"
+        yield "  " + _("none")
 
 
 def _chance(catalogue: Catalogue, chance: LastChance) -> str:
     name = catalogue.studio.recipes[chance.recipe].name
     why = why_not(catalogue, [chance.after])
-    return (
-        f"{name}: until {week_words(chance.last)}. After that {why}. "
-        f"Again from {week_third(chance.again)}."
+    told = _("{name}: until {week}. After that {why}. Again from {again}.")
+    return told.format(
+        name=name, week=week_words(chance.last), why=why, again=week_third(chance.again)
     )
 
 
@@ -129,4 +142,4 @@ def _stems(studio: Studio, stems: Iterable[str]) -> list[str]:
 def _named(word: str, names: Sequence[str]) -> list[str]:
     """A word, and names after it; many names hold a comma themselves."""
     head = f"  {word:<{INDENT - 2}}"
-    return wrapped(f"{head}{'; '.join(names) or 'none'}", "", " " * INDENT)
+    return wrapped(f"{head}{'; '.join(names) or _('none')}", "", " " * INDENT)

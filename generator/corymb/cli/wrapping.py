@@ -22,3 +22,8 @@ def wrapped(text: str, first: str = "", rest: str | None = None) -> list[str]:
 def whole(name: str) -> str:
     """A name that stays on one line."""
     return name.replace(" ", WHOLE)
+
+
+def hyphened(text: str) -> str:
+    """A season with the hyphen that its file has, where pages have a dash."""
+    return text.replace("–", "-")

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
+from datetime import date
 
-from corymb.cli.days import long_day, short_day
+from corymb.cli.days import short_day
 from corymb.cli.wrapping import wrapped
+from corymb.language import gettext as _
+from corymb.language import ngettext, noted, pgettext
 from corymb.studio.models import StandingOrder
-from corymb.studio.saying import counted
 from corymb.studio.studio import Studio
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.orders.laid_out import LaidOut
@@ -17,16 +19,15 @@ from corymb.trade.season.makeable import Makeable
 from corymb.views.compose.answers import look_name
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.mending import mend
+from corymb.views.compose.orders.when import day_in_full
 from corymb.views.compose.plants import names_of
-from corymb.views.compose.states import STATE_WORDS
-
-HOW = {**STATE_WORDS, "variant": STATE_WORDS["pictured"]}
-"""A visit names its look, variant and all."""
+from corymb.views.compose.states import words_of_states
+from corymb.views.compose.trade_words import trade_word
 
 WHY = {
-    "nothing": "nothing of the rotation can be made",
-    "one": "only {look} can be made",
-    "touch and go": "{look} is touch and go",
+    "nothing": noted("nothing of the rotation can be made"),
+    "one": noted("only {look} can be made"),
+    "touch and go": noted("{look} is touch and go"),
 }
 
 
@@ -36,42 +37,80 @@ def year_sheet(
     """The lines to print."""
     catalogue = Catalogue(studio, "staff", told.order.from_)
     until = told.order.until or told.laid[-1].visit.day
-    visits = counted(len(told.laid), "visit", "visits")
-    yield f"{old.name}: {visits}, {long_day(told.order.from_)} to {long_day(until)}"
+    head = ngettext(
+        "{order}: {number} visit, {first} to {last}",
+        "{order}: {number} visits, {first} to {last}",
+        len(told.laid),
+    )
+    yield head.format(
+        order=old.name,
+        number=len(told.laid),
+        first=day_in_full(told.order.from_),
+        last=day_in_full(until),
+    )
     if told.still_comes:
-        yield from wrapped(
-            f"The old order still comes round then, from {long_day(told.still_comes)} on: "
-            "give it an `until` before that, or all comes twice."
+        again = _(
+            "The old order still comes round then, from {day} on: give it an `until` before that, "
+            "or all comes twice."
         )
+        yield from wrapped(again.format(day=day_in_full(told.still_comes)))
     yield ""
-    width = max(len(look_name(catalogue, each.best.look)) for each in told.laid)
-    yield f"{'Week':<6}{'Day':<8}{'Look':<{width}}  {'How':<11}  {'How sure':<12}  Choices"
-    for each in told.laid:
-        yield _visit(catalogue, each, width)
+    yield from _table(catalogue, told.laid)
     yield from _thin(catalogue, makeable, told)
     if old.learnt:
-        yield from ("", "Learnt so far")
+        yield from ("", _("Learnt so far"))
         yield from wrapped(old.learnt, "  ", "  ")
 
 
-def _visit(catalogue: Catalogue, laid: LaidOut, width: int) -> str:
+def _table(catalogue: Catalogue, laid: Sequence[LaidOut]) -> Iterator[str]:
+    """A line a visit, each column as wide as what stands in it."""
+    head = (
+        pgettext("column", "Week"),
+        pgettext("column", "Day"),
+        pgettext("column", "Look"),
+        pgettext("column", "How"),
+        pgettext("column", "How sure"),
+        pgettext("column", "Choices"),
+    )
+    looks = max(len(look_name(catalogue, each.best.look)) for each in laid)
+    least = (4, 6, looks, 11, 12, 0)
+    rows = [head, *(_visit(catalogue, each) for each in laid)]
+    cells = zip(*rows, strict=True)
+    widths = [max(wide, *map(len, column)) for wide, column in zip(least, cells, strict=True)]
+    for row in rows:
+        yield "  ".join(f"{cell:<{wide}}" for cell, wide in zip(row, widths, strict=True)).rstrip()
+
+
+def _visit(catalogue: Catalogue, laid: LaidOut) -> tuple[str, ...]:
     best, day = laid.best, laid.visit.day
-    how, sure = HOW[best.state], best.sure if best.state != "none" else ""
-    name = look_name(catalogue, best.look)
-    again = "  again" if laid.since == 1 else ""
-    week = f"W{IsoWeek.of(day).week:02d}"
-    line = f"{week:<6}{short_day(day):<8}{name:<{width}}  {how:<11}  {sure:<12}  {laid.choices}"
-    return f"{line}{again}".rstrip()
+    state = "pictured" if best.state == "variant" else best.state  # the look names its variant
+    choices = f"{laid.choices}"
+    return (
+        _week(day),
+        short_day(day),
+        look_name(catalogue, best.look),
+        words_of_states()[state],
+        trade_word("sureness", best.sure) if best.state != "none" else "",
+        f"{choices}  {_('again')}" if laid.since == 1 else choices,
+    )
+
+
+def _week(day: date) -> str:
+    # L10N: a week by its number: W05.
+    return pgettext("season", "W{week}").format(week=f"{IsoWeek.of(day).week:02d}")
 
 
 def _thin(catalogue: Catalogue, makeable: Makeable, told: NextYear) -> Iterator[str]:
     spells = thin_spells(catalogue.studio, makeable, told.order, told.laid)
     yield ""
     if not spells:
-        yield "No week is thin: something that is likely can be made in each, and something else."
+        yield _(
+            "No week is thin: something that is likely can be made in each, and something else."
+        )
         return
-    visits = sum(len(spell.laid) for spell in spells)
-    yield f"Thin: {visits} of {counted(len(told.laid), 'visit', 'visits')}"
+    visits, every = sum(len(spell.laid) for spell in spells), len(told.laid)
+    head = ngettext("Thin: {number} of {all} visit", "Thin: {number} of {all} visits", every)
+    yield head.format(number=visits, all=every)
     for spell in spells:
         yield from wrapped(f"{_when(spell)}: {_why(catalogue, spell)}.", "  ", "    ")
         for help_ in _help(catalogue, spell):
@@ -80,28 +119,34 @@ def _thin(catalogue: Catalogue, makeable: Makeable, told: NextYear) -> Iterator[
 
 def _when(spell: ThinSpell) -> str:
     first, last = spell.laid[0].visit.day, spell.laid[-1].visit.day
-    weeks = [f"W{IsoWeek.of(day).week:02d}" for day in (first, last)]
+    days = [short_day(day).strip() for day in (first, last)]
     if first == last:
-        return f"{weeks[0]}, {short_day(first).strip()}"
-    return f"{weeks[0]} to {weeks[1]}, {short_day(first).strip()} to {short_day(last).strip()}"
+        return f"{_week(first)}, {days[0]}"
+    # L10N: weeks and days of them: W38 to W40, 14 Sep to 28 Sep.
+    told = _("{first_week} to {last_week}, {first_day} to {last_day}")
+    return told.format(
+        first_week=_week(first), last_week=_week(last), first_day=days[0], last_day=days[1]
+    )
 
 
 def _why(catalogue: Catalogue, spell: ThinSpell) -> str:
-    return WHY[spell.why].format(look=look_name(catalogue, spell.laid[0].best.look))
+    return _(WHY[spell.why]).format(look=look_name(catalogue, spell.laid[0].best.look))
 
 
 def _help(catalogue: Catalogue, spell: ThinSpell) -> Iterator[str]:
     """What would help, the nearest to hand first."""
     if spell.surer:
         names = "; ".join(look_name(catalogue, look) for look in spell.surer)
-        yield f"Surer, though with swaps or sent lately: {names}."
+        yield _("Surer, though with swaps or sent lately: {looks}.").format(looks=names)
     if spell.helps:
         names = "; ".join(look_name(catalogue, look) for look in spell.helps)
-        yield f"Of the same style stands then: {names}. Put it into the rotation."
+        told = _("Of the same style stands then: {looks}. Put it into the rotation.")
+        yield told.format(looks=names)
     if spell.nearest is None:
         return
     near, weeks = spell.nearest, len(spell.nearest.weeks)
     lacking = names_of(catalogue, [lack.stem for lack in near.lacks])
-    yield f"The nearest besides is {look_name(catalogue, near.look)}, which lacks {lacking}."
+    told = _("The nearest besides is {look}, which lacks {stems}.")
+    yield told.format(look=look_name(catalogue, near.look), stems=lacking)
     for lack in near.lacks[:1]:
         yield mend(catalogue, lack, weeks)

@@ -69,6 +69,12 @@ def month_names() -> tuple[str, ...]:
     return tuple(names[month] for month in range(1, 13))
 
 
+def month_letters() -> tuple[str, ...]:
+    """A letter for each month, January first."""
+    letters = locale_spoken().months["stand-alone"]["narrow"]
+    return tuple(letters[month] for month in range(1, 13))
+
+
 def month_in_date(month: int) -> str:
     """A month as it is said behind a day or a part of it, 1 to 12."""
     return str(locale_spoken().months["format"]["wide"][month])
@@ -99,6 +105,11 @@ def date_words(day: date) -> str:
 def day_and_month(day: date) -> str:
     """`16 September`."""
     return format_skeleton("MMMMd", day, locale=locale_spoken())
+
+
+def day_and_short_month(day: date) -> str:
+    """`24 Oct`."""
+    return format_skeleton("MMMd", day, locale=locale_spoken())
 
 
 def month_of_year(day: date) -> str:

@@ -10,7 +10,8 @@ import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 
-from corymb.studio.saying import and_list
+from corymb.language import gettext as _
+from corymb.language.locales import and_list
 
 PARTS = {"stems", "heads", "pods", "berries", "moons", "catkins", "hips", "blossom"}
 """What is cut of a plant: a name goes without it too."""
@@ -32,8 +33,9 @@ class Gone:
     def words(self) -> str:
         """One short sentence, the same for one plant and for many."""
         if self.instead:
-            return f"{and_list(self.instead)} in place of {self.plant}."
-        return f"No {self.plant} here."
+            told = _("{instead} in place of {plant}.")
+            return told.format(instead=and_list(self.instead), plant=self.plant)
+        return _("No {plant} here.").format(plant=self.plant)
 
 
 def step_note(step: str, gone: Sequence[Gone], here: Iterable[str]) -> str:

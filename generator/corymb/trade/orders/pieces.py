@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from decimal import Decimal
 
+from corymb.language import gettext as _
 from corymb.studio.models import Recipe
 from corymb.studio.models.order import OrderLine
 from corymb.studio.values.money import PriceGuide
@@ -83,8 +84,8 @@ def words_of(piece: Piece) -> str:
         piece.recipe.name,
         variant.name if variant else "",
         piece.size if piece.size != REGULAR else "",
-        "in buckets" if piece.in_buckets else "",
-        "from the mix" if piece.from_the_mix else "",
+        _("in buckets") if piece.in_buckets else "",
+        _("from the mix") if piece.from_the_mix else "",
     ]
     return ", ".join(word for word in words if word)
 
