@@ -45,6 +45,7 @@ STAFF = {
     "client-sheet": "orders/barn-supper-collection.html",
     "cut-list": "cut/2026-09-17.html",
     "standing-order": "standing/lantern-house.html",
+    "style-links": "links.html",
     "weeks-ahead": "weeks-ahead.html",
     "lessons": "lessons.html",
     "lesson": "lessons/conditioning.html",

@@ -11,7 +11,9 @@ from click.testing import CliRunner
 
 from corymb.cli import main
 from corymb.site.build import build_sites
+from corymb.site.link_file import link_file
 from corymb.site.settings import read_settings
+from corymb.studio.load import read_studio
 from corymb.views.pieces import AUDIENCES
 from tests.cli.conftest import ANSWERS, words
 
@@ -128,6 +130,20 @@ def test_it_shows_each_look_in_daylight_and_in_the_light_of_its_place(
     assert len(drawn) == len(by_candle)
     figures = page.select(".link-shown")
     assert [len(figure.find_all("img")) for figure in figures] == [2, 2, 2]
+
+
+def test_as_one_file_it_says_the_same_and_holds_nothing_private(studio: Path) -> None:
+    settings = read_settings(studio / "mkdocs.yml")
+    read, _problems = read_studio(settings.studio_folder)
+    assert read is not None
+    data = link_file(read, settings, read.links["quill"], STANDS)
+    alone = BeautifulSoup(data.decode(), "html5lib")
+    assert alone.h1 is not None
+    assert alone.h1.get_text().replace("’", "'") == f"For </title>{HOSTILE}"
+    assert len(alone.find_all("script")) == 1
+    assert len(alone.find_all("img")) == 6
+    assert PRIVATE.encode() not in data
+    assert CODE.encode() not in data
 
 
 def test_a_host_that_lists_folders_lists_no_links(clients: Path) -> None:
