@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import re
-import shlex
 from collections.abc import Iterator
 from functools import cache
 from pathlib import Path
@@ -11,31 +10,14 @@ from string import Formatter
 
 import pytest
 from babel.messages.catalog import Catalog, Message
-from babel.messages.frontend import CommandLineInterface
 from babel.messages.pofile import read_po
 
 from corymb.language import LANGUAGES
 from corymb.language.messages import FOLDER
 
 ROOT = Path(__file__).parents[2]
-DEVELOPERS = (ROOT / "DEVELOPERS.md").read_text("utf-8")
-COMMAND = re.compile(r"^ +\.venv/bin/(pybabel extract .+) -o messages\.pot \.$", re.M)
 NAMED = re.compile(r"%\((\w+)\)s")
 TAG = re.compile(r"</?\w+[^<>]*>")
-
-
-@pytest.fixture(scope="module")
-def gathered(tmp_path_factory: pytest.TempPathFactory) -> Catalog:
-    """What the command that DEVELOPERS.md gives finds in code, templates and scripts."""
-    file = tmp_path_factory.mktemp("words") / "messages.pot"
-    found = COMMAND.search(DEVELOPERS)
-    assert found
-    command = [*shlex.split(found[1]), "-o", str(file), str(ROOT)]
-    command.insert(1, "--quiet")
-    command[command.index("messages.cfg")] = str(ROOT / "messages.cfg")
-    CommandLineInterface().run(command)  # type: ignore[no-untyped-call]
-    with file.open("rb") as written:
-        return read_po(written)
 
 
 @cache
