@@ -8,7 +8,7 @@ const VISITED = `corymb-visited:${ROOT}`;
 const LIST = new URL("{{list}}", ROOT).href;
 const NO_SIGNAL = new URL("{{no_signal}}", ROOT);
 const DIGEST = "x-corymb-digest"; // of what is kept: the file may have been of an older build
-const WHOLE = new URL("kept-whole", ROOT).href; // stands in the cache once nothing is missing
+const HOW_MUCH = new URL("how-much-is-kept", ROOT).href; // stands in the cache, and nowhere else
 const PATIENCE = 3000; // milliseconds
 const MOST_VISITED = 150;
 const AT_ONCE = 6;
@@ -25,7 +25,7 @@ async function list() {
   const kept = await caches.open(KEPT);
   const had = await kept.match(LIST);
   if (had) return had.json();
-  const answer = await fetch(`${LIST}?${VERSION}`, { cache: "no-cache" });
+  const answer = await fetch(`${LIST}?${VERSION}`, { cache: "reload" });
   const told = await answer.clone().json();
   if (told.version !== VERSION) throw new Error("the build was changed on the way");
   await kept.put(LIST, answer);
@@ -58,7 +58,8 @@ async function keep(kept, before, [path, digest]) {
   const same = had?.headers.get(DIGEST) === digest;
   try {
     if (!same) {
-      const answer = await fetch(address(path), { cache: "no-cache" });
+      // With the digest behind it, no cache on the way has an older one.
+      const answer = await fetch(`${address(path)}?${digest}`, { cache: "reload" });
       if (!answer.ok) throw new Error(answer.status);
       await kept.put(address(path), await asKept(answer, digest));
       return true;
@@ -99,23 +100,24 @@ async function activate() {
   await self.clients.claim();
 }
 
-async function tell(have, all) {
+async function tell(howMuch) {
   const pages = await self.clients.matchAll();
-  for (const page of pages) page.postMessage({ have, all });
+  for (const page of pages) page.postMessage(howMuch);
 }
 
 // The rest, a few at a time; what is missing is tried again whenever a page asks.
 async function fill() {
   const kept = await caches.open(KEPT);
+  const { have = 0, all } = (await (await kept.match(HOW_MUCH))?.json()) ?? {};
+  if (have) await tell({ have, all });
+  if (have && have === all) return;
   const { first, later } = await list();
   const files = [...first, ...later];
-  if (!(await kept.match(WHOLE))) {
-    const often = (have) => have % 20 || tell(have, files.length);
-    const have = await keepAll(files, often);
-    if (have < files.length) return tell(have, files.length);
-    await kept.put(WHOLE, new Response(VERSION));
-  }
-  return tell(files.length, files.length);
+  const howMuch = (number) => ({ have: number, all: files.length });
+  const often = (number) => number <= have || number % 20 || tell(howMuch(number));
+  const now = howMuch(await keepAll(files, often));
+  await kept.put(HOW_MUCH, Response.json(now));
+  await tell(now);
 }
 
 // Kept under its own address, whatever is asked of it behind the question mark; hosts leave out
