@@ -16,10 +16,14 @@ import pytest
 import yaml
 from PIL import Image
 
+from corymb.checks import read_and_check
+from corymb.site.book import Asked
 from corymb.site.build import build_sites
 from corymb.site.settings import SiteSettings
 from corymb.studio.load import MODELS
 from corymb.studio.values.friendly import Friendly
+from corymb.views.pieces import AUDIENCES
+from tests.site.books import made
 from tests.site.planting import Planter, readers_in
 from tests.site.secret_values import HOLDS_NONE, MAKERS, Secrets, found_in
 
@@ -181,6 +185,21 @@ def test_the_same_secrets_are_on_the_staffs_site_where_staff_need_them(planted: 
     there = {planted.secrets[secret] for secret in found_in(planted.staff, planted.secrets)}
     for wanted in STAFF_NEED:
         assert any(wanted in where for where in there), wanted
+
+
+def test_no_secret_reaches_the_clients_book(planted: Planted) -> None:
+    studio, _ = read_and_check(planted.clients.parent / "content")
+    assert studio
+    there = {}
+    for audience in AUDIENCES:
+        folder = planted.clients.parent / "books" / audience
+        folder.mkdir(parents=True)
+        for path, data in made(studio, Asked(audience)).bare_files.items():
+            (folder / path.replace("/", "-")).write_bytes(data)
+        there[audience] = {planted.secrets[each] for each in found_in(folder, planted.secrets)}
+    assert there["clients"] == set()
+    for wanted in ("recipe: method", "recipe: notes", "technique: title", "bought"):
+        assert any(wanted in where for where in there["staff"]), wanted
 
 
 def test_what_nobody_may_see_is_on_neither_site(planted: Planted) -> None:

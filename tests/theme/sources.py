@@ -22,9 +22,15 @@ def style_parts() -> list[Path]:
     return [STYLES / name for name in (STYLES / "order.txt").read_text("utf-8").split()]
 
 
+def book_parts() -> list[Path]:
+    """Those that the book of recipes has for itself."""
+    names = (STYLES / "book" / "order.txt").read_text("utf-8").split()
+    return [STYLES / name for name in names if name.startswith("book/")]
+
+
 def styles() -> str:
     """All style sheets, joined."""
-    return "\n".join(part.read_text("utf-8") for part in style_parts())
+    return "\n".join(part.read_text("utf-8") for part in (*style_parts(), *book_parts()))
 
 
 def name_of(file: Path) -> str:

@@ -21,6 +21,7 @@ TRUSTED = {
     "partials/share-tags.html": {"page.structured_data"},
     "lesson.html": {"view.html"},
     "prose.html": {"view.html"},
+    "partials/book/lesson.html": {"lesson.html"},
 }
 
 

@@ -7,7 +7,15 @@ import re
 import pytest
 from coloraide import Color
 
-from tests.theme.sources import ALL_SCRIPTS, ALL_TEMPLATES, FONTS, STYLES, style_parts, styles
+from tests.theme.sources import (
+    ALL_SCRIPTS,
+    ALL_TEMPLATES,
+    FONTS,
+    STYLES,
+    book_parts,
+    style_parts,
+    styles,
+)
 
 READABLE = 4.5  # WCAG 2.2, success criterion 1.4.3: the least contrast of text, level AA
 SEEN = 3.0  # WCAG 2.2, success criterion 1.4.11: the least contrast of what isn't text
@@ -27,6 +35,7 @@ def tokens(mode: str) -> dict[str, str]:
 def test_every_part_is_joined_once() -> None:
     parts = style_parts()
     assert sorted(parts) == sorted((STYLES / "parts").glob("*.css"))
+    assert sorted(book_parts()) == sorted((STYLES / "book").glob("*.css"))
 
 
 def test_every_custom_property_that_is_used_is_defined() -> None:
@@ -36,7 +45,7 @@ def test_every_custom_property_that_is_used_is_defined() -> None:
 
 
 def test_braces_are_closed_in_every_part() -> None:
-    for part in style_parts():
+    for part in (*style_parts(), *book_parts()):
         css = without_comments(part.read_text("utf-8"))
         assert css.count("{") == css.count("}"), part.name
 

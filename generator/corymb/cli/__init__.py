@@ -8,6 +8,7 @@ from typing import Any
 import click
 
 from corymb import __version__
+from corymb.cli.book import book
 from corymb.cli.build import build
 from corymb.cli.check import check
 from corymb.cli.colours import colours
@@ -62,6 +63,7 @@ for command in (
     colours,
     link,
     share,
+    book,
     repeat,
     cut,
     learn,

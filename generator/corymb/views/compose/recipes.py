@@ -73,7 +73,7 @@ def recipe_view(catalogue: Catalogue, look: Look, on_the_web: str = "") -> Clien
 
     `on_the_web` is the page's whole address, where that is known.
     """
-    client = _client_view(catalogue, look, on_the_web)
+    client = client_view(catalogue, look, on_the_web)
     if not catalogue.staff:
         return client
     lines = _staff_lines(client.lines, look)
@@ -84,7 +84,8 @@ def recipe_view(catalogue: Catalogue, look: Look, on_the_web: str = "") -> Clien
     )
 
 
-def _client_view(catalogue: Catalogue, look: Look, on_the_web: str) -> ClientRecipe:
+def client_view(catalogue: Catalogue, look: Look, on_the_web: str = "") -> ClientRecipe:
+    """What everyone may see of a look, whoever the catalogue is for."""
     recipe = catalogue.studio.recipes[look.recipe]
     variant = recipe.variants.get(look.variant)
     style = catalogue.style_of(recipe)
