@@ -34,6 +34,9 @@ BOTH = {
     "search": "search.html?q=dahlia",
     "lost": "arrangements/long/gone.html",
 }
+CLIENTS = {
+    "kept": "kept.html#hedgerow-jar,plum-button,rooks-wing-hand-tie",
+}
 STAFF = {
     "this-week": "weeks/2026-W38.html",
     "orders": "orders.html",
@@ -53,7 +56,7 @@ STAFF = {
 }
 
 KINDS = (
-    *(Kind("clients", name, path) for name, path in BOTH.items()),
+    *(Kind("clients", name, path) for name, path in (BOTH | CLIENTS).items()),
     *(Kind("staff", name, path) for name, path in (BOTH | STAFF).items()),
 )
 

@@ -7,6 +7,7 @@ from typing import Any
 
 from corymb.site.render import render
 from corymb.views import cut, frame, orders, pages, papers, recipe, season, stem, week, weeks_ahead
+from corymb.views.kept import KeptView
 from corymb.views.pieces import Audience
 from tests.theme.filling import filled
 
@@ -24,6 +25,7 @@ VIEWS: tuple[tuple[str, Audience, Any], ...] = (
     ("made_list.html", "clients", pages.MadeListView),
     ("made.html", "clients", pages.MadeView),
     ("made.html", "staff", pages.StaffMade),
+    ("kept.html", "clients", KeptView),
     ("weeks_ahead.html", "staff", weeks_ahead.WeeksAheadView),
     ("orders.html", "staff", orders.OrdersView),
     ("order.html", "staff", orders.OrderView),

@@ -15,6 +15,7 @@ from corymb.views.season import SeasonView, SpellView
 class RecipeCard:
     """An arrangement in a list: enough to choose it by, and to filter it by."""
 
+    id: str  # of its look
     name: str
     href: str
     style: str
@@ -108,6 +109,7 @@ class KinView:
 class ClientRecipe:
     """An arrangement, or one variant of it, as a client may see it."""
 
+    id: str  # of the look
     name: str
     variant_name: str  # '' on the recipe's own page
     style: Link

@@ -18,6 +18,7 @@ YOUR_DATE = "your-date.html"
 WEEKS_AHEAD = "weeks-ahead.html"
 FLOWERS = "flowers.html"
 MADE = "made.html"
+KEPT = "kept.html"
 ORDERS = "orders.html"
 COSTS = "costs.csv"
 LESSONS = "lessons.html"
@@ -39,6 +40,7 @@ FIXED = (
     YOUR_DATE,
     FLOWERS,
     MADE,
+    KEPT,
     ORDERS,
     LESSONS,
     LEARNING,

@@ -44,6 +44,7 @@ def card_of(catalogue: Catalogue, recipe: Recipe) -> RecipeCard:
     look = catalogue.looks[recipe.id][""]
     style = catalogue.style_of(recipe)
     return RecipeCard(
+        id=look.id,
         name=recipe.name,
         href=addresses.of_look(look),
         style=recipe.style,
@@ -94,6 +95,7 @@ def client_view(catalogue: Catalogue, look: Look, on_the_web: str = "") -> Clien
     words = Words.of(catalogue.studio, look)
     price = price_guide(guide_of(recipe, look.variant), catalogue.studio.house)
     return ClientRecipe(
+        id=look.id,
         name=recipe.name,
         variant_name=variant.name if variant else "",
         style=Link(style.name, addresses.of_style(recipe.style)),
