@@ -12,7 +12,7 @@ def title(arrangement: Arrangement) -> str:
 
 def description(arrangement: Arrangement) -> str:
     """The recipe's own words if it has any; then what is drawn, and how large."""
-    stems = ", ".join(_counted(stem) for stem in arrangement.stems)
+    stems = "; ".join(_counted(stem) for stem in arrangement.stems)  # a name may hold a comma
     vessel = arrangement.vessel.name or pgettext("vessel", arrangement.vessel.kind)
     told = _("Drawn as cut paper: {stems}; {vessel}; about {across} across and {high} high.")
     across = length_in(arrangement.lengths_in, arrangement.across_cm)
