@@ -35,6 +35,9 @@ from corymb.views.compose.orders.weeks import week_views
 from corymb.views.compose.recipes import recipe_view
 from corymb.views.compose.site_frame import site_frame
 from corymb.views.compose.stems import stem_view
+from corymb.views.compose.training.path import path_view
+from corymb.views.compose.training.practice import practice_view
+from corymb.views.compose.training.questions import questions_view
 from corymb.views.compose.weeks_ahead import weeks_ahead_view
 from corymb.views.compose.your_date import dated
 from tests.views.making import catalogue_of, demo
@@ -45,7 +48,7 @@ BRACKETED = "eo"
 KEYS = {
     "href", "id", "section", "state", "role", "use", "kind", "hex", "width", "style", "size",
     "language", "audience", "colour_words", "base_path", "email", "month", "drawn_in", "ask_href",
-    "key", "path", "leads_to",
+    "key", "path", "leads_to", "practice_href", "recipe_id",
 }  # fmt: skip
 """Fields that scripts, styles, filters and addresses go by; templates say their words."""
 
@@ -101,6 +104,9 @@ VIEWS: dict[str, Callable[[Catalogue], object]] = {
     "labels": lambda c: labels_view(c, with_papers(c)[0], ""),
     "a load sheet": lambda c: load_sheet_view(c, with_papers(c)[0]),
     "a client's own sheet": lambda c: collection_view(c, with_papers(c)[0]),
+    "the path of learning": path_view,
+    "a look step by step": lambda c: practice_view(c, c.looks["hedgerow-jar"]["later"]),
+    "questions": questions_view,
     "a week": lambda c: next(view for _, view in week_views(c)),
 }
 

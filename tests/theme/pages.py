@@ -6,7 +6,21 @@ from dataclasses import replace
 from typing import Any
 
 from corymb.site.render import render
-from corymb.views import cut, frame, orders, pages, papers, recipe, season, stem, week, weeks_ahead
+from corymb.views import (
+    book,
+    cut,
+    frame,
+    links,
+    orders,
+    pages,
+    papers,
+    recipe,
+    season,
+    stem,
+    training,
+    week,
+    weeks_ahead,
+)
 from corymb.views.kept import KeptView
 from corymb.views.pieces import Audience
 from tests.theme.filling import filled
@@ -38,7 +52,16 @@ VIEWS: tuple[tuple[str, Audience, Any], ...] = (
     ("week.html", "staff", week.WeekView),
     ("lessons.html", "staff", pages.LessonsView),
     ("lesson.html", "staff", pages.LessonView),
+    ("learning.html", "staff", training.PathView),
+    ("practice.html", "staff", training.PracticeView),
+    ("questions.html", "staff", training.QuestionsView),
+    ("record.html", "staff", training.RecordView),
     ("prose.html", "clients", pages.ProseView),
+    ("book.html", "clients", book.BookView),
+    ("book.html", "staff", book.BookView),
+    ("style_link.html", "clients", links.StyleLinkView),
+    ("style_link_file.html", "clients", links.StyleLinkView),
+    ("links.html", "staff", links.LinksView),
     ("search.html", "clients", pages.SearchView),
     ("404.html", "clients", pages.NotFoundView),
     ("no_signal.html", "staff", pages.NotFoundView),

@@ -17,6 +17,7 @@ MENUS: dict[Audience, list[str]] = {
         "Orders",
         "Style links",
         "Weeks ahead",
+        "Learning",
         "Lessons",
         "House rules",
     ],

@@ -187,6 +187,7 @@ class BenchView:
     draft: bool
     plan: PictureView | None = None  # from above, numbered in the order of placing
     plan_key: tuple[PlanKeyLine, ...] = ()
+    practice_href: str = ""  # where it is made step by step; '' for a draft
 
 
 @dataclass(frozen=True)

@@ -156,11 +156,6 @@ def of_practice(look: Look) -> str:
     return f"practice/{look.id}.html"
 
 
-def of_questions(about: str = "") -> str:
-    """The questions of a recipe, or all of them."""
-    return f"{QUESTIONS}?recipe={about}" if about else QUESTIONS
-
-
 def of_page(page_id: str) -> str:
     """A page of plain text."""
     return f"{page_id}.html"

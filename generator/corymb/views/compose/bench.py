@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from decimal import Decimal
 
-from corymb.studio.models import Stem, StudioFile, Sundry
+from corymb.studio.models import Recipe, Stem, StudioFile, Sundry
 from corymb.trade.looks import Look
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
@@ -28,11 +28,12 @@ def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
     stems = [catalogue.stem(line.stem) for line in look.lines]
     house = catalogue.studio.house
     counts = [line.count for line in look.lines]
+    draft = recipe.draft or bool(variant and variant.draft)
     sundries = sum((sundry.cost for sundry in recipe.sundries), Decimal(0))
     return BenchView(
         difficulty=trade_word("level", recipe.difficulty),
         time=time_words(words.told("time").minutes),
-        techniques=_techniques(catalogue, recipe.techniques),
+        techniques=bench_lessons(catalogue, recipe.techniques),
         method=words.steps("method"),
         looks_right=words.steps("looks_right_when"),
         careful=tuple(dict.fromkeys([*words.cautions(), *at_the_bench(stems)])),
@@ -44,9 +45,10 @@ def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
         sundries_cost=money(sundries, house),
         price=price_view(catalogue, look),
         notes=recipe.notes,
-        draft=recipe.draft or bool(variant and variant.draft),
+        draft=draft,
         plan=plan_view(catalogue, look),
         plan_key=plan_key(catalogue, look),
+        practice_href="" if draft else addresses.of_practice(look),
     )
 
 
@@ -71,7 +73,8 @@ def _together(counts: list[int], each: list[Decimal | None], house: StudioFile) 
     return money(sum(costs, Decimal(0)), house)
 
 
-def _techniques(catalogue: Catalogue, wanted: list[str]) -> tuple[Link, ...]:
+def bench_lessons(catalogue: Catalogue, wanted: Sequence[str]) -> tuple[Link, ...]:
+    """The lessons to have had before."""
     return tuple(
         Link(catalogue.studio.techniques[known_as].heading.title, addresses.of_lesson(known_as))
         for known_as in wanted
@@ -88,7 +91,16 @@ def _costs(catalogue: Catalogue, look: Look) -> tuple[CostLine, ...]:
     return tuple(lines)
 
 
+def bench_sundries(catalogue: Catalogue, recipe: Recipe) -> tuple[str, ...]:
+    """What goes into one piece beside stems: `0.3 m jute twine`."""
+    return tuple(_sundry_words(catalogue, sundry) for sundry in recipe.sundries)
+
+
+def _sundry_words(catalogue: Catalogue, sundry: Sundry) -> str:
+    amount = f"{number(sundry.count, catalogue.studio.house)} {sundry.unit}".strip()
+    return f"{amount} {sundry.name}"
+
+
 def _sundry(catalogue: Catalogue, sundry: Sundry) -> CostLine:
-    house = catalogue.studio.house
-    amount = f"{number(sundry.count, house)} {sundry.unit}".strip()
-    return CostLine(f"{amount} {sundry.name}", 1, "", money(sundry.cost, house))
+    cost = money(sundry.cost, catalogue.studio.house)
+    return CostLine(_sundry_words(catalogue, sundry), 1, "", cost)

@@ -11,6 +11,7 @@ from corymb.views.compose.orders.cuts import with_papers
 from corymb.views.compose.orders.packing import papers_of
 from corymb.views.compose.orders.shown import shown_dues
 from corymb.views.compose.orders.weeks import weeks_shown
+from corymb.views.compose.training.path import learnt_looks
 
 
 def pages_of(catalogue: Catalogue) -> frozenset[str]:
@@ -47,6 +48,8 @@ def _pages_of(catalogue: Catalogue) -> Iterator[str]:
     yield from (addresses.IN_SEASON, addresses.YOUR_DATE)
     if catalogue.staff:
         yield from (addresses.WEEKS_AHEAD, addresses.ORDERS, addresses.LINKS)
+        yield from (addresses.LEARNING, addresses.QUESTIONS, addresses.RECORD)
+        yield from map(addresses.of_practice, learnt_looks(catalogue))
         yield from map(addresses.of_due, catalogue.studio.orders)
         yield from map(addresses.of_standing, catalogue.studio.standing_orders)
     yield from (addresses.SEARCH, addresses.NOT_FOUND)

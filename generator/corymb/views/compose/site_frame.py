@@ -44,6 +44,7 @@ def _menu(catalogue: Catalogue) -> tuple[MenuItem, ...]:
         items.append(MenuItem(_("Orders"), addresses.ORDERS, "orders"))
         items.append(MenuItem(_("Style links"), addresses.LINKS, "links"))
         items.append(MenuItem(_("Weeks ahead"), addresses.WEEKS_AHEAD, "weeks-ahead"))
+        items.append(MenuItem(_("Learning"), addresses.LEARNING, "learning"))
     if lessons_shown(catalogue):
         items.append(MenuItem(_("Lessons"), addresses.LESSONS, "lessons"))
     items += [
