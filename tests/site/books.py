@@ -29,6 +29,7 @@ def drawn(studio: Studio) -> Pictures:
     return pictures
 
 
-def made(studio: Studio, asked: Asked) -> Book:
-    settings = SiteSettings(Path("mkdocs.yml"), Path("content"), Path("nowhere"), "")
+def made(studio: Studio, asked: Asked, cache: Path = Path("nowhere")) -> Book:
+    """A studio's book; only what is to be printed with its pictures needs a cache."""
+    settings = SiteSettings(Path("mkdocs.yml"), Path("content"), cache)
     return book_of(studio, settings, drawn(studio), asked, DAY)
