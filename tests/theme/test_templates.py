@@ -22,6 +22,9 @@ ANCHORED = (
     "weeks_ahead.html",
     "week.html",
     "bench_sheets.html",
+    "book.html",
+    "style_link.html",
+    "style_link_file.html",
 )
 EACH_PAGE = pytest.mark.parametrize(("template", "audience", "view"), VIEWS, ids=IDS)
 
