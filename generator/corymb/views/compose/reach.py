@@ -48,6 +48,7 @@ def _pages_of(catalogue: Catalogue) -> Iterator[str]:
     yield from (addresses.IN_SEASON, addresses.YOUR_DATE)
     if catalogue.staff:
         yield from (addresses.WEEKS_AHEAD, addresses.ORDERS, addresses.LINKS)
+        yield from (addresses.THIS_WEEK, addresses.NO_SIGNAL)
         yield from (addresses.LEARNING, addresses.QUESTIONS, addresses.RECORD)
         yield from map(addresses.of_practice, learnt_looks(catalogue))
         yield from map(addresses.of_due, catalogue.studio.orders)
