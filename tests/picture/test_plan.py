@@ -117,6 +117,22 @@ def test_focal_heads_lie_further_in_than_leaf() -> None:
     assert means["focal"] < 0.7 * means["foliage"]
 
 
+@pytest.mark.parametrize(
+    "known_as", [known for known in demo_looks() if known.startswith(("gleaners", "kitchen-g"))]
+)
+def test_a_kind_of_flower_stands_at_both_ends_of_a_trough(known_as: str) -> None:
+    plan = plan_of(look(known_as))
+    for number in {head.number for head in plan.heads if head.stem.count >= 3}:
+        across = [head.at.x for head in plan.heads if head.number == number]
+        assert min(across) < 0 < max(across)
+
+
+def test_many_focal_heads_go_all_the_way_round_a_ring() -> None:
+    plan = plan_of(look("meadow-crown"))
+    focal = [head.at.y for head in plan.heads if head.stem.use == "focal"]
+    assert min(focal) < 0 < max(focal)
+
+
 @every
 def test_a_plan_says_every_number_in_black_and_white_and_its_scale(
     arrangement: Arrangement,

@@ -6,10 +6,11 @@ placing is another thing (see `numbering`): the edge is made first.
 
 import math
 from dataclasses import dataclass
+from statistics import median
 
 from corymb.picture.arrangement import Arrangement, PictureStem
 from corymb.picture.geometry import Point
-from corymb.picture.placing import mixed
+from corymb.picture.placing import dealt, mixed
 from corymb.picture.plan.numbering import in_order
 from corymb.picture.plan.outlines import Fan, Ground, Long, Round, Wreath
 from corymb.picture.plan.parting import parted
@@ -18,6 +19,8 @@ from corymb.picture.styles.crown import ring_of
 
 INSIDE_OUT = (("focal",), ("filler",), ("line",), ("foliage",))
 FRONT_ROUND = (("focal",), ("filler", "line", "foliage"))  # on a ring all but the focal is mixed
+ALL_ROUND = (("focal", "filler", "line", "foliage"),)
+FRONT_HOLDS = 5  # more focal heads than these go all the way round a ring, as in the picture
 WIDEST_PART = 0.48  # no head takes more of the room's half depth: it is cut or opens less there
 DEPTH = 0.42  # of a trough's flowers: so deep for their length (common practice, no source)
 NUMBER = 0.037  # of the plan's width is kept between two heads however small, for their numbers
@@ -56,13 +59,13 @@ def plan_of(arrangement: Arrangement) -> Plan:
     used = style.as_used(arrangement)
     ground = ground_of(used)
     numbers = {id(stem): n for n, stem in enumerate(in_order(used.stems), 1)}
-    order = FRONT_ROUND if style.ring else INSIDE_OUT
-    stems = [stem for uses in order for stem in _of_uses(used.stems, uses)]
+    groups = [_of_uses(used.stems, uses) for uses in _order(used.stems, style.ring)]
     most = _narrowest(ground) * WIDEST_PART * 2
-    radii = [min(stem.head_cm / 2, most) for stem in stems]
+    stems, places = _told_apart(ground, groups, most)
+    radii = [_radius(stem, most) for stem in stems]
     at, crowding = parted(
         ground,
-        _first_places(ground, radii),
+        places,
         radii,
         crowding_of(ground.area_cm2, radii),
         ground.box.width * NUMBER,
@@ -90,9 +93,14 @@ def ground_of(arrangement: Arrangement) -> Ground:
         return Fan(half)
     if arrangement.vessel.kind == "trough":
         deep = half * DEPTH
-        typical = 2 * max((stem.head_cm / 2 for stem in arrangement.stems), default=deep)
-        return Long(half, deep, max(2, min(4, round(2 * deep / typical))))
+        return Long(half, deep, max(2, min(4, round(2 * deep / _middling(arrangement.stems)))))
     return Round(half)
+
+
+def _middling(stems: tuple[PictureStem, ...]) -> float:
+    """The width that half of the heads are narrower than: by it the rows are counted."""
+    widths = [stem.head_cm for stem in stems for _ in range(stem.count)]
+    return median(widths) if widths else 1.0
 
 
 def _narrowest(ground: Ground) -> float:
@@ -102,8 +110,33 @@ def _narrowest(ground: Ground) -> float:
     return min(ground.box.width, ground.box.height) / 2
 
 
+def _order(stems: tuple[PictureStem, ...], ring: bool) -> tuple[tuple[str, ...], ...]:
+    """Which uses lie further in, or nearer to a ring's front, than which."""
+    if not ring:
+        return INSIDE_OUT
+    focal = sum(stem.count for stem in stems if stem.use == "focal")
+    return FRONT_ROUND if focal <= FRONT_HOLDS else ALL_ROUND
+
+
 def _of_uses(stems: tuple[PictureStem, ...], uses: tuple[str, ...]) -> list[PictureStem]:
     return mixed([stem for stem in stems if stem.use in uses])
+
+
+def _radius(stem: PictureStem, most: float) -> float:
+    return min(stem.head_cm / 2, most)
+
+
+def _told_apart(
+    ground: Ground, groups: list[list[PictureStem]], most: float
+) -> tuple[list[PictureStem], list[Point]]:
+    """Within its group a kind takes places far from one another, as it does in the picture."""
+    radii = [_radius(stem, most) for group in groups for stem in group]
+    places, stems, begun = _first_places(ground, radii), list[PictureStem](), 0
+    for group in groups:
+        own = places[begun : begun + len(group)]
+        begun += len(group)
+        stems += [stem for stem, _ in sorted(dealt(group, own), key=lambda one: own.index(one[1]))]
+    return stems, places
 
 
 def _first_places(ground: Ground, radii: list[float]) -> list[Point]:

@@ -31,13 +31,13 @@ class Number:
         return self.size * DIGIT * digits / 2, self.size * TALL / 2
 
 
-def numbers_of(by_size: list[Placed], cm: float) -> list[Number]:
-    """For each of the heads, of which the later ones lie over the earlier; smallest heads first,
-    since they have the least choice."""
+def numbers_of(lowest_first: list[Placed], cm: float) -> list[Number]:
+    """For each of the heads, of which the later ones lie over the earlier; the uppermost first,
+    since small heads lie there and have the least choice."""
     placed: list[Number] = []
-    for order in range(len(by_size) - 1, -1, -1):
-        head = by_size[order]
-        over = [other for other in by_size[order + 1 :] if _touch(head, other)]
+    for order in range(len(lowest_first) - 1, -1, -1):
+        head = lowest_first[order]
+        over = [other for other in lowest_first[order + 1 :] if _touch(head, other)]
         size = max(LEAST_TYPE, min(MOST_TYPE, head.radius * cm * 0.8))
         placed.append(_lettered(head, over, placed, size, cm))
     return placed

@@ -73,12 +73,8 @@ class Long:
         return Box(-self.half, -self.deep, self.half, self.deep)
 
     def place(self, index: int, part: float) -> Point:
-        """Row by turns, and from the middle of the rows to both their ends by turns.
-
-        Each round begins one place on, so that kinds that come by turns don't all fall to one end.
-        """
-        places = 2 * self.rows
-        across, row = divmod((index + index // places) % places, self.rows)
+        """Row by turns, and from the middle of the rows to both their ends by turns."""
+        row, across = index % self.rows, (index // self.rows) % 2
         y = self.deep * (2 * (row + 0.5) / self.rows - 1)
         x = self.half * part * (1 if (across + row) % 2 else -1)
         return Point(x, y)

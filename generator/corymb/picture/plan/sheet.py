@@ -32,7 +32,7 @@ def draw_plan(plan: Plan) -> str:
     left, top = MARGIN - box.left * cm, MARGIN - box.top * cm
     name = f"{safe_id(plan.arrangement.id)}-plan"
     outline = written([line.through(sized(cm, cm)) for line in plan.ground.lines()])
-    by_size = sorted(plan.heads, key=lambda head: -head.radius)
+    lowest_first = sorted(plan.heads, key=_height)
     return element(
         "svg",
         text_element("title", _seen_from_above(plan), id=f"{name}-title"),
@@ -41,8 +41,8 @@ def draw_plan(plan: Plan) -> str:
         element(
             "g",
             element("path", d=outline, fill="none", stroke=QUIET, stroke_width=2),
-            *[_disc(head, cm) for head in by_size],
-            *[_number(number) for number in numbers_of(by_size, cm)],
+            *[_disc(head, cm) for head in lowest_first],
+            *[_number(number) for number in numbers_of(lowest_first, cm)],
             transform=f"translate({number(left)} {number(top)})",
         ),
         _foot(box, cm, high, plan.arrangement.lengths_in),
@@ -52,6 +52,11 @@ def draw_plan(plan: Plan) -> str:
         aria_labelledby=f"{name}-title {name}-desc",
         font_family="sans-serif",
     )
+
+
+def _height(head: Placed) -> tuple[bool, float, bool]:
+    """Leaf lies lowest, then the widest; of equals a focal head lies uppermost."""
+    return head.stem.use != "foliage", -head.radius, head.stem.use == "focal"
 
 
 def description(plan: Plan) -> str:
