@@ -140,13 +140,19 @@ def test_only_the_rules_that_something_on_the_page_may_go_by_are_kept(css: str, 
 def test_a_module_is_put_behind_those_it_imports_once_each() -> None:
     files = {
         "js/a.js": b'import { b } from "./b.js";\nimport { c } from "./c.js";\nlog(b, c);\n',
-        "js/b.js": b'import { c } from "./c.js";\nexport const b = c + 1;\n',
+        "js/b.js": b'import * as all from "./c.js";\nexport const b = all.c + 1;\n',
         "js/c.js": b"export const c = 1;\nexport { d, e as f };\nexport async function x() {}\n",
     }
     script = one_script(["js/a.js", "js/c.js"], files)
     assert re.findall(r"const (module\d) = ", script) == ["module0", "module1", "module2"]
-    assert script.index("const c = 1") < script.index("const b = c + 1") < script.index("log(b, c)")
+    assert (
+        script.index("const c = 1")
+        < script.index("const b = all.c + 1")
+        < script.index("log(b, c)")
+    )
     assert "return { c, x, d, f: e };" in script
+    assert "const all = module0;" in script
+    assert "const { c } = module0;" in script
     assert not re.search(r"^(import|export)\b", script, re.MULTILINE)
 
 

@@ -10,7 +10,10 @@ import re
 
 from corymb.site.one_file.tags import Files, path_of
 
-IMPORT = re.compile(r'^import \{([^}]+)\} from "(\./[^"]+)";\n', re.MULTILINE)
+IMPORT = re.compile(
+    r'^import (?:\{(?P<names>[^}]+)\}|\* as (?P<all>[\w$]+)) from "(?P<path>\./[^"]+)";\n',
+    re.MULTILINE,
+)
 EXPORT = re.compile(r"^export (?=(?:async )?(?:function|const|let|class) ([\w$]+))", re.MULTILINE)
 LISTED = re.compile(r"^export \{([^}]+)\};\n", re.MULTILINE)
 RENAMED = re.compile(r"([\w$]+) as ([\w$]+)")
@@ -32,7 +35,7 @@ def _gather(path: str, files: Files, order: dict[str, str], above: tuple[str, ..
         raise ValueError(f"{path} imports itself.")
     source = files[path].decode()
     for imported in IMPORT.finditer(source):
-        _gather(path_of(imported[2], path), files, order, (*above, path))
+        _gather(path_of(imported["path"], path), files, order, (*above, path))
     order[path] = _module(path, source, order)
 
 
@@ -41,8 +44,8 @@ def _module(path: str, source: str, order: dict[str, str]) -> str:
     names = list(order)
 
     def known(found: re.Match[str]) -> str:
-        taken = RENAMED.sub(r"\1: \2", found[1])
-        return f"const {{{taken}}} = module{names.index(path_of(found[2], path))};\n"
+        taken = found["all"] or "{" + RENAMED.sub(r"\1: \2", found["names"]) + "}"
+        return f"const {taken} = module{names.index(path_of(found['path'], path))};\n"
 
     listed = [RENAMED.sub(r"\2: \1", names.strip()) for names in LISTED.findall(source)]
     exported = [*EXPORT.findall(source), *listed]

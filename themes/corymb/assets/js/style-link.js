@@ -68,7 +68,7 @@ function answering(part) {
 }
 
 if (page.dataset.until && isOver(page.dataset.until)) {
-  page.querySelector("[data-standing]").remove();
+  for (const part of page.querySelectorAll("[data-standing]")) part.remove();
   page.querySelector("[data-over]").hidden = false;
 } else {
   const part = page.querySelector("[data-answer]");
