@@ -11,6 +11,7 @@ from tests.theme.sources import FONTS, name_of
 
 FACES = sorted(FONTS.glob("*.woff2"))
 LETTERS = "ABCXYZabcxyz0123456789 áéíóúàèçñäöüåøßœæÁÉÍÓÚÖÜ ‘’“”–—…·€£%&@×"
+ENGLISH = "ABCXYZabcxyz0123456789é ‘’“”–—…·€£%&@×"
 
 
 def test_all_faces_together_are_small() -> None:
@@ -19,8 +20,16 @@ def test_all_faces_together_are_small() -> None:
 
 @pytest.mark.parametrize("face", FACES, ids=name_of)
 def test_a_face_has_the_letters_of_western_europe(face: Path) -> None:
-    known = TTFont(face).getBestCmap()
+    family = face.stem.removesuffix("-more").removesuffix("-bold")
+    known = {*TTFont(face).getBestCmap(), *TTFont(FONTS / f"{family}-more.woff2").getBestCmap()}
+    known |= TTFont(FONTS / f"{family}.woff2").getBestCmap().keys()
     assert [letter for letter in LETTERS if ord(letter) not in known] == []
+
+
+def test_an_english_page_gets_all_it_needs_from_few_bytes() -> None:
+    english = [face for face in FACES if not face.stem.endswith("-more")]
+    assert all({*map(ord, ENGLISH)} <= TTFont(face).getBestCmap().keys() for face in english)
+    assert sum(face.stat().st_size for face in english) <= 82_000
 
 
 @pytest.mark.parametrize("face", FACES, ids=name_of)
