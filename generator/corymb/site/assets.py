@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator
 from pathlib import Path
 
@@ -13,6 +14,8 @@ ASSETS = THEME / "assets"
 STYLES = ASSETS / "css"
 ORDER = STYLES / "order.txt"
 PUBLISHED = "assets/theme"
+COMMENT = re.compile(r"/\*.*?\*/", re.DOTALL)
+LINE_END = re.compile(r"\s*\n\s*")
 STAFF_ALONE = ("offline.js", "kept-line.js", "ticks.js", "kept-ticks.js")
 """Scripts that no page for clients can have a use for."""
 
@@ -31,7 +34,12 @@ def stylesheet() -> bytes:
     parts = [
         (STYLES / name).read_text("utf-8") for name in names if name and not name.startswith("#")
     ]
-    return "\n".join(parts).encode()
+    return packed("\n".join(parts)).encode()
+
+
+def packed(css: str) -> str:
+    """Styles without what only their authors read: comments, indents and empty lines."""
+    return LINE_END.sub("\n", COMMENT.sub("", css)).strip() + "\n"
 
 
 def tint_rules(tints: Iterable[Tint]) -> bytes:
