@@ -3,12 +3,23 @@
 from __future__ import annotations
 
 import io
+from collections.abc import Callable
 from pathlib import Path
 
 import pytest
 from PIL import Image
 
-from corymb.site.raster import NotDrawnError, kept, kept_raster, raster_of, share_card
+from corymb.site.kept import is_whole_avif
+from corymb.site.raster import (
+    NotDrawnError,
+    kept,
+    kept_raster,
+    raster_of,
+    share_card,
+    small_look,
+    small_sizes,
+    small_wide_look,
+)
 from corymb.site.raster.pixels import Kind
 from corymb.site.raster.sheet import reframed, view_box
 
@@ -71,6 +82,32 @@ def test_a_card_is_filled_to_its_edges_and_loses_nothing() -> None:
         seen = card.getpixel(place)
         assert isinstance(seen, tuple)
         assert all(abs(a - b) <= 6 for a, b in zip(seen, colour, strict=True)), (place, seen)
+
+
+WIDE_PICTURE = PICTURE.replace("0 0 100 140", "0 -10 180 140")
+
+
+@pytest.mark.parametrize(
+    ("small", "svg", "size", "rose"),
+    [
+        pytest.param(small_look, PICTURE, (480, 576), (240, 165), id="high in a high frame"),
+        pytest.param(small_look, WIDE_PICTURE, (480, 576), (133, 235), id="wide in a high frame"),
+        pytest.param(small_wide_look, WIDE_PICTURE, (480, 360), (133, 129), id="in a wide frame"),
+        pytest.param(small_sizes, WIDE_PICTURE, (720, 560), (200, 200), id="in its own shape"),
+    ],
+)
+def test_a_small_picture_fills_its_frame_and_is_a_whole_file(
+    small: Callable[[str], bytes], svg: str, size: tuple[int, int], rose: tuple[int, int]
+) -> None:
+    data = small(svg)
+    image = opened(data)
+    assert image.size == size
+    for place, colour in {(2, 2): WALL, (size[0] - 3, size[1] - 3): TABLE, rose: ROSE}.items():
+        seen = image.getpixel(place)
+        assert isinstance(seen, tuple)
+        assert all(abs(a - b) <= 8 for a, b in zip(seen, colour, strict=True)), (place, seen)
+    assert is_whole_avif(data)
+    assert not is_whole_avif(data[:-1]) and not is_whole_avif(b"")
 
 
 @pytest.mark.parametrize(

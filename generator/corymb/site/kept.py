@@ -18,8 +18,8 @@ from corymb.photos.sharing import SharedUse
 from corymb.photos.whole_files import UNFINISHED, write_whole
 
 KEY_LENGTH = 32
-ENDS = {"svg": b"</svg>", "json": b"}", "jpg": b"\xff\xd9"}
-"""What a whole file of each kind ends with."""
+ENDS = {"svg": b"</svg>", "json": b"}", "jpg": b"\xff\xd9", "avif": b""}
+"""What a whole file of each kind ends with; an AVIF tells its length instead."""
 SPEAKS = Path(str(corymb.language.__file__)).parent
 OWN_NAME = re.compile(
     rf"[0-9a-f]{{{KEY_LENGTH}}}\.({'|'.join(ENDS)})(\.[0-9a-f]+{re.escape(UNFINISHED)})?"
@@ -68,11 +68,24 @@ class Kept:
 
 
 def _reads(data: bytes, kind: str) -> bool:
-    """Whether what should be text is text."""
+    """Whether what should be text is text, and an AVIF as long as it says."""
     if kind == "jpg":
         return True
+    if kind == "avif":
+        return is_whole_avif(data)
     try:
         data.decode()
     except UnicodeDecodeError:
         return False
     return True
+
+
+def is_whole_avif(data: bytes) -> bool:
+    """Whether the boxes that an AVIF is made of (ISO/IEC 14496-12, 4.2) fill it to its end."""
+    at = 0
+    while at + 8 <= len(data):
+        size = int.from_bytes(data[at : at + 4], "big")
+        if size < 8:
+            return False
+        at += size
+    return at == len(data) and data[4:8] == b"ftyp"

@@ -8,18 +8,19 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 import corymb.picture
 import corymb.trade.light
 from corymb.code_digest import code_digest
 from corymb.picture import draw, draw_stem
+from corymb.site import raster
 from corymb.site.kept import Kept
 from corymb.site.lit import colours_in_light
 from corymb.site.pictured import arrangement_of, picture_stem
 from corymb.site.plans import drawn_plan, plan_drawing, plans_shown
-from corymb.site.share_cards import card_address, kept_card, needs_card
+from corymb.site.share_cards import card_address, kept_card, kept_small, needs_card
 from corymb.site.sized import arrangements_by_size, drawn_side_by_side
 from corymb.studio.models import Recipe
 from corymb.studio.studio import Studio
@@ -40,7 +41,8 @@ class Pictures:
     """Drawn pictures (SVG) by address, and where each look's and each stem's is.
 
     `lit` tells, by address too, what becomes of each look's colours in other lights; `cards` are
-    what messages show beside a link to those looks that clients see no photo of.
+    what messages show beside a link to those looks that clients see no photo of, and `small` what
+    a phone's lists show of them.
     """
 
     drawn: dict[str, str] = field(default_factory=dict)
@@ -50,6 +52,7 @@ class Pictures:
     plans: dict[str, PlanDrawing] = field(default_factory=dict)
     sizes: dict[str, Drawing] = field(default_factory=dict)
     cards: dict[str, bytes] = field(default_factory=dict)
+    small: dict[str, bytes] = field(default_factory=dict)
 
     def files_for(self, catalogue: Catalogue) -> Iterator[tuple[str, bytes]]:
         """The pictures that an audience's site shows, and no others."""
@@ -59,14 +62,20 @@ class Pictures:
                 yield href, self.drawn[href].encode()
                 href = addresses.of_colours_in_light(look)
                 yield href, self.lit[href].encode()
-                card = self.drawings[look.id].card
-                if card and not catalogue.staff:
-                    yield card, self.cards[card]
-        sizes = [
-            self.sizes[known_as].href for known_as in catalogue.looks if known_as in self.sizes
-        ]
-        for href in (*self.heads.values(), *sizes, *plans_shown(catalogue)):
+                drawing = self.drawings[look.id]
+                if drawing.card and not catalogue.staff:
+                    yield drawing.card, self.cards[drawing.card]
+                yield from self._small(drawing)
+        sizes = [self.sizes[known_as] for known_as in catalogue.looks if known_as in self.sizes]
+        for drawing in sizes:
+            yield drawing.href, self.drawn[drawing.href].encode()
+            yield from self._small(drawing)
+        for href in (*self.heads.values(), *plans_shown(catalogue)):
             yield href, self.drawn[href].encode()
+
+    def _small(self, drawing: Drawing) -> Iterator[tuple[str, bytes]]:
+        for href in filter(None, (drawing.small, drawing.small_wide)):
+            yield href, self.small[href]
 
 
 def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
@@ -85,8 +94,10 @@ def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
         svg = kept.or_drawn(repr(arrangement), lambda a=arrangement: draw(a))  # type: ignore[misc]
         pictures.drawn[href] = svg
         pictures.lit[addresses.of_colours_in_light(look)] = _in_other_lights(kept, svg)
-        card = _card(kept, pictures, look, svg) if needs_card(studio, look) else ""
-        pictures.drawings[look.id] = Drawing(href, *sheet_size(svg), card)
+        drawing = Drawing(href, *sheet_size(svg))
+        if needs_card(studio, look):
+            drawing = _with_pixels(kept, pictures, look, drawing, svg)
+        pictures.drawings[look.id] = drawing
         plan = kept.or_drawn(f"plan {arrangement}", lambda a=arrangement: drawn_plan(a))  # type: ignore[misc]
         pictures.drawn[addresses.of_plan(look)] = plan
         pictures.plans[look.id] = plan_drawing(look, arrangement, sheet_size(plan))
@@ -110,7 +121,20 @@ def _sizes(kept: Kept, pictures: Pictures, studio: Studio, recipe: Recipe, look:
     svg = kept.or_drawn(told, lambda: drawn_side_by_side(recipe, each))
     href = addresses.of_sizes(recipe.id)
     pictures.drawn[href] = svg
-    return Drawing(href, *sheet_size(svg))
+    small = addresses.of_small_sizes(recipe.id)
+    pictures.small[small] = kept_small(kept, svg, raster.small_sizes)
+    return Drawing(href, *sheet_size(svg), small=small)
+
+
+def _with_pixels(kept: Kept, pictures: Pictures, look: Look, drawing: Drawing, svg: str) -> Drawing:
+    """The drawing of a look that clients see no photo of, once its card and small ones are made."""
+    card, small = _card(kept, pictures, look, svg), addresses.of_small(look)
+    pictures.small[small] = kept_small(kept, svg, raster.small_look)
+    wide = ""
+    if drawing.width > drawing.height and not look.variant:
+        wide = addresses.of_small(look, wide=True)
+        pictures.small[wide] = kept_small(kept, svg, raster.small_wide_look)
+    return replace(drawing, card=card, small=small, small_wide=wide)
 
 
 def _card(kept: Kept, pictures: Pictures, look: Look, svg: str) -> str:

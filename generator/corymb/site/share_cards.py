@@ -1,8 +1,9 @@
-"""Which looks have a share card of their own, and is it made already?"""
+"""Which looks have a share card and small pictures of their own, and are they made already?"""
 
 from __future__ import annotations
 
 import hashlib
+from collections.abc import Callable
 
 from corymb.site import raster
 from corymb.site.kept import Kept
@@ -19,6 +20,12 @@ the same."""
 def kept_card(kept: Kept, svg: str) -> bytes:
     """The card, made again when the picture, a setting or whatever turns it into pixels changes."""
     return kept.or_made(f"card {raster.made_by()} {svg}", lambda: raster.share_card(svg), "jpg")
+
+
+def kept_small(kept: Kept, svg: str, small: Callable[[str], bytes]) -> bytes:
+    """A drawing as a phone gets it where it stands small, made again when the card would be."""
+    told = f"{small.__name__} {raster.made_by()} {svg}"
+    return kept.or_made(told, lambda: small(svg), "avif")
 
 
 def card_address(look: Look, card: bytes) -> str:

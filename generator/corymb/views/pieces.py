@@ -57,6 +57,8 @@ class PictureView:
     width: float
     height: float
     share_card: str = ""  # href of the 1200 x 630 card; '' where clients see a photo
+    small: str = ""  # href of its pixels for a phone's lists, in a high frame; or ''
+    small_wide: str = ""  # and in a wide one
 
 
 @dataclass(frozen=True)

@@ -25,5 +25,9 @@ def reframed(svg: str, shape: tuple[int, int]) -> str:
     left, top, width, height = view_box(svg)
     across, down = shape
     wide, high = max(width, height * across / down), max(height, width * down / across)
-    sheet = (left - (wide - width) / 2, top - (high - height) / 2, wide, high)
+    return on_sheet(svg, (left - (wide - width) / 2, top - (high - height) / 2, wide, high))
+
+
+def on_sheet(svg: str, sheet: tuple[float, float, float, float]) -> str:
+    """The drawing on another sheet: its left, top, width and height in the drawing's own units."""
     return VIEW_BOX.sub(f'viewBox="{" ".join(f"{number:.2f}" for number in sheet)}"', svg, count=1)

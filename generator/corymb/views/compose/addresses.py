@@ -171,6 +171,11 @@ def of_drawing(look: Look) -> str:
     return f"assets/pictures/{look.id}.svg"
 
 
+def of_small(look: Look, *, wide: bool = False) -> str:
+    """The picture of a look as pixels, for a phone's lists; or for lists of wide ones."""
+    return f"assets/pictures/{look.id}{'.wide' if wide else ''}.avif"
+
+
 def of_card(look: Look, digits: str) -> str:
     """The picture of a look as messages show it beside a link, by digits of its digest."""
     return f"assets/cards/{look.id}-{digits}.jpg"
@@ -184,6 +189,11 @@ def of_colours_in_light(look: Look) -> str:
 def of_sizes(recipe_id: str) -> str:
     """The sizes of a recipe side by side."""
     return f"assets/sizes/{recipe_id}.svg"
+
+
+def of_small_sizes(recipe_id: str) -> str:
+    """The same as pixels, for a phone."""
+    return f"assets/sizes/{recipe_id}.avif"
 
 
 def of_plan(look: Look) -> str:

@@ -34,13 +34,16 @@ from corymb.views.recipe import PlanKeyLine
 class Drawing:
     """A drawn picture as it will be published: its address and the size of its sheet.
 
-    `card` is the address of its share card, where messages have no photo to show.
+    `card` is the address of its share card, where messages have no photo to show; `small` and
+    `small_wide` those of its pixels for a phone's lists, in a high frame and in a wide one.
     """
 
     href: str
     width: float
     height: float
     card: str = ""
+    small: str = ""
+    small_wide: str = ""
 
 
 @dataclass(frozen=True)

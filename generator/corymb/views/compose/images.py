@@ -53,7 +53,15 @@ def picture_view(catalogue: Catalogue, look: Look) -> PictureView:
     """The drawn picture of a look, described from its data."""
     drawing = catalogue.drawings[look.id]
     words = describe(catalogue, look)
-    return PictureView(drawing.href, words, drawing.width, drawing.height, drawing.card)
+    return PictureView(
+        href=drawing.href,
+        alt=words,
+        width=drawing.width,
+        height=drawing.height,
+        share_card=drawing.card,
+        small=drawing.small,
+        small_wide=drawing.small_wide,
+    )
 
 
 def describe(catalogue: Catalogue, look: Look) -> str:

@@ -31,7 +31,13 @@ def sizes_picture(catalogue: Catalogue, recipe: Recipe, look: Look) -> PictureVi
     drawing = None if look.variant else catalogue.sizes.get(recipe.id)
     if drawing is None:
         return None
-    return PictureView(drawing.href, side_by_side_words(recipe), drawing.width, drawing.height)
+    return PictureView(
+        drawing.href,
+        side_by_side_words(recipe),
+        drawing.width,
+        drawing.height,
+        small=drawing.small,
+    )
 
 
 def side_by_side_words(recipe: Recipe) -> str:
