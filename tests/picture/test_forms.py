@@ -19,11 +19,11 @@ every_form = pytest.mark.parametrize("form", FORMS)
 
 
 def drawn(form: str, across_cm: float, length_cm: float, colours: str = "e8c2b4 80 c98472 20",
-          roll: int = 0, view: int = 0) -> Drawn:  # fmt: skip
+          roll: int = 0, view: int = 0, heads: int = 1) -> Drawn:  # fmt: skip
     words = colours.split()
     palette = Palette.of(tuple((words[n], float(words[n + 1])) for n in range(0, len(words), 2)))
     dice = Random(f"{form}{roll}")
-    head = Head(across_cm * CM, length_cm * CM, palette, GREEN, dice, CM, view=view)
+    head = Head(across_cm * CM, length_cm * CM, palette, GREEN, dice, CM, heads, view)
     return FORMS[form].draw(head)
 
 
@@ -115,6 +115,23 @@ def test_lighter_and_darker_papers_balance(form: str) -> None:
         for paper in own
     ]
     assert abs(sum(steps) / len(steps)) < 0.03
+
+
+# Heads on a stem, colour, and how high the head is for its width.
+@pytest.mark.parametrize(
+    ("heads", "colours", "high"),
+    [
+        (8, "6b2436 100", 1.28),
+        (3, "94794f 100", 1.13),
+        (11, "e8e2cd 100", 1.23),
+        (1, "b0aa90 100", 0.98),
+    ],
+    ids=["a dark one of many is a bobble", "one of a few a cone in its bracts",
+         "a pale one of many a moon with its point", "one alone a capsule with its crown"],
+)  # fmt: skip
+def test_a_pod_is_of_the_kind_that_such_a_stem_bears(heads: int, colours: str, high: float) -> None:
+    box = drawn("pod", 4, 4, colours, heads=heads).box
+    assert box.height / box.width == pytest.approx(high, abs=0.06)
 
 
 VIEWED = ["umbel", "cluster", "globe", "rosette", "cup"]

@@ -1,6 +1,10 @@
-"""Poppy head, love-in-a-mist: dry capsules, ribbed and crowned; honesty: flat silver moons."""
+"""Poppy head, love-in-a-mist: dry capsules, ribbed and crowned; honesty: flat silver moons; teasel,
+burnet: cones and bobbles, rough all over.
+"""
 
-from corymb.picture.colour import shade
+import math
+
+from corymb.picture.colour import lightness, shade
 from corymb.picture.forms.base import Drawn, Head, Sheet
 from corymb.picture.geometry import Point
 from corymb.picture.paths import Outline, disc, polyline
@@ -9,12 +13,59 @@ from corymb.picture.shapes import lens
 
 CROWN_POINTS = 9
 TURNED = (1.0, 0.6)  # how wide honesty's moons look in their two views
-MANY = 6  # heads on a stem; honesty has a dozen, a poppy one
+A_FEW, MANY = 3, 6  # heads on a stem; honesty has a dozen, a teasel three, a poppy one
+PALE = 0.75  # a moon is as pale as paper (OKLCh lightness)
+TALL, SLIM = 1.12, 0.8  # a cone, of the width asked for
+ROWS = 7  # of bristles on a cone
+BRACTS = (-80, -58, 58, 80)  # that stand about a teasel, by their lean
 
 
 def draw(head: Head) -> Drawn:
-    """The pod stands on the origin, as wide as asked; stems with many bear flat ones."""
-    return _moon(head) if head.heads >= MANY else _urn(head)
+    """The pod stands on the origin, as wide as asked; stems with many pale ones bear moons."""
+    if head.heads < A_FEW:
+        return _urn(head)
+    flat = head.heads >= MANY and lightness(head.palette.main) > PALE
+    return _moon(head) if flat else _cone(head)
+
+
+def _cone(head: Head) -> Drawn:
+    """An egg with bristles in rows, and a teasel's bracts about it; a bobble has none."""
+    sheet, r = Sheet(), head.radius
+    high, half, colour = head.across * TALL, r * SLIM, head.palette.main
+    if head.heads < MANY:
+        sheet.layer([lens(r * 1.1, r * 0.16).at(0, 0, lean) for lean in BRACTS], head.green, 0)
+    middle = Point(0, -high / 2)
+    edge = [
+        lens(r * 0.26, r * 0.1).at(middle.x + half * 0.96 * x, middle.y + high * 0.48 * y, lean)
+        for x, y, lean in _round_about(18)
+    ]
+    sheet.cut(edge, shade(colour, -0.05))
+    sheet.layer([disc(*middle, half, high / 2)], colour, r * 0.05)
+    rough = head.palette.heart if head.palette.heart_share else colour
+    for step, paper in ((0, shade(colour, -0.07)), (1, shade(rough, 0.05))):
+        places = _rows(half, high, step)
+        sheet.stamped(lens(r * 0.22, r * 0.13), places, paper, 0, inside=True)
+    return sheet.finished()
+
+
+def _round_about(count: int) -> list[tuple[float, float, float]]:
+    """Places on a circle of one, each with half the lean that points straight away from it."""
+    turns = [360 * (step + 0.5) / count - 180 for step in range(count)]
+    return [(math.sin(math.radians(t)), -math.cos(math.radians(t)), t / 2) for t in turns]
+
+
+def _rows(half: float, high: float, step: int) -> list[Point]:
+    """Every second place of every row, the rows set between each other."""
+    places = []
+    for row in range(ROWS):
+        up = (row + 0.5) / ROWS
+        reach = half * math.sqrt(1 - (2 * up - 1) ** 2) * 0.9
+        across = 6 if abs(2 * up - 1) < 0.6 else 4
+        for index in range((row + step) % 2, across, 2):
+            places.append(
+                Point(reach * (2 * (index + 0.5) / across - 1), -high * (up * 0.86 + 0.02))
+            )
+    return places
 
 
 def _moon(head: Head) -> Drawn:
