@@ -1,9 +1,9 @@
 """Which pages does a phone keep for the field, and what do they show?
 
 First what is carried out: this week and next, with their cut lists, orders and papers. Then what
-is looked up there: every arrangement, flower and lesson, the lists, the house's own pages. All
-else (made work, other weeks, the sizes side by side, other lights) is kept once it was visited.
-Of a photo one width is kept, a phone's.
+is looked up there: every arrangement with its steps, every flower and lesson, the lists, the
+house's own pages. All else (made work, other weeks, the sizes side by side, other lights) is kept
+once it was visited. Of a photo one width is kept, a phone's.
 """
 
 from __future__ import annotations
@@ -26,7 +26,7 @@ PHONE_PX = 780
 """How wide a photo has to be there: a phone's 390 CSS pixels at two of its own each."""
 
 FRAME = ("assets/theme/css/", "assets/theme/js/", "assets/theme/fonts/", "assets/theme/icon.svg")
-LOOKED_UP = ("arrangements/", "styles/", "flowers/", "lessons/")
+LOOKED_UP = ("arrangements/", "styles/", "flowers/", "lessons/", "practice/")
 AS_VISITED = ("assets/sizes/",)
 NOT_NEEDED = (addresses.MADE, addresses.NOT_FOUND)
 
