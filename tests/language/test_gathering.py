@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import ast
 import re
 from collections.abc import Iterator
 from functools import cache
@@ -12,12 +13,14 @@ import pytest
 from babel.messages.catalog import Catalog, Message
 from babel.messages.pofile import read_po
 
+import corymb
 from corymb.language import LANGUAGES
 from corymb.language.messages import FOLDER
 
 ROOT = Path(__file__).parents[2]
 NAMED = re.compile(r"%\((\w+)\)s")
 TAG = re.compile(r"</?\w+[^<>]*>")
+MARKS = {"_", "gettext", "ngettext", "pgettext", "noted"}
 
 
 @cache
@@ -94,6 +97,37 @@ def test_a_sentence_has_no_loose_ends(gathered: Catalog) -> None:
     """Space at an end is a sign of a sentence that is glued together."""
     loose = [text for message in gathered for text in forms_of(message) if text != text.strip()]
     assert loose == []
+
+
+def hidden(code: str) -> list[str]:
+    """The sentences that stand within a pieced string, where nothing gathers them."""
+    pieced = (node for node in ast.walk(ast.parse(code)) if isinstance(node, ast.JoinedStr))
+    return [
+        argument.value
+        for string in pieced
+        for node in ast.walk(string)
+        if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id in MARKS
+        for argument in node.args
+        if isinstance(argument, ast.Constant) and isinstance(argument.value, str)
+    ]
+
+
+@pytest.mark.parametrize(
+    ("code", "found"),
+    [
+        ("f\"{alt} {_('Seen from above.')}\"", ["Seen from above."]),
+        ('f"{alt} {_(ABOVE)}"', []),
+        ('_("Seen from above.").format(alt=f"{alt}.")', []),
+    ],
+)
+def test_a_sentence_within_a_pieced_string_is_seen(code: str, found: list[str]) -> None:
+    assert hidden(code) == found
+
+
+def test_no_sentence_stands_where_it_is_not_gathered(gathered: Catalog) -> None:
+    known = {form for message in gathered for form in forms_of(message)}
+    files = sorted(Path(corymb.__file__).parent.rglob("*.py"))
+    assert {text for file in files for text in hidden(file.read_text("utf-8"))} - known == set()
 
 
 @pytest.mark.parametrize("language", LANGUAGES[1:])

@@ -84,14 +84,16 @@ def _table(catalogue: Catalogue, laid: Sequence[LaidOut]) -> Iterator[str]:
 def _visit(catalogue: Catalogue, laid: LaidOut) -> tuple[str, ...]:
     best, day = laid.best, laid.visit.day
     state = "pictured" if best.state == "variant" else best.state  # the look names its variant
-    choices = f"{laid.choices}"
+    choices = str(laid.choices)
+    if laid.since == 1:
+        choices = _("{choices}  again").format(choices=choices)
     return (
         _week(day),
         short_day(day),
         look_name(catalogue, best.look),
         words_of_states()[state],
         trade_word("sureness", best.sure) if best.state != "none" else "",
-        f"{choices}  {_('again')}" if laid.since == 1 else choices,
+        choices,
     )
 
 

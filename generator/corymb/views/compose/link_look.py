@@ -185,5 +185,6 @@ class _Images:
         drawing = self.drawings.get(own) or self.catalogue.drawings[look.id]
         alt = describe(self.catalogue, self.shown.to_draw)
         if light:
-            alt = f"{alt} {_('Seen in this light: {light}.').format(light=light.name)}"
+            seen = _("Seen in this light: {light}.").format(light=light.name)
+            alt = f"{alt} {seen}"
         return PictureView(drawing.href, alt, drawing.width, drawing.height)
