@@ -81,7 +81,7 @@ def lacking(studio: Studio, missing: Iterable[Missing]) -> str:
 def _lacking(studio: Studio, part: Missing) -> str:
     return _("no {colour} ({stems}) where the recipe has {share} %").format(
         colour=trade_word("colour", part.word),
-        stems=and_list(f"‘{studio.stems[stem].name}’" for stem in part.stems),
+        stems=and_list(_("‘{name}’").format(name=studio.stems[stem].name) for stem in part.stems),
         share=round(100 * part.share),
     )
 
@@ -94,5 +94,10 @@ def _patches(colours: Iterable[PhotoColour]) -> tuple[Patch, ...]:
     parts = tuple(colours)
     whole = sum(each.share for each in parts)
     return tuple(
-        Patch(colour_word(each.hex), each.hex, round(100 * each.share / whole, 2)) for each in parts
+        Patch(
+            name=trade_word("colour", colour_word(each.hex)),
+            hex=each.hex,
+            percent=round(100 * each.share / whole, 2),
+        )
+        for each in parts
     )

@@ -49,7 +49,9 @@ function leave(id) {
 }
 
 function tellGone(ids) {
-  const names = ids.map((id) => `‘${id.replaceAll("-", " ").replace(/  +/, ", ")}’`);
+  const names = ids.map((id) =>
+    _("‘{name}’", { name: id.replaceAll("-", " ").replace(/  +/, ", ") }),
+  );
   find("gone-said").textContent = _("No longer made here: {names}.", {
     names: new Intl.ListFormat(LANGUAGE).format(names),
   });
