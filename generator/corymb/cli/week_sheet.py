@@ -26,6 +26,7 @@ from corymb.views.compose.week_words import week_third, week_words
 from corymb.views.compose.wording import sentence
 
 INDENT = 18
+"""What stands before the names, at least: a language may have longer words."""
 
 
 def week_sheet(catalogue: Catalogue) -> Iterator[str]:
@@ -141,5 +142,6 @@ def _stems(studio: Studio, stems: Iterable[str]) -> list[str]:
 
 def _named(word: str, names: Sequence[str]) -> list[str]:
     """A word, and names after it; many names hold a comma themselves."""
-    head = f"  {word:<{INDENT - 2}}"
-    return wrapped(f"{head}{'; '.join(names) or _('none')}", "", " " * INDENT)
+    indent = max(INDENT, *(len(state) + 4 for state in words_of_states().values()))
+    head = f"  {word:<{indent - 2}}"
+    return wrapped(f"{head}{'; '.join(names) or _('none')}", "", " " * indent)
