@@ -204,6 +204,10 @@ def works_in_the_field(field: Field) -> None:
     field.open("arrangements/kitchen-jug.html")  # never visited
     expect(page.get_by_role("heading", level=1, name="Kitchen jug")).to_be_visible()
     assert page.locator("main img.drawn").first.evaluate("image => image.naturalWidth") > 100
+    field.open("arrangements.html")  # its small pictures are in pixels, and only drawings are kept
+    expect(page.locator("main img").first).to_have_js_property("complete", True)
+    asked, wide = page.locator("main img").first.evaluate("i => [i.currentSrc, i.naturalWidth]")
+    assert asked.endswith(".avif") and wide > 100
     field.open("weeks/2026-W27.html")
     expect(page.get_by_role("heading", level=1, name="Week 27")).to_be_visible()
     field.open(NEVER_KEPT)

@@ -28,6 +28,9 @@ PHONE_PX = 780
 FRAME = ("assets/theme/css/", "assets/theme/js/", "assets/theme/fonts/", "assets/theme/icon.svg")
 LOOKED_UP = ("arrangements/", "styles/", "flowers/", "lessons/", "practice/")
 AS_VISITED = ("assets/sizes/",)
+PIXELS = (".avif", ".jpg")
+"""Of a drawing that a page shows so, the drawing itself is kept."""
+
 NOT_NEEDED = (addresses.MADE, addresses.NOT_FOUND)
 
 
@@ -83,7 +86,7 @@ def shown_on(pages: Iterable[str], made: Mapping[str, bytes]) -> list[str]:
     for image in found:
         if match := PHOTO.fullmatch(image):
             photos.setdefault(match["photo"], []).append((int(match["width"]), image))
-    drawn = [image for image in found if not image.startswith("assets/photos/")]
+    drawn = [image for image in found if not image.endswith(PIXELS)]
     return [*drawn, *map(_for_a_phone, photos.values())]
 
 

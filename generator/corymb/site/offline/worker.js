@@ -133,8 +133,10 @@ async function keptAt(url) {
   return undefined;
 }
 
-// The same photo in the width that is kept.
-async function inAnotherWidth(url) {
+// The same photo in the width that is kept; the drawing itself for one in pixels.
+async function inAnotherSize(url) {
+  const [, drawn] = url.match(/^(.*assets\/pictures\/[^/.]+)[^/]*\.avif$/) ?? [];
+  if (drawn) return keptAt(`${drawn}.svg`);
   const [, photo] = url.match(/(assets\/photos\/[^/]+-)\d+\.\w+$/) ?? [];
   if (!photo) return undefined;
   read ??= await list();
@@ -185,7 +187,7 @@ async function page(event) {
 
 async function part(event) {
   const { url, destination } = event.request;
-  const kept = (await keptAt(url)) ?? (await inAnotherWidth(url));
+  const kept = (await keptAt(url)) ?? (await inAnotherSize(url));
   if (kept) return kept;
   try {
     return await fromNetwork(event);
