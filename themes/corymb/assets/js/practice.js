@@ -65,8 +65,10 @@ function show() {
   tell();
 }
 
+// Not by following a link, which would take the focus from the button.
 function go(by) {
-  location.hash = `#${here() + by}`;
+  history.pushState(null, "", `#${here() + by}`);
+  show();
   scrollTo({ top: 0, behavior: "instant" });
 }
 
@@ -103,7 +105,7 @@ minutes.addEventListener("input", () => {
   compare();
 });
 form.addEventListener("submit", finish);
-addEventListener("hashchange", show);
+addEventListener("popstate", show);
 setInterval(tell, 1000);
 part("keep").hidden = false;
 bar.hidden = false;
