@@ -23,6 +23,7 @@ PLACES = (
     "views/*.py",
     "views/compose/*.py",
     "views/compose/orders/*.py",
+    "views/compose/training/*.py",
     "site/pages/*.py",
     "site/structured_data.py",
     "picture/words.py",
