@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True)
 class PartShare:
-    """How much of what is seen is called so in the recipe, and how much really does it."""
+    """How much of what is seen has a role in the recipe, and how much plays it to the eye."""
 
     role: str
     written: float  # percent

@@ -9,6 +9,7 @@ from corymb.studio.models import ColourThresholds, Stem
 from corymb.studio.studio import Studio
 from corymb.trade.changes import LookLine
 from corymb.trade.colour.advice import Piece
+from corymb.trade.looks import Look, looks_of
 from corymb.trade.season.makeable import Makeable
 from tests import conftest
 from tests.trade.making import stem, style
@@ -77,3 +78,14 @@ def demo() -> tuple[Studio, Makeable]:
     studio, _ = read_studio(conftest.STUDIO)
     assert studio
     return studio, Makeable.of(studio)
+
+
+@cache
+def demo_looks() -> dict[str, Look]:
+    """Every look of the demo studio, by id."""
+    studio, _ = demo()
+    return {
+        each.id: each
+        for recipe in studio.recipes.values()
+        for each in looks_of(recipe, studio.recipes).values()
+    }

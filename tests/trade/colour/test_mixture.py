@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from corymb.trade.colour.ciede2000 import difference, lab_of
-from corymb.trade.colour.mixture import backing_of, mixture, part_played
+from corymb.trade.colour.mixture import backing_of, mixture
 from tests.trade.colour.mixes import COLOURS, HOUSE, bed, look
 from tests.trade.making import stem
 
@@ -81,13 +81,6 @@ def test_roles_are_told_as_written_and_as_the_colours_play_them() -> None:
     assert mix.roles == pytest.approx({"depth": 0.5, "light": 0.4, "accent": 0.1})
     assert mix.parts == pytest.approx({"depth": 0.4, "light": 0.5, "accent": 0.1})
     assert sum(mix.parts.values()) == pytest.approx(1)
-
-
-def test_a_strong_colour_is_an_accent_only_among_quieter_ones() -> None:
-    quiet = mixture(look("9 cream", "1 crimson"), bed()).measures
-    loud = mixture(look("9 crimson", "1 cream"), bed()).measures
-    assert part_played("#b01e3c", quiet) == "accent"
-    assert part_played("#b01e3c", loud) == "depth"
 
 
 def test_no_stems_are_no_mix() -> None:

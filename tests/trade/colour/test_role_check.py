@@ -8,8 +8,7 @@ import pytest
 
 from corymb.studio.words import ROLES
 from corymb.trade.colour.role_check import role_advice
-from corymb.trade.looks import looks_of
-from tests.trade.colour.mixes import HOUSE, bed, demo, look
+from tests.trade.colour.mixes import HOUSE, bed, demo, demo_looks, look
 
 LOOKS = {
     "all as called": (("4 white, light", "4 plum, depth", "1 crimson, accent"), []),
@@ -63,11 +62,7 @@ def test_it_is_told_in_a_sentence(lines: tuple[str, ...], words: str) -> None:
 
 
 STUDIO, _ = demo()
-DEMO = {
-    look.id: look
-    for recipe in STUDIO.recipes.values()
-    for look in looks_of(recipe, STUDIO.recipes).values()
-}
+DEMO = demo_looks()
 
 
 def test_every_stem_of_the_demo_does_what_it_is_called() -> None:

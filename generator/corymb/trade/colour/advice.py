@@ -21,7 +21,8 @@ from corymb.trade.changes import LookLine, changed
 from corymb.trade.colour.findings import BEHIND, Finding, findings
 from corymb.trade.colour.likeness import mean_lab, palette_of
 from corymb.trade.colour.mending import Mending, Way
-from corymb.trade.colour.mixture import backing_of, part_played
+from corymb.trade.colour.mixture import backing_of
+from corymb.trade.colour.parts import part_played, too_much
 from corymb.trade.colour.tally import Backing, Tally, tally_of_stem
 from corymb.trade.dried import is_dried
 from corymb.trade.room import ALL, Room
@@ -159,9 +160,9 @@ class Adviser:
         """
         measures, colours = mending.measures_after(way), palette_of(self.stems[way.add])
         own = [line.role for line in mending.lines if line.stem == way.add]
-        part = own[0] if own else part_played(colours[0][0], measures)
-        most = float(self.limits.accent_above.fraction)
-        if part == "accent" and mending.share_after(way) <= most:
+        share = mending.share_after(way)
+        part = own[0] if own else part_played(colours[0][0], share, measures, self.limits)
+        if part == "accent" and not too_much(share, self.limits):
             return part
         return "light" if mean_lab(colours)[0] > measures.lightness else "depth"
 

@@ -2,33 +2,31 @@
 
 From the area that each colour shows (`areas`): how light it is and how much that varies, how warm
 and how cool, how far its hues lie apart, how it stands out from the cloth or wall behind, and how
-much of it is depth, light and accent: by the roles that the recipe gives, and by what the colours
-really do. Means are of CIELAB lightness over the area, not of mixed light.
+much of it is depth, light and accent: by the roles that the recipe gives, and to the eye (`parts`).
+Means are of CIELAB lightness over the area, not of mixed light.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from corymb.studio.models import ColourThresholds, Stem
 from corymb.studio.words import ROLES
 from corymb.trade.changes import LookLine
-from corymb.trade.colour.areas import ColourArea, colour_areas
+from corymb.trade.colour.areas import ColourArea, colour_areas, line_shares
 from corymb.trade.colour.ciede2000 import lab_of
+from corymb.trade.colour.parts import part_as_called
 from corymb.trade.colour.tally import (
     Backing,
     Measures,
     added,
     measures_of,
-    oklch_of,
     tally_of_colour,
 )
 
-STRONG = 0.09
-STRONGER = 1.6
-"""A colour that is strong (chroma in OKLCh) and so many times stronger than its mix catches the
-eye, whether it is light or dark. House values: common practice, no source."""
+HOUSE = ColourThresholds()
+"""Where a studio says nothing else."""
 
 
 @dataclass(frozen=True)
@@ -40,7 +38,7 @@ class Mixture:
     roles: Mapping[str, float]
     """Share of the area by the roles the recipe gives, 0 to 1."""
     parts: Mapping[str, float]
-    """Share of the area by what each colour really does in the mix."""
+    """Share of the area by the part that each colour plays to the eye."""
 
 
 def backing_of(against: str | None, limits: ColourThresholds) -> Backing | None:
@@ -49,27 +47,34 @@ def backing_of(against: str | None, limits: ColourThresholds) -> Backing | None:
 
 
 def mixture(
-    lines: Sequence[LookLine], stems: Mapping[str, Stem], backing: Backing | None = None
+    lines: Sequence[LookLine],
+    stems: Mapping[str, Stem],
+    backing: Backing | None = None,
+    limits: ColourThresholds = HOUSE,
 ) -> Mixture:
     """Of a look's lines. Raises ValueError when there are none."""
     areas = tuple(colour_areas(lines, stems))
     parts = [(tally_of_colour(area.hex, backing), area.share) for area in areas]
     measures = measures_of(added(parts), backing)
-    played = [(part_played(area.hex, measures), area.share) for area in areas]
     return Mixture(
         areas,
         measures,
         roles=_by_role((area.role, area.share) for area in areas),
-        parts=_by_role(played),
+        parts=_by_role(_played(lines, stems, measures, limits)),
     )
 
 
-def part_played(hex_: str, measures: Measures) -> str:
-    """What a colour does in a mix: accent, light or depth, whatever it is called."""
-    strength = oklch_of(hex_)[1]
-    if strength >= STRONG and strength > STRONGER * measures.strength:
-        return "accent"
-    return "light" if lab_of(hex_)[0] > measures.lightness else "depth"
+def _played(
+    lines: Sequence[LookLine],
+    stems: Mapping[str, Stem],
+    measures: Measures,
+    limits: ColourThresholds,
+) -> Iterator[tuple[str, float]]:
+    """The part that each colour of each line plays, with its share of the whole."""
+    for line, whole in zip(lines, line_shares(lines, stems), strict=True):
+        for colour in stems[line.stem].colours:
+            part = part_as_called(line.role, lab_of(colour.hex)[0], whole, measures, limits)
+            yield part, whole * float(colour.share or 0)
 
 
 def _by_role(shares: Iterable[tuple[str, float]]) -> dict[str, float]:

@@ -13,7 +13,8 @@ from corymb.studio.models import Stem
 from corymb.trade.apportion import apportion
 from corymb.trade.colour.areas import visible_area
 from corymb.trade.colour.likeness import Palette, apart, palette_of
-from corymb.trade.colour.mixture import part_played
+from corymb.trade.colour.mixture import HOUSE
+from corymb.trade.colour.parts import part_played
 from corymb.trade.colour.tally import added, measures_of, tally_of_colour
 from corymb.trade.season.weeks import WEEKS
 
@@ -90,7 +91,7 @@ def _lines(
     weights: dict[str, float] = {}
     for hex_, share in colours:  # the largest first: it decides the role of a stem chosen twice
         if stem := chosen.get(hex_):
-            roles.setdefault(stem, part_played(hex_, measures))
+            roles.setdefault(stem, part_played(hex_, share, measures, HOUSE))
             weights[stem] = weights.get(stem, 0.0) + share / visible_area(stems[stem])
     most = max(weights.values())
     parts = apportion(count, [round(FINELY * weight / most) for weight in weights.values()])

@@ -1,8 +1,7 @@
 """Does a stem do what its role says it does?
 
 A stem called light that is plainly darker than the mix, one called depth that is plainly lighter,
-or an accent that takes so much that it is no accent any more: advice, never an error. What is of
-the mix's middle, as green leaves mostly are, may be called either.
+or an accent that takes so much that it is no accent any more (`parts`): advice, never an error.
 """
 
 from __future__ import annotations
@@ -17,12 +16,7 @@ from corymb.trade.changes import LookLine
 from corymb.trade.colour.areas import line_shares
 from corymb.trade.colour.likeness import mean_lab, palette_of
 from corymb.trade.colour.mixture import mixture
-
-PLAINLY = 3.0
-MIDDLE = 0.5
-"""So much lighter or darker than the mix (L*), and so many times what its lightness varies by (its
-standard deviation), before it is said: common practice, no source. Where half of a mix is dark and
-half is pale, all of it lies twice as far from the mean as this middle goes."""
+from corymb.trade.colour.parts import part_as_called
 
 OTHERWISE = {
     "light": noted("{stem} is called light here, and is darker than the mix as a whole."),
@@ -56,17 +50,17 @@ def _checked(
     lines: Sequence[LookLine], stems: Mapping[str, Stem], limits: ColourThresholds
 ) -> Iterator[RoleAdvice]:
     mix = mixture(lines, stems).measures
-    middle = max(PLAINLY, MIDDLE * mix.spread)
-    most = float(limits.accent_above.fraction)
     for line, share in zip(lines, line_shares(lines, stems), strict=True):
-        name = stems[line.stem].name
-        lighter = mean_lab(palette_of(stems[line.stem]))[0] - mix.lightness
-        better = "light" if lighter > 0 else "depth"
-        if line.role == "accent" and share > most:
-            told = _(SETS_THE_COLOUR).format(
-                stem=name, share=round(100 * share), most=round(100 * most)
+        lightness = mean_lab(palette_of(stems[line.stem]))[0]
+        better = part_as_called(line.role, lightness, share, mix, limits)
+        if better != line.role:
+            told = _words(line.role).format(
+                stem=stems[line.stem].name,
+                share=round(100 * share),
+                most=round(100 * float(limits.accent_above.fraction)),
             )
             yield RoleAdvice(line.stem, line.role, better, told)
-        elif line.role not in ("accent", better) and abs(lighter) > middle:
-            told = _(OTHERWISE[line.role]).format(stem=name)
-            yield RoleAdvice(line.stem, line.role, better, told)
+
+
+def _words(role: str) -> str:
+    return _(SETS_THE_COLOUR if role == "accent" else OTHERWISE[role])

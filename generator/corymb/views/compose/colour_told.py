@@ -41,7 +41,8 @@ def colour_view(catalogue: Catalogue, look: Look) -> ColourView:
 def _shares(catalogue: Catalogue, look: Look) -> Iterator[PartShare]:
     if not look.lines:
         return
-    mix = mixture(look.lines, catalogue.studio.stems)
+    studio = catalogue.studio
+    mix = mixture(look.lines, studio.stems, limits=studio.house.colour)
     for role in ROLES:
         yield PartShare(role, round(100 * mix.roles[role], 1), round(100 * mix.parts[role], 1))
 
