@@ -60,7 +60,7 @@ def _to_a_bucket(catalogue: Catalogue, known: Known, question: Question) -> Reas
 
 
 def _out_of_season(catalogue: Catalogue, known: Known, question: Question) -> Reasons:
-    told = _("{stem} can be cut here in {when}.")
+    told = _("{stem} can be cut here {when}, and not now.")
     season = weeks_words(known.beds.season(question.answer))
     yield told.format(stem=catalogue.stem(question.answer).name, when=season)
     yield _("The others stand: {stems}.").format(stems=_names(catalogue, question.wrong))
@@ -111,7 +111,7 @@ def _left_out(catalogue: Catalogue, known: Known, question: Question) -> Reasons
     hazards = left_out.left_out(known, question.style, question.answer)
     stem = catalogue.stem(question.answer)
     yield from at_the_bench([stem])
-    told = _("For that it is left out of {styles} ({hazards}).")
+    told = _("{styles} leave it out for that: {hazards}.")
     words = ", ".join(trade_word("hazard", each) for each in hazards)
     yield told.format(styles=style_name(catalogue, question), hazards=words)
     yield _not_therefore_safe()

@@ -49,7 +49,7 @@ def path_view(catalogue: Catalogue) -> PathView:
 def indicative() -> str:
     """What stands beside every time that a helper is measured against."""
     return _(
-        "Times are indicative: what a helper’s pieces take, by a common learning curve and the "
+        "Times are indicative: what a helper’s pieces take by Wright’s learning curve and the "
         "recipes’ own times. Whoever learns well is not always quick."
     )
 
