@@ -30,11 +30,18 @@ def placed(setting: str, light: str, hours: str | None = "17:30-23:00") -> Due:
     ("setting", "light", "lights"),
     [
         ("indoors", "candle", ["Candlelight"]),
+        ("indoors", "daylight", ["Daylight from a window", "Dusk", "Candlelight"]),
         ("outdoors", "candle", ["Full daylight", "Low sun", "Candlelight"]),
         ("outdoors", "daylight", ["Full daylight", "Low sun", "Dusk", "Candlelight"]),
         ("under canvas", "warm lamps", ["Daylight under canvas", "Warm lamps"]),
     ],
-    ids=["indoors by candle", "outdoors into the night", "outdoors", "under canvas"],
+    ids=[
+        "indoors by candle",
+        "indoors by a window",
+        "outdoors into the night",
+        "outdoors",
+        "under canvas",
+    ],
 )
 def test_the_light_of_each_hour_is_told_in_order(
     setting: str, light: str, lights: list[str]
@@ -64,7 +71,9 @@ def test_each_look_is_shown_once_by_day_and_in_each_light() -> None:
 def test_what_candles_take_is_told_with_the_end_to_strengthen() -> None:
     (spell,) = order_light(CATALOGUE, SUPPER).spells
     assert all(look.lost.endswith(".") for look in spell.looks)
-    assert any("sink. Strengthen the light end" in look.lost for look in spell.looks)
+    own = [look.lost.partition("Strengthen the light end: more ")[2] for look in spell.looks]
+    assert any(own)
+    assert len(set(own)) > 1, "each look is told its own pale stems"
     assert not any(look.lost.startswith("Candlelight") for look in spell.looks)
 
 
@@ -73,3 +82,17 @@ def test_without_hours_it_says_which_are_taken() -> None:
     assert notes[0].startswith(INDICATIVE)
     assert notes[1] == "No hours are written in the order: 12:00 to 15:00 is taken."
     assert len(order_light(CATALOGUE, SUPPER).notes) == 1
+
+
+@pytest.mark.parametrize("light", ["candle", "warm lamps", "cool lamps"])
+def test_by_candles_and_lamps_indoors_nothing_is_said_of_the_sun(light: str) -> None:
+    view = order_light(CATALOGUE, placed("indoors", light))
+    assert view.sun == ()
+    assert view.notes == (INDICATIVE,)
+
+
+def test_indoors_by_day_and_outdoors_a_clear_sky_is_taken() -> None:
+    for setting, light in (("indoors", "daylight"), ("outdoors", "candle")):
+        view = order_light(CATALOGUE, placed(setting, light))
+        assert view.sun
+        assert "A clear sky is taken" in view.notes[0]

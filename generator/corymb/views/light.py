@@ -49,7 +49,7 @@ class SpellInLight:
 class OrderLightView:
     """The light of an order's hours, from the first of them to the last."""
 
-    sun: tuple[Fact, ...]  # sunrise, sunset and the golden hours of the day
+    sun: tuple[Fact, ...]  # sunrise, sunset and the golden hours of the day; none by lamps indoors
     by_day: tuple[LookInLight, ...]  # the looks as written, in daylight; nothing is lost there
     spells: tuple[SpellInLight, ...]
     notes: tuple[str, ...]

@@ -98,3 +98,26 @@ def test_an_empty_mix_loses_nothing(light: Light) -> None:
 def test_the_order_of_colours_makes_no_difference() -> None:
     areas = mix(plum=0.3, navy=0.3, white=0.2, silver=0.1, blush=0.1)
     assert lost_in(areas, CANDLE) == lost_in(areas[::-1], CANDLE)
+
+
+OF_STEMS = [
+    ColourArea("cosmos", "light", "white", "#fbfaf2", 0.2),
+    ColourArea("cosmos", "light", "yellow eye", "#dcae3c", 0.05),
+    ColourArea("rose", "light", "cream", "#f3e6c0", 0.3),
+    ColourArea("phlox", "light", "white", "#fbfaf2", 0.05),
+    ColourArea("scabious", "depth", "plum", "#3f1d33", 0.4),
+]
+CALLED = {"cosmos": "white cosmos", "rose": "cream rose", "scabious": "plum scabious"}
+
+
+def test_it_is_strengthened_by_the_largest_of_its_own_stems_that_do_so() -> None:
+    told = lost_in(OF_STEMS, CANDLE, CALLED | {"phlox": "white phlox"})
+    assert told.bearers == ("rose", "cosmos", "phlox")
+    assert told.words.endswith("Strengthen the light end: more cream rose and white cosmos.")
+
+
+def test_where_none_of_its_own_does_it_is_told_what_would() -> None:
+    pale = [area for area in OF_STEMS if area.stem != "scabious"]
+    told = lost_in(pale, noon(60), CALLED)
+    assert told.bearers == ()
+    assert told.words.endswith("Strengthen the depth: a few dark stems hold its shape.")

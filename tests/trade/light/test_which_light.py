@@ -23,9 +23,9 @@ NIGHT = ClockSpan(time(20), time(2))
 KINDS: dict[str, tuple[Site, date, ClockSpan | None, str, str, list[str]]] = {
     "indoors by candle": (DUNMALLOW, SEPTEMBER, EVENING, "indoors", "candle", ["candle"]),
     "indoors by lamps": (DUNMALLOW, JUNE, LUNCH, "indoors", "cool lamps", ["cool lamps"]),
-    "indoors by daylight": (DUNMALLOW, JUNE, LUNCH, "indoors", "daylight", ["shade"]),
+    "indoors by daylight": (DUNMALLOW, JUNE, LUNCH, "indoors", "daylight", ["window"]),
     "indoors by daylight into the night": (
-        DUNMALLOW, SEPTEMBER, EVENING, "indoors", "daylight", ["shade", "dusk", "candle"],
+        DUNMALLOW, SEPTEMBER, EVENING, "indoors", "daylight", ["window", "dusk", "candle"],
     ),
     "outdoors at lunch in June": (DUNMALLOW, JUNE, LUNCH, "outdoors", "daylight", ["noon"]),
     "outdoors on an evening in September": (

@@ -8,7 +8,7 @@ alike.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 from math import pi
 
@@ -33,7 +33,7 @@ class Light:
     """One light that flowers are looked at in."""
 
     kind: str
-    """`noon`, `low sun`, `shade`, `dusk`, `canvas`, `candle`, `warm lamps`, `cool lamps`."""
+    """`noon`, `low sun`, `shade`, `window`, `dusk`, `canvas`, `candle` or a kind of lamps."""
     name: str
     """How it is called on a page."""
     kelvin: float
@@ -87,6 +87,8 @@ def low_sun(height: float = 5.0) -> Light:
 
 
 SHADE = Light("shade", noted("open shade"), SKY_IN_SHADE, 8_000, full=True)
+WINDOW = replace(SHADE, kind="window", name=noted("daylight from a window"))
+"""As in open shade it is the sky that lights, not the sun."""
 DUSK = Light("dusk", noted("dusk"), SKY_AT_DUSK, 100, surround=0.9)
 UNDER_CANVAS = Light("canvas", noted("daylight under canvas"), CANVAS, 3_000, full=True)
 CANDLE = Light("candle", noted("candlelight"), 1900, 15, surround=0.8)

@@ -8,7 +8,7 @@ no source. Indicative.
 from __future__ import annotations
 
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import combinations
 
@@ -34,6 +34,9 @@ SINKS_BELOW = 32.0
 
 PALE_ABOVE = 80.0
 """Above this a colour is pale."""
+
+DARK_BELOW = 45.0
+"""Below this a stem gives a mix depth."""
 
 MOSTLY = 0.5
 """A mix of which more than this is pale looks bleached under a high sun."""
@@ -64,6 +67,8 @@ class Lost:
     """How much of what is seen they take, 0 to 1."""
     strengthen: str
     """`light`, `depth`, or nothing."""
+    bearers: tuple[str, ...]
+    """Stems of the mix that carry that end already, by id, largest first."""
     words: str
     """A few short sentences; never empty."""
 
@@ -80,20 +85,29 @@ class _Colour:
         return lab_of(self.in_light)[0]
 
 
-def lost_in(areas: Iterable[ColourArea], light: Light) -> Lost:
-    """Of a mix's colours in a light."""
-    colours = _noticed(areas, light)
+def lost_in(
+    areas: Iterable[ColourArea], light: Light, called: Mapping[str, str] | None = None
+) -> Lost:
+    """Of a mix's colours in a light. `called` is how its stems are named in a sentence, by id."""
+    whole = list(areas)
+    colours = _noticed(whole, light)
     pairs = tuple(_pairs(colours))
     sunk = [c for c in colours if light.dim and c.lightness < SINKS_BELOW]
     share = sum(colour.share for colour in sunk)
     end = _end(light, pairs, colours, bool(sunk))
+    bearers = tuple(_bearers(whole, end))
     return Lost(
         light,
         pairs,
         tuple(colour.name for colour in sunk),
         share,
         end,
-        _words(pairs, [colour.name for colour in sunk], end),
+        bearers,
+        _words(
+            pairs,
+            [colour.name for colour in sunk],
+            _strengthen(end, [called[stem] for stem in bearers[:SAID]] if called else ()),
+        ),
     )
 
 
@@ -132,22 +146,48 @@ def _end(light: Light, pairs: Sequence[Pair], colours: Sequence[_Colour], sinks:
     return "light" if pairs else ""
 
 
-def _words(pairs: Sequence[Pair], sunk: Sequence[str], end: str) -> str:
+def _bearers(areas: Sequence[ColourArea], end: str) -> list[str]:
+    """The stems whose largest colour is pale, or dark, by day."""
+    shares: dict[str, float] = defaultdict(float)
+    largest: dict[str, ColourArea] = {}
+    for area in areas:
+        shares[area.stem] += area.share
+        largest[area.stem] = max(largest.get(area.stem, area), area, key=lambda each: each.share)
+    lightness = {stem: lab_of(area.hex)[0] for stem, area in largest.items()}
+    bear = {
+        "light": [stem for stem in shares if lightness[stem] > PALE_ABOVE],
+        "depth": [stem for stem in shares if lightness[stem] < DARK_BELOW],
+    }
+    return sorted(bear.get(end, ()), key=lambda stem: (-shares[stem], stem))
+
+
+def _strengthen(end: str, stems: Sequence[str]) -> str:
+    """By more of its own stems where it has such, else by what would do it; empty for no end."""
+    if not end:
+        return ""
+    return _(BY_MORE[end]).format(stems=and_list(stems)) if stems else _(STRENGTHEN[end])
+
+
+def _words(pairs: Sequence[Pair], sunk: Sequence[str], strengthen: str) -> str:
     said = []
     if sunk:
         sinks = ngettext("{colours} sinks.", "{colours} sink.", len(sunk))
         said.append(sinks.format(colours=and_list(sunk)))
     for pair in pairs[:SAID]:
         said.append(_("{one} and {other} run together.").format(one=pair.one, other=pair.other))
-    if end:
-        said += [_(STRENGTHEN[end])] if said else [_("This light bleaches it."), _(STRENGTHEN[end])]
+    if strengthen:
+        said += [strengthen] if said else [_("This light bleaches it."), strengthen]
     return " ".join(f"{told[0].upper()}{told[1:]}" for told in said or [_("Nothing gets lost.")])
 
 
 SAID = 2
-"""So many pairs are named."""
+"""So many pairs are named, and so many stems."""
 
 STRENGTHEN = {
     "light": noted("Strengthen the light end: whites, creams and pale tints carry it."),
     "depth": noted("Strengthen the depth: a few dark stems hold its shape."),
+}
+BY_MORE = {
+    "light": noted("Strengthen the light end: more {stems}."),
+    "depth": noted("Strengthen the depth: more {stems}."),
 }

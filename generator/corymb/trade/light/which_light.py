@@ -24,8 +24,8 @@ from corymb.trade.light.lights import (
     DUSK,
     LOW_UP_TO,
     NAMED,
-    SHADE,
     UNDER_CANVAS,
+    WINDOW,
     Light,
     low_sun,
     noon,
@@ -110,7 +110,7 @@ def _kind(occasion: Occasion, height: float) -> str:
     if occasion.setting == "indoors":
         if occasion.light != "daylight":
             return occasion.light
-        return "shade" if height > RISE else "dusk" if height > CIVIL else "dark"
+        return "window" if height > RISE else "dusk" if height > CIVIL else "dark"
     if height > RISE:
         if occasion.setting == "under canvas":
             return "canvas"
@@ -134,7 +134,7 @@ def _light(kind: str, heights: list[float]) -> Light:
         return noon(max(heights), noted("full daylight"))
     if kind == "low sun":
         return low_sun(sum(heights) / len(heights))
-    known = {"shade": SHADE, "canvas": UNDER_CANVAS, "dusk": DUSK, "dark": CANDLE}
+    known = {"window": WINDOW, "canvas": UNDER_CANVAS, "dusk": DUSK, "dark": CANDLE}
     return known[kind] if kind in known else NAMED[kind]
 
 
@@ -153,7 +153,7 @@ _HARD = noted("The sun stands up to {degrees}° high: hard light, deep shadows."
 _CLEAR = noted("The sun stands up to {degrees}° high: clear light.")
 
 _INDOORS = {
-    "shade": noted("Indoors, by daylight from a window: cool and even."),
+    "window": noted("Indoors, by daylight from a window: cool and even."),
     "dusk": noted("Indoors, and the daylight is going: ask what is lit."),
     "dark": noted("Indoors, and it is dark outside: ask what is lit. Candles are taken here."),
     "candle": noted("Indoors, by candlelight."),

@@ -24,6 +24,7 @@ from corymb.views.compose.bands import band_of
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.light_switch import band_in
 from corymb.views.compose.orders.when import clock_span, hours_words
+from corymb.views.compose.plants import plant_words
 from corymb.views.light import LookInLight, OrderLightView, SpellInLight
 from corymb.views.pieces import Fact, Link
 
@@ -35,7 +36,7 @@ def order_light(catalogue: Catalogue, due: Due) -> OrderLightView:
     site = Site.of(catalogue.studio.house.place)
     looks = tuple({line.piece.look.id: line.piece.look for line in due.lines}.values())
     return OrderLightView(
-        sun=_sun(sun_day(site, due.day)),
+        sun=_sun(sun_day(site, due.day)) if _by_the_sun(due) else (),
         by_day=tuple(
             LookInLight(_link(catalogue, look), band_of(catalogue, look), "") for look in looks
         ),
@@ -58,7 +59,8 @@ def _spell(catalogue: Catalogue, spell: Spell, looks: tuple[Look, ...]) -> Spell
 
 
 def _in_light(catalogue: Catalogue, look: Look, light: Light) -> LookInLight:
-    lost = lost_in(colour_areas(look.lines, catalogue.studio.stems), light)
+    called = {line.stem: plant_words(catalogue.stem(line.stem)) for line in look.lines}
+    lost = lost_in(colour_areas(look.lines, catalogue.studio.stems), light, called)
     return LookInLight(
         _link(catalogue, look),
         band_in(band_of(catalogue, look), light),
@@ -68,6 +70,12 @@ def _in_light(catalogue: Catalogue, look: Look, light: Light) -> LookInLight:
 
 def _link(catalogue: Catalogue, look: Look) -> Link:
     return Link(look_name(catalogue, look), addresses.of_look(look))
+
+
+def _by_the_sun(due: Due) -> bool:
+    """Whether the sky has a part in it at all: by candles or lamps indoors it has none."""
+    where = due.order.where
+    return where.setting != "indoors" or where.light == "daylight"
 
 
 def _sun(day: SunDay) -> tuple[Fact, ...]:
@@ -89,7 +97,7 @@ def _clock(moment: datetime | None) -> str:
 
 def _notes(due: Due) -> tuple[str, ...]:
     """What is taken for granted here."""
-    notes = [f"{_(INDICATIVE)} {_(CLEAR_SKY)}"]
+    notes = [f"{_(INDICATIVE)} {_(CLEAR_SKY)}" if _by_the_sun(due) else _(INDICATIVE)]
     if due.order.hours is None:
         taken = _("No hours are written in the order: {hours} is taken.")
         notes.append(taken.format(hours=hours_words(MIDDAY)))

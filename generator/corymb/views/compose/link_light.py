@@ -17,13 +17,13 @@ from corymb.trade.light.which_light import Spell
 from corymb.views.compose.orders.when import clock_span
 
 MOST = 2
-AS_WRITTEN = ("noon", "shade", "canvas")
+AS_WRITTEN = ("noon", "window", "canvas")
 """Lights in which colours are as they were written down, near enough for a page."""
 
 SAID = {
     "noon": noted("in full daylight"),
     "low sun": noted("in low, warm sun"),
-    "shade": noted("by daylight from the windows"),
+    "window": noted("by daylight from the windows"),
     "canvas": noted("by daylight, under canvas"),
     "dusk": noted("at dusk"),
     "candle": noted("by candlelight"),
