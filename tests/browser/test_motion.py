@@ -38,3 +38,17 @@ def test_a_variant_comes_without_a_transition_where_less_motion_is_wanted(visit:
     page.locator(".variant-switch a").nth(1).click()
     page.wait_for_url("**/*--*.html")
     assert page.title() != "moved"
+
+
+# Of what moves from the page before to this one: the browser's own moving pictures of parts.
+GOING = """addEventListener("pagereveal", ({ viewTransition }) => viewTransition?.ready.then(() => {
+  window.going = document.getAnimations().map((each) => each.effect.pseudoElement);
+}));"""
+
+
+def test_a_picture_goes_along_from_its_card_to_its_page(visit: Visit) -> None:
+    page = visit(kinds("style", audience="clients")[0])
+    page.add_init_script(GOING)
+    page.locator(".card-name a").first.click()
+    page.wait_for_function("window.going?.length")
+    assert "::view-transition-group(picture)" in page.evaluate("window.going")
