@@ -76,4 +76,5 @@ document.addEventListener(CHANGED, () => {
 });
 addEventListener("pageshow", (event) => event.persisted && choose());
 addEventListener("hashchange", choose);
+find("unscripted").hidden = true;
 choose();
