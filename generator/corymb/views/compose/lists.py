@@ -27,7 +27,8 @@ from corymb.views.pages import (
 from corymb.views.pieces import Link
 from corymb.views.recipe import RecipeCard
 
-ON_HOME = 6  # cards of each kind on the front page
+ON_HOME = 6  # arrangements on the front page
+MADE_ON_HOME = 4  # pieces of made work there: large photos, which a phone has to fetch
 
 
 def style_view(catalogue: Catalogue, style: Style) -> StyleView:
@@ -97,7 +98,7 @@ def home_view(catalogue: Catalogue) -> HomeView:
             if (card := stem_card(catalogue, stem)).season.cells[catalogue.week - 1].state
             == "pictured"
         ),
-        made=made_cards(catalogue)[:ON_HOME],
+        made=made_cards(catalogue)[:MADE_ON_HOME],
     )
 
 

@@ -55,7 +55,7 @@ function start(list) {
     writeAddress(chosen);
   };
   readAddress(form);
-  form.hidden = false;
+  delete form.dataset.waiting;
   apply();
   form.addEventListener("change", apply);
   form.addEventListener("submit", (event) => event.preventDefault());
