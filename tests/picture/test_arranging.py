@@ -169,3 +169,12 @@ def test_a_variant_changes_only_what_was_swapped() -> None:
     after = [(bloom.stem.id, bloom.at) for bloom in laid_out(later).blooms]
     assert [("larkspur-dusk" if i == "foxglove" else i, at) for i, at in after] == before
     assert draw(base) != draw(later)
+
+
+def test_a_trough_with_focal_heads_enough_is_filled_from_end_to_end() -> None:
+    many = dataclasses.replace(DAHLIA, count=18)
+    trough = Arrangement("x", "table-centre", Vessel("trough", "", 50, 10), 60, 28,
+                         (many, LACE, SMOKE_BUSH))  # fmt: skip
+    heads = [bloom.reach for bloom in laid_out(trough).blooms if bloom.stem is many]
+    assert min(head.left for head in heads) < -0.8 * 25
+    assert max(head.right for head in heads) > 0.8 * 25
