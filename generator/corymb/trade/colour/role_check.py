@@ -63,4 +63,5 @@ def _checked(
 
 
 def _words(role: str) -> str:
-    return _(SETS_THE_COLOUR if role == "accent" else OTHERWISE[role])
+    told = SETS_THE_COLOUR if role == "accent" else OTHERWISE[role]
+    return _(told)
