@@ -58,6 +58,12 @@ def test_on_paper_the_boxes_are_empty_and_the_way_about_the_site_is_gone(visit: 
     expect(page.locator(".cut-row").first).to_be_visible()
     box = page.locator(".cut-tick input").first
     assert box.evaluate("box => getComputedStyle(box).borderTopStyle") == "solid"
+    page.emulate_media(media="screen")
+    box.check()
+    page.emulate_media(media="print")
+    tick = box.evaluate("box => [getComputedStyle(box, '::before').display, box.checked]")
+    assert tick == ["none", True]
+    expect(page.locator(".ticks-bar")).to_be_hidden()
     for unwanted in ("header.top", "footer.foot", ".jump", ".cut-all:not(.cut-fold)"):
         expect(page.locator(unwanted).first).to_be_hidden()
 

@@ -113,7 +113,8 @@ class Field:
         self.port = 0
 
     def serve(self, build: str) -> None:
-        """The host is there, with one of the builds."""
+        """The host is there, with one of the builds; it tells what is newer by a file's time."""
+        (self.builds[build] / "staff" / WORKER).touch()
         root = self.host.enter_context(served(self.builds[build], self.port))
         self.port = int(root.rstrip("/").rpartition(":")[2])
         self.address = f"{root}staff/"
@@ -257,7 +258,6 @@ def gets_a_newer_build(field: Field) -> None:
 def opens_the_next_page_as_the_newest_build_has_it(field: Field) -> None:
     """Whoever goes on to another page is not asked: here the first counts are there again."""
     field.host.close()
-    (field.builds["before"] / "staff" / WORKER).touch()  # the host tells newer files by their time
     field.serve("before")
     field.page.evaluate("navigator.serviceWorker.ready.then((worker) => worker.update())")
     expect(field.page.locator("[data-newer]")).to_be_visible()
