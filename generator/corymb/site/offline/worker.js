@@ -116,7 +116,7 @@ async function fill() {
   const howMuch = (number) => ({ have: number, all: files.length });
   const often = (number) => number <= have || number % 20 || tell(howMuch(number));
   const now = howMuch(await keepAll(files, often));
-  await kept.put(HOW_MUCH, Response.json(now));
+  await kept.put(HOW_MUCH, new Response(JSON.stringify(now)));
   await tell(now);
 }
 
