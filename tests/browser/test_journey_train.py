@@ -5,6 +5,7 @@ With the keyboard alone, on a telephone and at a desk, by a clock that the test 
 
 from __future__ import annotations
 
+import re
 from datetime import datetime
 from typing import Any
 from urllib.parse import parse_qs, urlsplit
@@ -95,6 +96,8 @@ def test_a_helper_learns_makes_and_tells_of_it_with_the_keyboard_alone(
         expect(page.get_by_role("heading", name=f"Step {step} of 6")).to_be_visible()
     named = page.locator("[data-key][data-named]")
     expect(named).to_have_count(4)  # cosmos, marjoram, and scabious in both colours
+    lit = re.compile(r"^data:image/svg.*%23000000.*%3E4%3C%2Ftext%3E")
+    expect(page.locator(".practice-plan img")).to_have_attribute("src", lit)
     on = page.get_by_role("button", name="Next").bounding_box()
     assert on and min(on["width"], on["height"]) >= FINGER
     assert on["y"] > size["height"] * 0.75, "the button isn't where a thumb is"

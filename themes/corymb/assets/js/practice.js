@@ -1,6 +1,7 @@
 // A look made step by step: one step is shown, and which stands in the address (#3). The clock begins with the
 // first step. At the end the signs are ticked, and what was made goes into the record.
 import { clockOf, inFigures } from "./clock.js";
+import { lighting } from "./plan-lit.js";
 import { keepMade, timesMade } from "./practised.js";
 import { _, plural } from "./words.js";
 
@@ -12,6 +13,8 @@ const [bar, back, on, turn, form] = ["bar", "back", "on", "clock-turn", "done"].
 const expectedOf = page.dataset.expected.split(" ").map(Number);
 const clock = clockOf(look);
 const minutes = form.elements.minutes;
+const plan = page.querySelector(".practice-plan img");
+const light = plan && lighting(plan);
 let typed = false;
 
 const expected = () => expectedOf[Math.min(timesMade(recipe), expectedOf.length - 1)];
@@ -24,9 +27,9 @@ function here() {
 function lit(step) {
   const named = [...step.querySelectorAll("[data-stem]")].map((stem) => stem.dataset.stem);
   const all = step === steps[0];
-  for (const line of page.querySelectorAll("[data-key]")) {
-    line.toggleAttribute("data-named", !all && named.includes(line.dataset.key));
-  }
+  const lines = [...page.querySelectorAll("[data-key]")];
+  for (const line of lines) line.toggleAttribute("data-named", !all && named.includes(line.dataset.key));
+  light?.(lines.filter((line) => "named" in line.dataset).map((line) => line.dataset.number));
 }
 
 function tell() {
@@ -58,7 +61,7 @@ function show() {
   back.disabled = place === 0;
   on.hidden = place === steps.length - 1;
   on.textContent = place === 0 ? _("Begin") : _("Next");
-  if (place > 0 && !clock.begun()) clock.start();
+  if (place > 0 && place < steps.length - 1 && !clock.begun()) clock.start();
   const { says } = steps[place].dataset;
   const heading = steps[place].querySelector("h2").textContent;
   part("says-now").textContent = says ? `${heading}: ${says}` : heading;
