@@ -42,7 +42,7 @@ def made_view(catalogue: Catalogue, made: MadeWork) -> MadeView:
         when=month_and_year(made.date),
         about=made.about,
         photos=_photos(catalogue, made),
-        recipe=card_of(catalogue, recipe),
+        recipe=card_of(catalogue, recipe, made.variant or ""),
         variant_name=recipe.variants[made.variant].name if made.variant else "",
     )
     if not catalogue.staff:

@@ -39,10 +39,11 @@ from corymb.views.recipe import (
 NARROW_CM, WIDE_CM = 22, 38  # what parts narrow, middling and wide: our own choice, no source
 
 
-def card_of(catalogue: Catalogue, recipe: Recipe) -> RecipeCard:
-    """A recipe in a list."""
-    look = catalogue.looks[recipe.id][""]
+def card_of(catalogue: Catalogue, recipe: Recipe, variant: str = "") -> RecipeCard:
+    """A recipe in a list, or one of its variants by the recipe's name."""
+    look = catalogue.looks[recipe.id][variant]
     style = catalogue.style_of(recipe)
+    price = guide_of(recipe, variant)
     return RecipeCard(
         id=look.id,
         name=recipe.name,
@@ -55,8 +56,8 @@ def card_of(catalogue: Catalogue, recipe: Recipe) -> RecipeCard:
         stems_total=look.stems_total,
         across=length_words(recipe.across, catalogue.studio.house),
         width=_width(recipe.across.cm),
-        price=price_guide(recipe.price, catalogue.studio.house),
-        price_amount=f"{recipe.price.amount:f}" if recipe.price else "",
+        price=price_guide(price, catalogue.studio.house),
+        price_amount=f"{price.amount:f}" if price else "",
         season=season_of_look(catalogue, look),
         colour_words=words_of(catalogue, look),
         draft=recipe.draft,
