@@ -121,7 +121,9 @@ def test_only_staff_see_the_photo_beside_the_recipe() -> None:
     (photo,) = view.beside
     assert photo.how_far.startswith("Close to the recipe's colours (0,")
     assert photo.lacking == ""
-    assert sum(patch.percent for patch in photo.patches) == pytest.approx(100, abs=0.1)
+    words = [colour.word for colour in photo.colours]
+    assert len(words) == len(set(words)) > 1
+    assert sum(colour.percent for colour in photo.colours) == pytest.approx(100, abs=0.1)
     assert sum(part.percent for part in view.band) == pytest.approx(100, abs=0.3)
     for_clients = made_view(replace(catalogue_of(demo()), photos=photos), made)
     assert not hasattr(for_clients, "beside")

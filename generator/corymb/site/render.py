@@ -23,6 +23,7 @@ from corymb.language import gettext, ngettext, pgettext
 from corymb.language.locales import and_list, locale_spoken
 from corymb.views.compose.states import words_of_states
 from corymb.views.compose.trade_words import trade_word
+from corymb.views.compose.wording import percent_words
 from corymb.views.frame import PageFrame, SiteFrame
 from corymb.views.pieces import Link
 
@@ -76,6 +77,7 @@ def _give_words(templates: Environment) -> None:
         "capital": with_capital,
         "small": without_capital,
         "noun_within": noun_within,
+        "in_percent": in_percent,
     }
 
 
@@ -110,6 +112,13 @@ def without_capital(words: str) -> str:
 def noun_within(noun: str) -> str:
     """A noun within a sentence: with its capital where nouns have one."""
     return noun if locale_spoken().language in CAPITAL_NOUNS else without_capital(noun)
+
+
+def in_percent(share: float) -> str:
+    """`33 %`; `under 1 %` of what is there, but would be rounded to nothing."""
+    if 0 < share < 0.5:
+        return gettext("under {percent}").format(percent=percent_words(1))
+    return percent_words(round(share))
 
 
 def render(site: SiteFrame, page: PageFrame, view: object) -> bytes:

@@ -87,11 +87,20 @@ class MadeView:
 
 
 @dataclass(frozen=True)
+class PhotoColourView:
+    """A plain colour of a photo: its shades, and their sum in percent."""
+
+    word: str
+    percent: float
+    patches: tuple[Patch, ...]
+
+
+@dataclass(frozen=True)
 class PhotoBeside:
     """A photo's colours, without what lies behind the flowers, against its look's."""
 
     alt: str
-    patches: tuple[Patch, ...]
+    colours: tuple[PhotoColourView, ...]  # the largest first
     how_far: str  # 'Not far from the recipe's colours (14, where 1 is just seen).'
     lacking: str  # 'no plum (‘Smoke bush’) where the recipe has 30 %'
 

@@ -18,7 +18,7 @@ from corymb.trade.colour.words import colour_word
 from corymb.trade.looks import Look
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.trade_words import trade_word
-from corymb.views.pages import PhotoBeside
+from corymb.views.pages import PhotoBeside, PhotoColourView
 from corymb.views.pieces import Patch
 
 INDICATIVE = noted(
@@ -49,7 +49,7 @@ def photos_beside(catalogue: Catalogue, made: MadeWork, look: Look) -> tuple[Pho
             beside.append(
                 PhotoBeside(
                     alt=photo.alt,
-                    patches=_patches(prepared.flowers),
+                    colours=_colours(prepared.flowers),
                     how_far=how_far(found),
                     lacking=lacking(catalogue.studio, found.missing),
                 )
@@ -90,14 +90,17 @@ def _plain(colours: Iterable[PhotoColour]) -> Palette:
     return tuple((each.hex, each.share) for each in colours)
 
 
-def _patches(colours: Iterable[PhotoColour]) -> tuple[Patch, ...]:
+def _colours(colours: Iterable[PhotoColour]) -> tuple[PhotoColourView, ...]:
+    """Shades of one word together, with their sum."""
     parts = tuple(colours)
     whole = sum(each.share for each in parts)
-    return tuple(
-        Patch(
-            name=trade_word("colour", colour_word(each.hex)),
-            hex=each.hex,
-            percent=round(100 * each.share / whole, 2),
-        )
-        for each in parts
+    shades: dict[str, list[Patch]] = {}
+    for each in parts:
+        word = trade_word("colour", colour_word(each.hex))
+        patch = Patch(word, each.hex, round(100 * each.share / whole, 2))
+        shades.setdefault(word, []).append(patch)
+    found = (
+        PhotoColourView(word, round(sum(each.percent for each in patches), 2), tuple(patches))
+        for word, patches in shades.items()
     )
+    return tuple(sorted(found, key=lambda each: -each.percent))

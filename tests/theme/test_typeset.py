@@ -1,0 +1,40 @@
+"""How names, headings and shares are set on a page."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from corymb.site.render import environment, in_percent
+
+SHARES = {
+    "nothing": (0.0, "0 %"),
+    "a trace": (0.2, "under 1 %"),
+    "just under half": (0.49, "under 1 %"),
+    "rounded up": (0.6, "1 %"),
+    "a third": (33.3, "33 %"),
+}
+
+
+@pytest.mark.parametrize(("share", "told"), SHARES.values(), ids=SHARES)
+def test_what_is_there_is_never_told_as_nothing(share: float, told: str) -> None:
+    assert in_percent(share) == told
+
+
+HEADINGS = {
+    "plain": ("Hedgerow jar", "Hedgerow jar"),
+    "hyphened": (
+        "Rook's-wing hand-tie",
+        '<span class="whole">Rook’s-wing</span> <span class="whole">hand-tie</span>',
+    ),
+    "too long for a phone": ("Bed-of-sweet-peas jug", "Bed-of-sweet-peas jug"),
+    "hostile": ("<b>-x</b>", '<span class="whole">&lt;b&gt;-x&lt;/b&gt;</span>'),
+    "hostile and plain": ("<i> jar", "&lt;i&gt; jar"),
+}
+
+
+@pytest.mark.parametrize(("heading", "told"), HEADINGS.values(), ids=HEADINGS)
+def test_a_short_word_of_a_heading_is_kept_whole_at_its_hyphen(heading: str, told: str) -> None:
+    partial: Any = environment().get_template("partials/heading.html").module
+    assert partial.unbroken(heading).strip() == told
