@@ -11,6 +11,7 @@ import pytest
 from PIL import Image
 
 from corymb.photos import PhotoCache, PhotoError, inspect, prepare
+from corymb.photos.errors import missing
 
 from .camera import bare_png, jpeg_bytes, petals, save, turned_exif, with_segment
 
@@ -96,6 +97,11 @@ REFUSED: dict[str, tuple[str, Callable[[Path], Path], str]] = {
 
 
 @pytest.mark.filterwarnings("ignore::PIL.Image.DecompressionBombWarning")
+def test_a_name_alone_is_looked_for_in_this_folder() -> None:
+    told = "nope.jpg is not in this folder: check the name, or copy the photo here."
+    assert str(missing(Path("nope.jpg"))) == told
+
+
 @pytest.mark.parametrize("name", REFUSED)
 @pytest.mark.parametrize("use", ["inspect", "prepare"])
 def test_a_photo_that_cannot_be_used_is_refused_in_words(

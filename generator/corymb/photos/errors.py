@@ -21,7 +21,9 @@ class PhotoError(ValueError):
 
 def missing(source: Path) -> PhotoError:
     """The commonest slip is a capital letter, or .jpeg for .jpg: the nearest name is given."""
-    trouble = f"is not in {source.parent}: check the name, or copy the photo there."
+    here = source.parent == Path()
+    where = "this folder" if here else source.parent
+    trouble = f"is not in {where}: check the name, or copy the photo {'here' if here else 'there'}."
     near = _nearest_name(source)
     return PhotoError(source, f"{trouble} Did you mean {near}?" if near else trouble)
 
