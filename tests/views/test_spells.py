@@ -109,8 +109,8 @@ def test_other_swaps_or_another_look_begin_a_new_spell() -> None:
 @pytest.mark.parametrize(
     ("audience", "blocks"),
     [
-        ("staff", "Nothing stands in for plum scabious, and more in part of it."),
-        ("clients", "Not out then: plum scabious, and more in part of it."),
+        ("staff", "Nothing stands in for plum scabious and, for part of it, others."),
+        ("clients", "Not out then: plum scabious and, for part of it, others."),
     ],
 )
 def test_weeks_out_of_season_are_one_spell_and_name_what_is_missing_all_the_time(

@@ -96,11 +96,11 @@ def _told_now_and_then(*, staff: bool) -> str:
 
 def _told_of_always(*, staff: bool, more: bool) -> str:
     if staff and more:
-        return _("nothing stands in for {stems}, and more in part of it")
+        return _("nothing stands in for {stems} and, for part of it, others")
     if staff:
         return _("nothing stands in for {stems}")
     if more:
-        return _("not out then: {stems}, and more in part of it")
+        return _("not out then: {stems} and, for part of it, others")
     return _("not out then: {stems}")
 
 
