@@ -37,6 +37,7 @@ LILY = stem("lily-white", 3, "trumpet", "focal", "f7f5ef 90 c5d19a 6 d9a83a 4", 
 AMARANTH = stem("amaranth-red", 2, "tassel", "foliage", "7b1736 85 a84a62 15", 5, 34)
 DOGWOOD = stem("dogwood-red", 5, "twig", "line", "9c2b2e 100", 5, 60)
 POPPY_HEAD = stem("poppy-head", 5, "pod", "filler", "b0aa90 100", 3.4)
+HONESTY = stem("honesty", 5, "pod", "filler", "e8e2cd 100", 4, heads=11)
 
 BY_FORM = {
     one.form: one

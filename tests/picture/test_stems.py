@@ -6,11 +6,13 @@ from xml.etree import ElementTree
 
 import pytest
 
-from corymb.picture import Arrangement, draw
+from corymb.picture import Arrangement, Vessel, draw
 from corymb.picture.layout import Layout
+from corymb.picture.stems import width_cm
+from corymb.picture.stringing import TWIG
 from corymb.picture.styles import style_of
 from corymb.picture.styles.base import hold_of
-from tests.picture.samples import ARRANGEMENTS
+from tests.picture.samples import ARRANGEMENTS, DAHLIA, HONESTY
 
 SVG = "{http://www.w3.org/2000/svg}"
 every = pytest.mark.parametrize("arrangement", ARRANGEMENTS.values(), ids=ARRANGEMENTS)
@@ -57,6 +59,20 @@ def test_every_stem_passes_through_the_hold(arrangement: Arrangement) -> None:
         assert stalk.end is not None
         assert abs(stalk.end.x - hold.at.x) <= hold.end_half_cm + 1e-9
         assert hold.at.y < stalk.end.y <= hold.end_y
+
+
+def test_many_pods_hang_apart_on_twigs_of_their_own_stem() -> None:
+    layout = laid_out(Arrangement("x", "table-centre", Vessel("bowl"), 44, 30, (HONESTY, DAHLIA)))
+    stalks = [stalk for stalk in layout.stalks if stalk.width_cm < width_cm(DAHLIA)]
+    own, twigs = (
+        [stalk for stalk in stalks if (stalk.end is None) is twig] for twig in (False, True)
+    )
+    assert len(own) == 5 and len(twigs) >= 5 * 5
+    for twig in twigs:
+        assert twig.held.distance(twig.head) == pytest.approx(TWIG * 4)
+    for pod in twigs:
+        near = [other for other in twigs if other.head.distance(pod.head) < 1]
+        assert len(near) <= 2
 
 
 @every

@@ -34,6 +34,7 @@ class Bloom:
     mirrored: bool = False
     piece: int = 0  # which of the drawn heads of this stem
     lift: int = 0  # 1 where it lies over the other heads of its band
+    fork: Point | None = None  # where its twig leaves the stem; none at the stem's own tip
 
     @property
     def reach(self) -> Box:

@@ -15,6 +15,7 @@ from corymb.picture.layout import Band, Bloom
 from corymb.picture.seed import give
 from corymb.picture.settling import Spot, settle
 from corymb.picture.shapes import GOLDEN_DEGREES
+from corymb.picture.stringing import is_strung, strung
 
 MOST_HEADS = 10  # of one stem; more are too small to tell apart
 ROOM = 0.45  # the widest a spray may be, as a part of the dome
@@ -53,8 +54,8 @@ def mixed(stems: list[PictureStem]) -> list[PictureStem]:
 
 def place(dome: Dome, stems: tuple[PictureStem, ...], rng: Random) -> list[Bloom]:
     """All heads of an arrangement that stands in a dome."""
-    long = mixed([stem for stem in stems if is_long(stem)])
-    round_ = [stem for stem in stems if not is_long(stem)]
+    long = mixed([stem for stem in stems if is_long(stem) or is_strung(stem)])
+    round_ = [stem for stem in stems if not (is_long(stem) or is_strung(stem))]
     outline = _outline(dome, long, rng)
     spots = []
     for uses, band in (
@@ -93,11 +94,18 @@ def _outline(dome: Dome, stems: list[PictureStem], rng: Random) -> list[Bloom]:
             angle *= 1 - 1 / total[stem.use]  # between the leaves, not before them
         if stem.use in ("filler", "focal") or (stem.use == "foliage" and index % 3 == 2):
             part *= 0.78 + give(rng, 0.12)
-            slim = stem.head_cm < 0.3 * dome.half_cm
-            forward = stem.use == "filler" and slim and total[stem.use] > 3 and index % 3 == 1
-            band = Band.FRONT if forward else Band.MIDDLE
+            band = _among(dome, stem, index, total[stem.use])
         blooms.extend(_long(dome, stem, dome.at(part, angle), band, rng))
     return blooms
+
+
+def _among(dome: Dome, stem: PictureStem, index: int, of: int) -> Band:
+    """Among the round heads: of slim fillers one in three before them, of pods half behind."""
+    if is_strung(stem):
+        return Band.BACK if index % 2 else Band.MIDDLE
+    slim = stem.head_cm < 0.3 * dome.half_cm
+    forward = stem.use == "filler" and slim and of > 3 and index % 3 == 1
+    return Band.FRONT if forward else Band.MIDDLE
 
 
 def _spread(index: int, total: int, start: float) -> float:
@@ -113,6 +121,10 @@ def _long(dome: Dome, stem: PictureStem, tip: Point, band: Band, rng: Random) ->
     """A spike or spray from its tip back towards the hold, stripped to what room there is."""
     blooms = []
     held = dome.hold.passed_by(tip, dome.half_cm)
+    if is_strung(stem):
+        lean, room = held.angle_to(tip), held.distance(tip) * 0.84
+        foot = tip.towards(lean, -room)
+        return strung(stem, foot, lean, room, heads_of(stem), band, rng)
     for head in range(min(3, heads_of(stem))):
         aside = 0 if head == 0 else (11 if head % 2 else -11)
         lean = max(-BENT, min(BENT, held.angle_to(tip) + aside + give(rng, 3)))

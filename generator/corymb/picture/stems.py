@@ -16,6 +16,7 @@ from corymb.picture.seed import give
 from corymb.picture.svg import element, number
 
 THINNEST_CM, THICKEST_CM = 0.16, 0.55
+TWIG = 0.6  # as thick as its stem
 
 
 def width_cm(stem: PictureStem) -> float:
@@ -30,6 +31,8 @@ def run(dome: Dome, blooms: list[Bloom], rng: Random) -> list[Stalk]:
 
 def _stalk(dome: Dome, bloom: Bloom, rng: Random) -> Stalk:
     hold = dome.hold
+    if bloom.fork is not None:
+        return _twig(bloom, bloom.fork)
     held = hold.passed_by(bloom.at, dome.half_cm)
     return Stalk(
         bloom.at,
@@ -40,6 +43,12 @@ def _stalk(dome: Dome, bloom: Bloom, rng: Random) -> Stalk:
         bloom.stem.green,
         bloom.band,
     )
+
+
+def _twig(bloom: Bloom, fork: Point) -> Stalk:
+    """A thin stalk from a head to another stalk."""
+    thin = width_cm(bloom.stem) * TWIG
+    return Stalk(bloom.at, bloom.lean, fork, None, thin, bloom.stem.green, bloom.band)
 
 
 def _end(hold: Hold, held: Point, bloom: Bloom, rng: Random) -> Point:

@@ -34,6 +34,7 @@ class Form:
     length: float = 1.0  # widths long where the stem's file gives no length
     divisible: bool = False  # whether a sprig of it may stand for the whole, in small pieces
     tip: float = 5.0  # of a longer wand a specimen shows so many widths of the tip, or it is a hair
+    strung: bool = False  # whether many heads hang along a branching stem
     cuts: int = 2  # how many different heads are cut, each seen from another side
 
 
@@ -51,7 +52,7 @@ FORMS: dict[str, Form] = {
     "leaf-spray": Form(leaf_spray.draw, Facing.SIDE, divisible=True, length=2.5),
     "blade": Form(blade.draw, Facing.SIDE, divisible=True, length=6.0, tip=3.5),
     "berry": Form(berry.draw, Facing.SIDE, divisible=True),
-    "pod": Form(pod.draw, Facing.SIDE),
+    "pod": Form(pod.draw, Facing.SIDE, strung=True),
     "twig": Form(twig.draw, Facing.SIDE, divisible=True, length=9.0, tip=2.8),
     "tassel": Form(tassel.draw, Facing.HANGING, divisible=True, length=6.0, tip=7.0),
     "trail": Form(trail.draw, Facing.HANGING, divisible=True, length=5.0, tip=3.5),
