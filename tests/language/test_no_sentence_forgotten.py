@@ -94,7 +94,7 @@ KEYS = {
     "staff clients everyone nobody": "audiences",
     "pictured variant swaps none": "states of a week",
     "narrow middling wide": "how wide a card is, for its filter",
-    "noon shade canvas": "lights, as the addresses of pictures name them",
+    "noon shade canvas window": "lights, as the addresses of pictures name them",
     "worn carried": "places of a style, as files have them",
     "outside essential variant": "what speaks against a swap, as a table of sentences has it",
     "standard": "CLDR's name for a form of money",
