@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 from corymb.language import gettext as _
 from corymb.language.locales import and_list
@@ -112,6 +113,7 @@ def _names_any(sentence: str, plants: Iterable[str]) -> bool:
     return any(_has(words, phrase) for plant in plants for phrase in short_names(plant))
 
 
+@lru_cache(maxsize=4096)
 def _words(text: str) -> Phrase:
     return tuple(re.findall(r"[\w'-]+", text.casefold().replace("’", "'")))
 
@@ -137,10 +139,11 @@ def _same(some: Phrase, others: Phrase) -> bool:
     """Whether two phrases are one, their last words in singular or plural."""
     if len(some) != len(others) or some[:-1] != others[:-1]:
         return False
-    return bool(_forms(some[-1]) & _forms(others[-1]))
+    return some[-1] == others[-1] or not _forms(some[-1]).isdisjoint(_forms(others[-1]))
 
 
-def _forms(word: str) -> set[str]:
+@lru_cache(maxsize=4096)
+def _forms(word: str) -> frozenset[str]:
     """A word and what it may be the plural of."""
     forms = {word}
     if len(word) > 3 and word.endswith("ies"):
@@ -149,4 +152,4 @@ def _forms(word: str) -> set[str]:
         forms.add(word[:-2])
     if len(word) > 3 and word.endswith("s") and not word.endswith("ss"):
         forms.add(word[:-1])
-    return forms
+    return frozenset(forms)

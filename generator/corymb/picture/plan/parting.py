@@ -21,34 +21,43 @@ def parted(
     """
     at = [ground.kept(place, r) for place, r in zip(places, radii, strict=True)]
     for part in LESS:
+        enough = crowding * part
+        pairs = _pairs(radii, least * part / enough if enough else 0.0)
         for _ in range(MOST_ROUNDS):
-            if _push(at, radii, crowding * part, least * part) >= crowding * part - TOO_NEAR:
-                return at, crowding * part
+            if _push(at, pairs, enough) >= enough - TOO_NEAR:
+                return at, enough
             at = [ground.kept(place, r) for place, r in zip(at, radii, strict=True)]
     return at, 0.0
 
 
-def _push(at: list[Point], radii: list[float], enough: float, least: float) -> float:
+def _pairs(radii: list[float], floor: float) -> list[list[tuple[float, float]]]:
+    """For each head and each before it: both radii together, and the other's share of them."""
+    return [
+        [(max(mine + other, floor), other / (mine + other)) for other in radii[:i]]
+        for i, mine in enumerate(radii)
+    ]
+
+
+def _push(at: list[Point], pairs: list[list[tuple[float, float]]], enough: float) -> float:
     """One round of pushing; gives how near two heads were before it, unmoved if near enough."""
-    floor = least / enough if enough else 0.0
     want, closest, moves = enough * ASKED, math.inf, [[0.0, 0.0] for _ in at]
-    for i, (x, y) in enumerate(at):
-        for j in range(i):
-            dx, dy = x - at[j].x, y - at[j].y
-            both = max(radii[i] + radii[j], floor)
-            if abs(dx) > want * both or abs(dy) > want * both:
+    xs, ys = [point.x for point in at], [point.y for point in at]
+    for i, others in enumerate(pairs):
+        x, y = xs[i], ys[i]
+        for j, (both, share) in enumerate(others):
+            reach, dx, dy = want * both, x - xs[j], y - ys[j]
+            if not (-reach <= dx <= reach and -reach <= dy <= reach):
                 continue
             apart = math.hypot(dx, dy)
             closest = min(closest, apart / both)
-            lacking = want * both - apart
+            lacking = reach - apart
             if lacking > 0:
                 if apart < 1e-6:
                     dx, dy, apart = math.cos(i), math.sin(i), 1.0
-                share = radii[j] / (radii[i] + radii[j])
                 for one, part in ((i, share), (j, share - 1)):
                     moves[one][0] += dx / apart * lacking * part * 0.7
                     moves[one][1] += dy / apart * lacking * part * 0.7
     if closest < enough - TOO_NEAR:
         for index, (dx, dy) in enumerate(moves):
-            at[index] = Point(at[index].x + dx, at[index].y + dy)
+            at[index] = Point(xs[index] + dx, ys[index] + dy)
     return closest

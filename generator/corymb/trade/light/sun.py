@@ -119,13 +119,19 @@ def crossings(site: Site, day: date, height: float) -> tuple[Crossing, ...]:
 
 
 def _crossings(site: Site, day: date, height: float) -> Iterator[Crossing]:
-    start = _noon(site, day) - timedelta(hours=12)
-    moments = [start + n * STEP for n in range(int(timedelta(hours=24) / STEP) + 1)]
-    over = [_height(site, moment) > height for moment in moments]
-    for (before, was), (after, is_) in pairwise(zip(moments, over, strict=True)):
+    for (before, low), (after, high) in pairwise(_through_the_day(site, day)):
+        was, is_ = low > height, high > height
         if was != is_:
             at = _between(site, before, after, height, rising=is_)
             yield Crossing(at.astimezone(ZoneInfo(site.zone)), rising=is_)
+
+
+@lru_cache(maxsize=16)
+def _through_the_day(site: Site, day: date) -> tuple[tuple[datetime, float], ...]:
+    """The sun's height at every step of a day: several heights are looked for in one day."""
+    start = _noon(site, day) - timedelta(hours=12)
+    moments = [start + n * STEP for n in range(int(timedelta(hours=24) / STEP) + 1)]
+    return tuple((moment, _height(site, moment)) for moment in moments)
 
 
 def _between(
