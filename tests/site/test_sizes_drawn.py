@@ -13,8 +13,9 @@ import pytest
 from corymb.picture import Arrangement, draw_side_by_side
 from corymb.picture.side_by_side import APART
 from corymb.picture.styles import style_of
+from corymb.picture.words import description
 from corymb.site.pictures import draw_all
-from corymb.site.sized import arrangements_by_size
+from corymb.site.sized import arrangement_in_size, arrangements_by_size
 from corymb.studio.load import read_studio
 from corymb.studio.studio import Studio
 from corymb.trade.looks import looks_of
@@ -53,6 +54,17 @@ def test_a_jar_stays_the_jar_it_is(studio: Studio) -> None:
     assert {each.vessel for each in by_size(studio, "hedgerow-jar")} == {
         by_size(studio, "hedgerow-jar")[0].vessel
     }
+
+
+@pytest.mark.parametrize(
+    ("lengths_in", "told"),
+    [("cm", "about 40.2 cm across"), ("inches", "about 16 in across")],
+)
+def test_a_size_is_told_in_the_studios_lengths(studio: Studio, lengths_in: str, told: str) -> None:
+    recipe = studio.recipes["orchard-bowl"]
+    look = looks_of(recipe, studio.recipes)[""]
+    drawn = arrangement_in_size(recipe, look, "large", studio.stems, lengths_in)
+    assert told in description(drawn)
 
 
 def places(svg: str) -> list[float]:

@@ -7,7 +7,7 @@ as it will be made, from the front and from above. All others have their look's 
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from pathlib import Path
 
 import corymb.picture
@@ -48,8 +48,8 @@ def draw_for_benches(catalogue: Catalogue, folder: Path) -> BenchPictures:
         if _shown_already(line, made.look) or not made.look.lines:
             continue
         recipe, stems = line.piece.recipe, catalogue.studio.stems
-        drawn = arrangement_in_size(recipe, made.look, line.piece.size, stems)
-        arrangement = replace(drawn, lengths_in=catalogue.studio.house.lengths_in)
+        told_in = catalogue.studio.house.lengths_in
+        arrangement = arrangement_in_size(recipe, made.look, line.piece.size, stems, told_in)
         pictures.lines[due.id, line.number] = _drawn(pictures, kept, arrangement, due, line)
     kept.forget_the_rest()
     return pictures

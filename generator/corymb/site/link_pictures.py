@@ -88,10 +88,10 @@ def _drawn(
 
 def _arrangement(studio: Studio, shown: ShownLook) -> Arrangement:
     """A look with its swaps and in its size, ready to be drawn."""
-    recipe, size = shown.asked.recipe, shown.asked.size
+    recipe, size, told_in = shown.asked.recipe, shown.asked.size, studio.house.lengths_in
     if size == REGULAR:
-        return arrangement_of(recipe, shown.to_draw, studio.stems, studio.house.lengths_in)
-    return arrangement_in_size(recipe, shown.to_draw, size, studio.stems)
+        return arrangement_of(recipe, shown.to_draw, studio.stems, told_in)
+    return arrangement_in_size(recipe, shown.to_draw, size, studio.stems, told_in)
 
 
 def _lights(catalogue: Catalogue, link: StyleLink) -> tuple[OtherLight, ...]:

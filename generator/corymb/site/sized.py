@@ -15,11 +15,11 @@ from corymb.views.compose.sizes import in_order, side_by_side_words
 
 
 def arrangement_in_size(
-    recipe: Recipe, look: Look, size: str, stems: Mapping[str, Stem]
+    recipe: Recipe, look: Look, size: str, stems: Mapping[str, Stem], lengths_in: str = "cm"
 ) -> Arrangement:
     """A look ready to be drawn with the lines it has, as large as it is in one of its sizes."""
     large = piece_size(recipe, recipe.sizes.get(size))
-    regular = arrangement_of(recipe, look, stems)
+    regular = arrangement_of(recipe, look, stems, lengths_in)
     return replace(
         regular,
         across_cm=large.across_cm,
