@@ -16,7 +16,8 @@ import pytest
 from playwright.sync_api import Browser, Page
 
 from corymb.views.pieces import Audience
-from tests.browser.conftest import scroll_through
+from tests.browser.conftest import Visit, scroll_through
+from tests.browser.kinds import kinds
 from tests.browser.shelf import new_page
 
 TEXT = {".html", ".css", ".js", ".json", ".svg"}
@@ -99,6 +100,17 @@ def test_a_page_is_light_on_a_phone_and_stands_still(
     assert opened <= row.opened and at_end <= row.at_end, told
     shifts = page.evaluate("window.shifts")
     assert sum(value for value, _ in shifts) < MOST_SHIFT, shifts
+
+
+FACES = """document.fonts.ready.then(() => [...document.fonts]
+  .filter((face) => face.status === "loaded" && !face.family.includes("stand-in"))
+  .map((face) => `${face.family.replaceAll('"', "")} ${face.weight} ${face.style}`))"""
+
+
+def test_a_page_is_set_in_the_type_that_it_fetches(visit: Visit) -> None:
+    faces = visit(kinds("recipe", audience="clients")[0]).evaluate(FACES)
+    assert {"Caslon Display normal normal", "Newsreader 400 normal"} <= set(faces)
+    assert "Instrument Sans 400 600 normal" in faces
 
 
 def _path(site: Path, row: Row) -> str:
