@@ -8,12 +8,14 @@ from typing import Any
 from corymb.site.render import render
 from corymb.views import (
     book,
+    care,
     cut,
     frame,
     links,
     orders,
     pages,
     papers,
+    prices,
     recipe,
     season,
     stem,
@@ -48,6 +50,8 @@ VIEWS: tuple[tuple[str, Audience, Any], ...] = (
     ("labels.html", "staff", papers.LabelsView),
     ("load_sheet.html", "staff", papers.LoadSheetView),
     ("collection.html", "staff", papers.CollectionView),
+    ("care_cards.html", "staff", care.CareCardsView),
+    ("prices.html", "staff", prices.PriceListView),
     ("standing.html", "staff", orders.StandingView),
     ("week.html", "staff", week.WeekView),
     ("lessons.html", "staff", pages.LessonsView),

@@ -23,6 +23,7 @@ ANCHORED = (
     "week.html",
     "bench_sheets.html",
     "book.html",
+    "care_cards.html",
     "style_link.html",
     "style_link_file.html",
 )

@@ -188,6 +188,7 @@ class BenchView:
     plan: PictureView | None = None  # from above, numbered in the order of placing
     plan_key: tuple[PlanKeyLine, ...] = ()
     practice_href: str = ""  # where it is made step by step; '' for a draft
+    recipe_id: str = ""  # by which questions are asked about it
 
 
 @dataclass(frozen=True)
@@ -197,3 +198,4 @@ class StaffRecipe(ClientRecipe):
     lines: tuple[StaffLine, ...]
     bench: BenchView
     colour: ColourView
+    care_card: Link  # to go with it

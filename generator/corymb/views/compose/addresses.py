@@ -21,6 +21,7 @@ MADE = "made.html"
 KEPT = "kept.html"
 ORDERS = "orders.html"
 COSTS = "costs.csv"
+PRICES = "prices.html"
 LESSONS = "lessons.html"
 LEARNING = "learning.html"
 QUESTIONS = "questions.html"
@@ -42,6 +43,7 @@ FIXED = (
     MADE,
     KEPT,
     ORDERS,
+    PRICES,
     LESSONS,
     LEARNING,
     QUESTIONS,
@@ -114,6 +116,16 @@ def of_load(due_id: str) -> str:
 def of_collection(due_id: str) -> str:
     """The client's own sheet of an order."""
     return f"orders/{due_id}-collection.html"
+
+
+def of_cards(due_id: str) -> str:
+    """The care cards of an order."""
+    return f"orders/{due_id}-cards.html"
+
+
+def of_style_cards(style_id: str, look: Look | None = None) -> str:
+    """The care cards of a style, or of one of its looks."""
+    return f"cards/{style_id}.html{f'#{look.id}' if look else ''}"
 
 
 def of_standing(standing_id: str) -> str:

@@ -79,10 +79,12 @@ def recipe_view(catalogue: Catalogue, look: Look, on_the_web: str = "") -> Clien
     if not catalogue.staff:
         return client
     lines = _staff_lines(client.lines, look)
+    style = catalogue.studio.recipes[look.recipe].style
     return StaffRecipe(
         **{**vars(client), "lines": lines},
         bench=bench_view(catalogue, look),
         colour=colour_view(catalogue, look),
+        care_card=Link(_("Care card"), addresses.of_style_cards(style, look)),
     )
 
 

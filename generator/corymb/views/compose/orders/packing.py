@@ -43,6 +43,7 @@ def papers_of(catalogue: Catalogue, due: Due) -> tuple[Link, ...]:
         Link(_("Bucket labels"), addresses.of_labels(due.id)),
         Link(_("Load sheet"), addresses.of_load(due.id)),
         Link(_("For the client"), addresses.of_collection(due.id)),
+        Link(_("Care cards"), addresses.of_cards(due.id)),
     )
 
 
