@@ -53,6 +53,8 @@ def _pages_of(catalogue: Catalogue) -> Iterator[str]:
         yield from map(addresses.of_practice, learnt_looks(catalogue))
         yield from map(addresses.of_due, catalogue.studio.orders)
         yield from map(addresses.of_standing, catalogue.studio.standing_orders)
+    else:
+        yield addresses.KEPT
     yield from (addresses.SEARCH, addresses.NOT_FOUND)
     yield from {addresses.of_style(recipe.style) for recipe in catalogue.recipes()}
     for looks in catalogue.looks.values():
