@@ -31,6 +31,7 @@ BLUEBELL = stem("bluebell", 5, "bell", "line", "6f7fc4 100", 4, 14)
 GRASS = stem("quaking-grass", 5, "plume", "filler", "b7a878 100", 5, 16)
 IVY = stem("ivy", 3, "trail", "foliage", "4a6848 70 5d7d55 30", 7, 32)
 SMOKE_BUSH = stem("smoke-bush", 7, "leaf-spray", "foliage", "4a2630 70 6b3a3a 30", 9, 24)
+FIR = stem("silver-fir", 4, "needle-spray", "foliage", "3f5b46 70 8fa39a 30", 16, 34)
 FLAG = stem("flag-leaf", 5, "blade", "line", "6b8a5a 70 84a068 30", 7, 46)
 HIPS = stem("rosehip", 7, "berry", "filler", "b03a2a 100", 4)
 LILY = stem("lily-white", 3, "trumpet", "focal", "f7f5ef 90 c5d19a 6 d9a83a 4", 12)
@@ -53,6 +54,7 @@ BY_FORM = {
         GRASS,
         IVY,
         SMOKE_BUSH,
+        FIR,
         FLAG,
         HIPS,
         POPPY_HEAD,
@@ -95,7 +97,7 @@ ARRANGEMENTS = {
         ),
         Arrangement(
             "hotel-winter", "standing-piece", Vessel("vase", "slate vase"), 75, 120,
-            (SMOKE_BUSH, HIPS, POPPY_HEAD, GRASS, IVY, DOGWOOD), "3a4140",
+            (SMOKE_BUSH, FIR, HIPS, POPPY_HEAD, GRASS, IVY, DOGWOOD), "3a4140",
         ),
         Arrangement(
             "winter-buttonhole", "buttonhole", Vessel("wire"), 6, 11, (SMALL_HEAD, SMALL_LEAF)

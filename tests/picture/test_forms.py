@@ -56,7 +56,7 @@ def test_a_head_seen_from_the_side_is_as_wide_as_the_stem_says(form: str, across
         )
 
 
-LONG = ["spike", "bell", "plume", "leaf-spray", "blade", "twig", "trail", "tassel"]
+LONG = ["spike", "bell", "plume", "leaf-spray", "needle-spray", "blade", "twig", "trail", "tassel"]
 
 
 @pytest.mark.parametrize(("across_cm", "length_cm"), [(4, 14), (8, 24), (5, 40)])
@@ -70,7 +70,7 @@ def test_a_long_head_is_as_long_as_the_stem_says(
 
 
 @pytest.mark.parametrize(("across_cm", "length_cm"), [(4, 14), (8, 24)])
-@pytest.mark.parametrize("form", ["spike", "bell", "plume", "leaf-spray", "twig"])
+@pytest.mark.parametrize("form", ["spike", "bell", "plume", "leaf-spray", "needle-spray", "twig"])
 def test_a_long_head_is_about_as_wide_as_the_stem_says(
     form: str, across_cm: float, length_cm: float
 ) -> None:

@@ -9,6 +9,7 @@ from corymb.picture.layout import Bloom
 CELLS = 64  # across the picture; finer changes nothing that one can see
 LEAFY = 0.42  # how wide a leaf is, and how far from its twig, as a part of half the spray
 USUAL = 2.5  # a spray of leaf is so many times longer than wide
+SPRAYS = ("leaf-spray", "needle-spray", "trail", "plume")  # covered to both sides of a twig
 MOST_DISCS = 30  # up a long head, which is counted as a row of discs
 
 PAPER = {
@@ -25,6 +26,7 @@ PAPER = {
     "tassel": 0.5,
     "trail": 0.42,
     "leaf-spray": 0.5,
+    "needle-spray": 0.45,
     "blade": 0.44,
     "twig": 0.36,
     "berry": 0.69,
@@ -55,7 +57,7 @@ def discs(bloom: Bloom) -> list[Disc]:
         return [(*middle, half * paper**0.5)]
     if stem.form == "leaf-spray":  # its leaves are as large however short it is cut
         paper *= (USUAL * stem.head_cm / bloom.length_cm) ** 0.4
-    return _row(bloom, paper, LEAFY if stem.form in ("leaf-spray", "trail", "plume") else 0.0)
+    return _row(bloom, paper, LEAFY if stem.form in SPRAYS else 0.0)
 
 
 def _row(bloom: Bloom, paper: float, aside: float) -> list[Disc]:

@@ -23,6 +23,7 @@ FORMS = (
     "tassel",
     "trail",
     "leaf-spray",
+    "needle-spray",
     "blade",
     "twig",
     "berry",
@@ -30,7 +31,17 @@ FORMS = (
 )
 """The shape of a flower head, leaf, fruit or pod, as it is drawn."""
 
-LONG_FORMS = ("spike", "plume", "tassel", "trail", "leaf-spray", "blade", "twig", "bell")
+LONG_FORMS = (
+    "spike",
+    "plume",
+    "tassel",
+    "trail",
+    "leaf-spray",
+    "needle-spray",
+    "blade",
+    "twig",
+    "bell",
+)
 """The forms that are longer than wide, so that they also need a `head length`."""
 
 HAZARDS = (

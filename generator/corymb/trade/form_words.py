@@ -23,6 +23,7 @@ def form_words() -> Mapping[str, str]:
         "tassel": pgettext("form", "tassel"),
         "trail": pgettext("form", "trail"),
         "leaf-spray": pgettext("form", "leaf spray"),
+        "needle-spray": pgettext("form", "needle spray"),
         "blade": pgettext("form", "blade"),
         "twig": pgettext("form", "twig"),
         "berry": pgettext("form", "berry"),

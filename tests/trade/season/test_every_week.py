@@ -139,8 +139,8 @@ def area_in(recipe: Recipe, stem: Stem) -> float:
 
 
 def _is_long(stem: Stem) -> bool:
-    long = ("spike", "plume", "tassel", "trail", "leaf-spray", "blade", "twig", "bell")
-    return stem.form in long
+    long = ("spike", "plume", "tassel", "trail", "blade", "twig", "bell")
+    return stem.form in long or stem.form.endswith("-spray")
 
 
 @cache
@@ -176,7 +176,7 @@ def kind(stem: Stem) -> str:
         drinks = stem.use == "focal" or stem.conditioning.hours > 3
         return "flower" if drinks else "green"
     kinds = {
-        "green": ("blade", "leaf-spray"),
+        "green": ("blade", "leaf-spray", "needle-spray"),
         "fruit": ("berry", "pod"),
         "hanging": ("trail", "tassel"),
         "wood": ("twig",),

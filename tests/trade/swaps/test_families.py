@@ -31,6 +31,7 @@ OF: dict[str, tuple[dict[str, Any], str]] = {
         "grasses and leaves",
     ),
     "eucalyptus": ({"form": "leaf-spray", "use": "foliage", **LONG}, "grasses and leaves"),
+    "fir": ({"form": "needle-spray", "use": "foliage", **LONG}, "grasses and leaves"),
     "rose hips": ({"form": "berry", "use": "filler"}, "fruit"),
     "a poppy head": ({"form": "pod", "use": "filler"}, "fruit"),
     "dogwood": ({"form": "twig", "use": "line", **LONG}, "bare wood"),

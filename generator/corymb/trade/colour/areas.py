@@ -31,6 +31,7 @@ FILLED = {
     "tassel": 0.5,
     "trail": 0.45,
     "leaf-spray": 0.5,
+    "needle-spray": 0.5,
     "blade": 0.5,
     "twig": 0.2,
     "berry": 0.8,

@@ -34,7 +34,7 @@ KIN_FORMS = (
     ("spike", "plume", "bell"),
     ("umbel", "cluster", "globe"),
     ("berry", "pod"),
-    ("leaf-spray", "blade", "twig", "trail", "tassel"),
+    ("leaf-spray", "needle-spray", "blade", "twig", "trail", "tassel"),
 )
 """Forms that do the same for the eye."""
 

@@ -14,7 +14,7 @@ FRUIT, HANGING = "fruit", "hanging"
 
 FAMILIES: dict[str, tuple[str, ...]] = {
     FLOWERS: ("rosette", "cup", "trumpet", "daisy", "umbel", "globe", "spike", "cluster", "bell"),
-    GRASSES_AND_LEAVES: ("plume", "blade", "leaf-spray"),
+    GRASSES_AND_LEAVES: ("plume", "blade", "leaf-spray", "needle-spray"),
     BARE_WOOD: ("twig",),
     FRUIT: ("berry", "pod"),
     HANGING: ("tassel", "trail"),

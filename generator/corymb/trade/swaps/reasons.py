@@ -123,6 +123,7 @@ def _heads_of(form: str) -> str:
     """What a form is counted by, where it bears no head."""
     headless = {
         "leaf-spray": pgettext("heads", "sprays"),
+        "needle-spray": pgettext("heads", "sprays"),
         "blade": pgettext("heads", "blades"),
         "trail": pgettext("heads", "trails"),
     }
