@@ -48,6 +48,7 @@ def bench_view(catalogue: Catalogue, look: Look) -> BenchView:
         draft=draft,
         plan=plan_view(catalogue, look),
         plan_key=plan_key(catalogue, look),
+        recipe_id=recipe.id,
         practice_href="" if draft else addresses.of_practice(look),
     )
 

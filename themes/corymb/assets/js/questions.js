@@ -21,10 +21,14 @@ const styleOf = (recipe) => things.find((thing) => thing.recipe === recipe)?.sty
 
 function say() {
   const all = shown.children.length;
+  part("end").hidden = left > 0 || !all;
+  if (!all) {
+    part("count").textContent = _("There is nothing to ask about it yet.");
+    return;
+  }
   part("count").textContent = left
     ? plural("{left} of {all} to answer.", "{left} of {all} to answer.", left, { left, all })
     : _("{right} of {all} right. It is in your record.", { right, all });
-  part("end").hidden = left > 0;
 }
 
 function finish() {
