@@ -16,6 +16,7 @@ from corymb.trade.season.watch import cell_of
 from corymb.trade.style_links import ShownLook, light_of, shown_looks, stands
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue, Drawing
+from corymb.views.compose.durations import days_words
 from corymb.views.compose.hazards import take_home
 from corymb.views.compose.images import images_of
 from corymb.views.compose.link_light import light_words, other_lights
@@ -72,7 +73,7 @@ class _Page:
             answer=answer_mail(
                 contact.email, link, day, [look.chosen_words for look in looks if look.can]
             ),
-            answer_within=str(contact.answer_within or ""),
+            answer_within=days_words(contact.answer_within) if contact.answer_within else "",
             last_day=day_words(link.expires),
             expires=link.expires.isoformat(),
             asked_day=link.date.isoformat(),

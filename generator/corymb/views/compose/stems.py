@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from corymb.language import gettext as _
 from corymb.language import ngettext
+from corymb.language.locales import figures
 from corymb.studio.models import Stem
 from corymb.trade.colour.words import WORDS, colour_word
 from corymb.views.compose import addresses
@@ -104,7 +105,7 @@ def _cutting_view(catalogue: Catalogue, stem: Stem) -> CuttingView:
         *([Fact(_("{hours} h").format(hours=hours), _("to condition"))] if hours else []),
         Fact(str(stem.stems_per_bucket), _("to a bucket")),
         Fact(steps, _("cutting step")),
-        Fact(str(stem.weight), _("a stem")),
+        Fact(_("{number} g").format(number=figures(stem.weight.grams)), _("a stem")),
         Fact(money(stem.grown, house), _("grown")),
         Fact(bought, _("bought")),
     ]
