@@ -108,8 +108,12 @@ def test_a_reader_finds_title_language_and_bookmarks(bench: Printed) -> None:
         plain(str(mark.title)): bench.reader.get_destination_page_number(mark)
         for mark in flat(bench.reader.outline)
     }
-    for anchor, name in bench.recipes.items():
-        assert marks[plain(name)] == bench.begins[anchor] - 1, name
+    told = bench.recipes | {each.anchor: each.view.title for each in bench.view.lessons}
+    told |= {chapter.anchor: chapter.name for chapter in bench.view.chapters}
+    assert {plain(name): bench.begins[anchor] - 1 for anchor, name in told.items()}.items() <= (
+        marks.items()
+    )
+    assert len(marks) == len(told) + 2  # the chapter of lessons, and the index
 
 
 def flat(outline: list[Destination | list]) -> list[Destination]:  # type: ignore[type-arg]

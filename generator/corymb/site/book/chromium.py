@@ -38,7 +38,6 @@ FLAGS = (
     "--disable-background-networking",
     "--no-first-run",
     "--no-pdf-header-footer",
-    "--generate-pdf-document-outline",
 )
 PATIENCE = 180.0  # seconds for one printing
 

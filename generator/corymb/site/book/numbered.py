@@ -14,6 +14,8 @@ from tempfile import TemporaryDirectory
 
 from pypdf import PdfReader
 
+from corymb.language import in_language
+from corymb.site.book.bookmarks import with_bookmarks
 from corymb.site.book.chromium import printed
 from corymb.site.book.made import PAGE, Book
 
@@ -33,7 +35,8 @@ def printed_book(program: str, book: Book, told: Told = lambda done, total: None
         if numbers == book.numbers:
             break
     told(MOST_PRINTINGS, MOST_PRINTINGS)
-    return pdf
+    with in_language(book.language):
+        return with_bookmarks(pdf, book.view, numbers)
 
 
 def begins_on(pdf: bytes) -> dict[str, int]:
