@@ -114,4 +114,4 @@ addEventListener("popstate", () => {
   read();
 });
 read();
-part("ask").hidden = false;
+delete part("ask").dataset.waiting;
