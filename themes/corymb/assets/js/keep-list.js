@@ -6,7 +6,7 @@ const home = document.querySelector(".top-name");
 const KEY = `corymb-kept:${home ? new URL("./", home.href).pathname : ""}`;
 
 export function canKeep() {
-  if (location.protocol === "file:") return false;
+  if (!location.protocol.startsWith("http")) return false; // a page out of a mail has no list to go with it
   try {
     localStorage.setItem(`${KEY}-tried`, "1");
     localStorage.removeItem(`${KEY}-tried`);
