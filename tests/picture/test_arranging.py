@@ -15,7 +15,15 @@ from corymb.picture.styles import STYLES, style_of
 from corymb.picture.styles.base import hold_of
 from corymb.picture.vessels import VESSELS, kind_of, size_cm
 from corymb.picture.vessels.materials import material
-from tests.picture.samples import ARRANGEMENTS, COSMOS, DAHLIA, LACE, LARKSPUR, SMOKE_BUSH
+from tests.picture.samples import (
+    ARRANGEMENTS,
+    COSMOS,
+    DAHLIA,
+    GRASS,
+    LACE,
+    LARKSPUR,
+    SMOKE_BUSH,
+)
 
 DOMES = [one for one in ARRANGEMENTS.values() if one.vessel.kind not in ("ring", "wire")]
 every_dome = pytest.mark.parametrize("arrangement", DOMES, ids=[one.id for one in DOMES])
@@ -178,3 +186,12 @@ def test_a_trough_with_focal_heads_enough_is_filled_from_end_to_end() -> None:
     heads = [bloom.reach for bloom in laid_out(trough).blooms if bloom.stem is many]
     assert min(head.left for head in heads) < -0.8 * 25
     assert max(head.right for head in heads) > 0.8 * 25
+
+
+def test_short_plumes_of_a_standing_piece_stand_no_more_than_their_length_above_the_heads() -> None:
+    plume = dataclasses.replace(GRASS, use="line")
+    urn = Arrangement("x", "standing-piece", Vessel("urn", "", 30, 40), 90, 130,
+                      (plume, dataclasses.replace(DAHLIA, count=20), SMOKE_BUSH))  # fmt: skip
+    blooms = laid_out(urn).blooms
+    highest = min(bloom.reach.top for bloom in blooms if bloom.stem.use == "focal")
+    assert all(highest - bloom.at.y < 16 for bloom in blooms if bloom.stem is plume)

@@ -36,6 +36,7 @@ class Dome:
     leaf_out: float = 1.0  # how far tips of leaf and line stand out, as a part of the outline
     line_out: float = 1.0
     line_fan: float = 55.0
+    seated: bool = False  # whether short lines keep their feet among the heads
     focal_reach: float = 0.62  # how far out focal heads stand
     focal_low: float = 0.12  # how far below the dome's middle theirs lies
     focal_tall: float = 1.0  # how high the focal heads' own dome is, against the whole

@@ -21,6 +21,7 @@ MOST_HEADS = 10  # of one stem; more are too small to tell apart
 ROOM = 0.45  # the widest a spray may be, as a part of the dome
 LONG = 1.5  # a head so many times longer than wide is placed by its tip
 ALONE = 0.3  # a leaf by itself leans so far aside, as a part of the fan
+SHOWN = (1.0, 0.6, 0.8)  # of short lines, by turns, so much stands above the heads
 BENT = 104.0  # degrees from straight up; no stem is bent further
 
 
@@ -85,6 +86,8 @@ def _outline(dome: Dome, stems: list[PictureStem], rng: Random) -> list[Bloom]:
         if stem.use == "line":
             angle *= dome.line_fan
             part *= dome.line_out * (1 - dome.loose * 2.2 * (index * 0.618 % 1))
+            if dome.seated:
+                part = min(part, _seated(dome, angle, head_length(stem) * SHOWN[index % 3]))
         else:
             angle *= dome.fan
             part *= dome.leaf_out
@@ -97,6 +100,11 @@ def _outline(dome: Dome, stems: list[PictureStem], rng: Random) -> list[Bloom]:
             band = _among(dome, stem, index, total[stem.use])
         blooms.extend(_long(dome, stem, dome.at(part, angle), band, rng))
     return blooms
+
+
+def _seated(dome: Dome, angle: float, shown_cm: float) -> float:
+    """How far out a tip may stand of which so much is to be seen above the heads."""
+    return 1 + shown_cm / dome.middle.distance(dome.at(1, angle))
 
 
 def _among(dome: Dome, stem: PictureStem, index: int, of: int) -> Band:

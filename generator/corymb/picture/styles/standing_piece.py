@@ -17,6 +17,7 @@ def lay(arrangement: Arrangement) -> Layout:
             loose=0.08,
             fan=106,
             line_fan=48,
+            seated=True,
             focal_reach=0.72,
             focal_low=0.25,
             focal_tall=0.62,
