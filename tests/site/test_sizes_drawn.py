@@ -85,6 +85,23 @@ def test_all_sizes_are_at_one_scale_from_small_to_large(studio: Studio) -> None:
     assert scales[0] == pytest.approx(scales[1], rel=0.01)
 
 
+def test_a_line_to_compare_with_is_as_long_at_that_scale(studio: Studio) -> None:
+    several = by_size(studio, "orchard-bowl")
+
+    def long(cm: float) -> float:
+        d = ET.fromstring(draw_side_by_side(several, "Bowls", cm)).findall(f"{SVG}path")[-1]
+        top, foot = re.findall(r"M[\d.]+ ([\d.]+)h", d.attrib["d"])
+        return float(foot) - float(top)
+
+    assert long(30) == pytest.approx(2 * long(15), abs=0.2)
+    box = (s := style_of(several[-1])).lay(s.as_used(several[-1])).box
+    at = places(draw_side_by_side(several, "Bowls", 30.0))
+    apart = APART * min(style_of(e).lay(style_of(e).as_used(e)).box.width for e in several)
+    before = (s := style_of(several[-2])).lay(s.as_used(several[-2])).box
+    scale = (at[-1] - at[-2]) / (before.right + apart - box.left)
+    assert long(30) / 30 == pytest.approx(scale, rel=0.01)
+
+
 def test_the_same_sizes_give_the_same_bytes_and_a_name_cannot_leave_its_title(
     studio: Studio,
 ) -> None:

@@ -24,6 +24,7 @@ from corymb.site.share_cards import card_address, kept_card, kept_small, needs_c
 from corymb.site.sized import arrangements_by_size, drawn_side_by_side
 from corymb.studio.models import Recipe
 from corymb.studio.studio import Studio
+from corymb.trade.known_object import known_line_cm
 from corymb.trade.looks import Look, looks_of
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue, Drawing, PlanDrawing
@@ -117,8 +118,9 @@ def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
 def _sizes(kept: Kept, pictures: Pictures, studio: Studio, recipe: Recipe, look: Look) -> Drawing:
     """The picture of a recipe's sizes, once it is drawn."""
     each = arrangements_by_size(recipe, look, studio.stems)
-    told = f"sizes {side_by_side_words(recipe)} {each}"
-    svg = kept.or_drawn(told, lambda: drawn_side_by_side(recipe, each))
+    line_cm = known_line_cm(studio.house.styles[recipe.style].known_object, recipe)
+    told = f"sizes {side_by_side_words(recipe)} {each} {line_cm}"
+    svg = kept.or_drawn(told, lambda: drawn_side_by_side(recipe, each, line_cm))
     href = addresses.of_sizes(recipe.id)
     pictures.drawn[href] = svg
     small = addresses.of_small_sizes(recipe.id)

@@ -42,6 +42,8 @@ def arrangements_by_size(
     return tuple(found)
 
 
-def drawn_side_by_side(recipe: Recipe, arrangements: tuple[Arrangement, ...]) -> str:
-    """The sizes of a recipe at one scale, as SVG."""
-    return draw_side_by_side(arrangements, side_by_side_words(recipe))
+def drawn_side_by_side(
+    recipe: Recipe, arrangements: tuple[Arrangement, ...], line_cm: float | None
+) -> str:
+    """The sizes of a recipe at one scale, as SVG, with a line to compare them with."""
+    return draw_side_by_side(arrangements, side_by_side_words(recipe), line_cm)

@@ -62,6 +62,13 @@ class PictureView:
 
 
 @dataclass(frozen=True)
+class SizesPicture(PictureView):
+    """A recipe's sizes side by side, with a line to compare them with."""
+
+    line: str = ""  # what the line is as long as: 'a half-litre jug, 16 cm high'; '' for no line
+
+
+@dataclass(frozen=True)
 class ImagePair:
     """What shows an arrangement: its photo where there is one, its picture always."""
 

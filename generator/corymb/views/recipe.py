@@ -7,7 +7,15 @@ from dataclasses import dataclass
 from corymb.views.colour import ColourView
 from corymb.views.light import LightSwitch
 from corymb.views.money import PriceView
-from corymb.views.pieces import Fact, ImagePair, Link, PhotoView, PictureView, RoleShare
+from corymb.views.pieces import (
+    Fact,
+    ImagePair,
+    Link,
+    PhotoView,
+    PictureView,
+    RoleShare,
+    SizesPicture,
+)
 from corymb.views.season import SeasonView, SpellView
 
 
@@ -124,7 +132,7 @@ class ClientRecipe:
     lines: tuple[LineView, ...]
     stems_total: int
     sizes: tuple[SizeView, ...]
-    side_by_side: PictureView | None  # the sizes in their order, at one scale
+    side_by_side: SizesPicture | None  # the sizes in their order, at one scale
     changed_from: Link | None  # what `changes` start from
     changes: tuple[ChangeView, ...]
     variants: tuple[VariantView, ...]

@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from corymb.language import gettext as _
 from corymb.studio.models import Recipe, StudioFile
+from corymb.trade.known_object import known_line_cm
 from corymb.trade.looks import Look, sized
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.sizes import piece_size
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.lengths import length_words
 from corymb.views.compose.trade_words import size_words
-from corymb.views.pieces import PictureView
+from corymb.views.pieces import SizesPicture
 from corymb.views.recipe import SizeView
 
 WHOLE_FROM_CM = 10  # what is smaller is told in halves
@@ -26,17 +27,19 @@ def size_views(recipe: Recipe, look: Look, house: StudioFile) -> tuple[SizeView,
     return tuple(_size_view(recipe, look, size, house) for size in in_order(recipe, look))
 
 
-def sizes_picture(catalogue: Catalogue, recipe: Recipe, look: Look) -> PictureView | None:
+def sizes_picture(catalogue: Catalogue, recipe: Recipe, look: Look) -> SizesPicture | None:
     """A recipe's sizes side by side; none for a variant, or where there is the one size alone."""
     drawing = None if look.variant else catalogue.sizes.get(recipe.id)
     if drawing is None:
         return None
-    return PictureView(
+    known = catalogue.style_of(recipe).known_object
+    return SizesPicture(
         drawing.href,
         side_by_side_words(recipe),
         drawing.width,
         drawing.height,
         small=drawing.small,
+        line=known if known_line_cm(known, recipe) else "",
     )
 
 
