@@ -1,4 +1,4 @@
-"""A wired buttonhole: the stems bound with tape, and the pin that will hold it to the lapel."""
+"""A wired buttonhole: its stems bound with tape, and through that the pin that will hold it."""
 
 from corymb.picture.colour import shade
 from corymb.picture.geometry import Point
@@ -11,17 +11,19 @@ USUAL = hand.USUAL
 STEEL, PEARL = "#9b9da0", "#efe8dc"
 LONG_CM, THICK_CM, PEARL_CM = 3.6, 0.055, 0.17  # a dressmaker's pin, from memory
 
+ASLANT = 64.0  # degrees from upright
+
 
 def draw(body: Body) -> Halves:
     bound = hand.draw(body)
-    return Halves(bound.behind, bound.before + pin(body))
+    return Halves(bound.behind, pin(body) + bound.before)
 
 
 def pin(body: Body) -> str:
-    """A pearl-headed pin, laid across the stems below the binding, over its shadow."""
+    """A pearl-headed pin, over its shadow; the binding, which is laid on it, hides its middle."""
     cm, ground = body.cm, shade(body.ground, -0.1)
-    top = Point(body.half * 1.2 + 0.7 * cm, -body.high * 0.5)
-    tip = top.towards(-106, LONG_CM * cm)
+    top = Point(0, -body.high).towards(ASLANT, LONG_CM * cm * 0.5)
+    tip = top.towards(ASLANT - 180, LONG_CM * cm)
     line = polyline([top, tip])
     size = PEARL_CM * cm
     return (
