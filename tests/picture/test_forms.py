@@ -124,10 +124,12 @@ def test_lighter_and_darker_papers_balance(form: str) -> None:
         (8, "6b2436 100", 1.28),
         (3, "94794f 100", 1.13),
         (11, "e8e2cd 100", 1.23),
+        (2, "8d7f62 60 9aa56a 40", 1.03),
         (1, "b0aa90 100", 0.98),
     ],
     ids=["a dark one of many is a bobble", "one of a few a cone in its bracts",
-         "a pale one of many a moon with its point", "one alone a capsule with its crown"],
+         "a pale one of many a moon with its point",
+         "one of two a balloon with horns", "one alone a capsule with its crown"],
 )  # fmt: skip
 def test_a_pod_is_of_the_kind_that_such_a_stem_bears(heads: int, colours: str, high: float) -> None:
     box = drawn("pod", 4, 4, colours, heads=heads).box

@@ -40,6 +40,7 @@ class PictureStem:
     head_cm: float
     head_length_cm: float | None = None
     heads_per_stem: int = 1
+    grown_heads: int = 0  # as it grows, where it has been taken apart; none where it is whole
     length_cm: float = 40.0
     name: str = ""
     shows_cm2: float = 0.0  # of one stem, where it has been worked out: the picture aims at it

@@ -75,7 +75,7 @@ def _drawn(
         green=colour_hex(stem.green),
         rng=dice(recipe, stem.id, which),
         cm=cm,
-        heads=stem.heads_per_stem,
+        heads=stem.grown_heads or stem.heads_per_stem,
         view=view,
     )
     return FORMS[stem.form].draw(head)

@@ -1,5 +1,5 @@
-"""Poppy head, love-in-a-mist: dry capsules, ribbed and crowned; honesty: flat silver moons; teasel,
-burnet: cones and bobbles, rough all over.
+"""Poppy head: a ribbed, crowned capsule; love-in-a-mist: a striped balloon with horns; honesty: flat
+silver moons; teasel, burnet: cones and bobbles, rough all over.
 """
 
 import math
@@ -9,11 +9,14 @@ from corymb.picture.forms.base import Drawn, Head, Sheet
 from corymb.picture.geometry import Point
 from corymb.picture.paths import Outline, disc, polyline
 from corymb.picture.seed import give
-from corymb.picture.shapes import lens
+from corymb.picture.shapes import leaf, lens
 
 CROWN_POINTS = 9
 TURNED = (1.0, 0.6)  # how wide honesty's moons look in their two views
-A_FEW, MANY = 3, 6  # heads on a stem; honesty has a dozen, a teasel three, a poppy one
+ALONE, A_FEW, MANY = 1, 3, 6  # heads on a stem: a poppy's, a teasel's, honesty's are a dozen
+THREADS = (-78, -48, 48, 78)  # of the ruff, by their lean
+HORNS = (-46, -22, 3, 26, 48)  # the lean of what were love-in-a-mist's styles
+STRIPES = (-0.72, -0.26, 0.26, 0.72)
 PALE = 0.75  # a moon is as pale as paper (OKLCh lightness)
 TALL, SLIM = 1.12, 0.8  # a cone, of the width asked for
 ROWS = 7  # of bristles on a cone
@@ -23,7 +26,7 @@ BRACTS = (-80, -58, 58, 80)  # that stand about a teasel, by their lean
 def draw(head: Head) -> Drawn:
     """The pod stands on the origin, as wide as asked; stems with many pale ones bear moons."""
     if head.heads < A_FEW:
-        return _urn(head)
+        return _urn(head) if head.heads == ALONE else _balloon(head)
     flat = head.heads >= MANY and lightness(head.palette.main) > PALE
     return _moon(head) if flat else _cone(head)
 
@@ -112,6 +115,41 @@ def _urn(head: Head) -> Drawn:
         r * 0.05,
     )
     return sheet.finished()
+
+
+def _balloon(head: Head) -> Drawn:
+    """Blown up round, striped where its chambers meet, in a ruff of threads."""
+    sheet, rng, r = Sheet(), head.rng, head.radius
+    high, colour = head.across * 0.86, head.palette.main
+    for lean in THREADS:
+        end = Point(0, 0).towards(lean + give(rng, 5), r * 1.2)
+        for side in (-1, 1):
+            fork = Point(0, 0).between(end, 0.55)
+            tip = fork.towards(lean + side * 26, r * 0.36)
+            sheet.line(polyline([Point(0, 0), fork, tip]), head.green, r * 0.045)
+    horns = [
+        leaf(r * 0.62, r * 0.13, math.copysign(0.28, lean)).at(r * lean / 110, -high * 0.9, lean)
+        for lean in HORNS
+    ]
+    sheet.layer(horns, shade(head.palette.heart, -0.03), r * 0.03)
+    sheet.layer([disc(0, -high / 2, r, high / 2)], colour, r * 0.05)
+    share = head.palette.heart_share
+    stripe = head.palette.heart if share else shade(colour, -0.06)
+    sheet.cut([_stripe(r, high, part, max(0.12, share * 0.75)) for part in STRIPES], stripe, True)
+    return sheet.finished()
+
+
+def _stripe(r: float, high: float, part: float, wide: float) -> Outline:
+    """A meridian of the balloon, `wide` in half widths at its middle, bowed to `part` of it."""
+    foot, top = Point(0, -high * 0.02), Point(0, -high * 0.98)
+    out, back = r * (part + wide / 2) * 4 / 3, r * (part - wide / 2) * 4 / 3
+    return Outline(
+        foot,
+        (
+            (Point(out, -high * 0.1), Point(out, -high * 0.9), top),
+            (Point(back, -high * 0.9), Point(back, -high * 0.1), foot),
+        ),
+    )
 
 
 def _capsule(r: float, high: float) -> Outline:

@@ -20,7 +20,8 @@ def taken_apart(
 def _sprig(
     stem: PictureStem, wide_cm: float, long_cm: float, bud_cm: float, heads: int
 ) -> PictureStem:
-    fewer = replace(stem, heads_per_stem=min(heads, stem.heads_per_stem))
+    grown = stem.heads_per_stem
+    fewer = replace(stem, heads_per_stem=min(heads, grown), grown_heads=grown)
     form = FORMS[stem.form]
     if not form.divisible:
         return replace(fewer, head_cm=min(stem.head_cm, bud_cm))
