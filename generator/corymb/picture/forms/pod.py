@@ -1,5 +1,5 @@
-"""Poppy head: a ribbed, crowned capsule; love-in-a-mist: a striped balloon with horns; honesty: flat
-silver moons; teasel, burnet: cones and bobbles, rough all over.
+"""Poppy head: a ribbed, crowned capsule; love-in-a-mist: a striped balloon with horns; honesty:
+flat silver moons; teasel, burnet: cones and bobbles, rough all over.
 """
 
 import math
