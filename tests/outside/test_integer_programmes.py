@@ -30,12 +30,18 @@ def transport(supply: list[int], demand: list[int], costs: Costs) -> Answer:
     )
 
 
+def most_of(programme: Programme, worth: dict[int, int]) -> Answer:
+    """The values that make a sum most: those that make its opposite least."""
+    least = programme.minimise({each: -times for each, times in worth.items()})
+    return Answer(least.values, -least.objective, -least.bound)
+
+
 def knapsack(weights: list[int], values: list[int], room: int) -> Answer:
     """The most value that goes into the room, each thing once."""
     programme = Programme()
     things = [programme.whole(1) for _ in weights]
     programme.row(dict(zip(things, weights, strict=True)), most=room)
-    return programme.maximise(dict(zip(things, values, strict=True)))
+    return most_of(programme, dict(zip(things, values, strict=True)))
 
 
 TRANSPORT = {
@@ -110,7 +116,7 @@ def test_whole_orders_are_accepted_for_the_most_value() -> None:
     orders = [programme.whole(1) for _ in uses]
     for stock, needs in zip((100, 80, 150), zip(*uses, strict=True), strict=True):
         programme.row(dict(zip(orders, needs, strict=True)), most=stock)
-    answer = programme.maximise(dict(zip(orders, (180, 210, 190, 200, 140), strict=True)))
+    answer = most_of(programme, dict(zip(orders, (180, 210, 190, 200, 140), strict=True)))
     assert (answer.objective, answer.values) == (Fraction(600), (0, 1, 1, 1, 0))
 
 
@@ -129,7 +135,7 @@ def in_multiples(second_stock: int, weights: Sequence[int]) -> tuple[Fraction, i
         for way, weight in zip(ways, weights, strict=True)
         for s, steps in way.items()
     }
-    answer = programme.maximise(worth)
+    answer = most_of(programme, worth)
     assert answer.proven
     return answer.objective, 5 * sum(answer.values[way[1]] for way in ways if 1 in way)
 

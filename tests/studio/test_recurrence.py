@@ -4,7 +4,6 @@ from datetime import date
 
 import pytest
 
-from corymb.studio.models import StandingOrder
 from corymb.studio.values.recurrence import Recurrence, parse_recurrence
 
 
@@ -81,9 +80,3 @@ def test_a_recurrence_gives_its_days(text: str, days: list[str]) -> None:
     rule = parse_recurrence(text).starting(date(2026, 1, 6))
     found = [moment.date().isoformat() for moment, _ in zip(rule, range(3), strict=False)]
     assert found == days
-
-
-def test_a_visit_that_was_moved_takes_place_on_its_new_day() -> None:
-    order = StandingOrder.model_construct(moved={date(2026, 12, 22): date(2026, 12, 23)})
-    assert order.moved_to(date(2026, 12, 22)) == date(2026, 12, 23)
-    assert order.moved_to(date(2026, 12, 15)) == date(2026, 12, 15)

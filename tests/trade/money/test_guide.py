@@ -33,20 +33,17 @@ def test_a_regular_piece_is_asked_what_the_guide_price_allows(
 
 
 @pytest.mark.parametrize(
-    ("guide", "difference", "promised_for_less"),
+    ("guide", "difference"),
     [
-        pytest.param("from 28", "12", False, id="from, and more is worked out"),
-        pytest.param("28", "12", True, id="promised, and more is worked out"),
-        pytest.param("50", "-10", False, id="promised, and less is worked out"),
-        pytest.param("40", "0", False, id="alike"),
+        pytest.param("from 28", "12", id="more is worked out"),
+        pytest.param("50", "-10", id="less is worked out"),
+        pytest.param("40", "0", id="alike"),
     ],
 )
-def test_staff_see_how_far_the_guide_price_is_from_the_work(
-    guide: str, difference: str, promised_for_less: bool
-) -> None:
+def test_staff_see_how_far_the_guide_price_is_from_the_work(guide: str, difference: str) -> None:
     beside = beside_guide(parse_price_guide(guide), Decimal(40))
     assert beside is not None
-    assert (beside.difference, beside.promised_for_less) == (Decimal(difference), promised_for_less)
+    assert beside.difference == Decimal(difference)
 
 
 def test_without_a_guide_price_there_is_nothing_beside_it() -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import date
 from typing import Annotated, Self
 
 from pydantic import BeforeValidator, Field, model_validator
@@ -135,7 +134,3 @@ class StandingOrder(OrderBase):
         if self.until is not None and self.until < self.from_:
             raise KeysDisagree("`until` is before `from`: swap the two dates.", "until", "from")
         return self
-
-    def moved_to(self, planned: date) -> date:
-        """The day a planned visit really takes place."""
-        return self.moved.get(planned, planned)

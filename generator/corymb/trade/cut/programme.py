@@ -1,7 +1,7 @@
 """Which whole numbers meet every condition at the least cost, and is that proven?
 
 An integer programme: whole variables between bounds, rows that add up to something between
-bounds, one sum to make least or most. It is solved by HiGHS (Huangfu and Hall, Mathematical
+bounds, one sum to make least. It is solved by HiGHS (Huangfu and Hall, Mathematical
 Programming Computation 10, 2018), by branch and bound, on one thread with a fixed seed.
 
 Every number put in is whole, or a fraction that is brought to whole numbers before it is solved.
@@ -129,12 +129,6 @@ class Programme:
         total = _sum(costs, values)
         bound = min(total, self._bound(solver, costs))
         return Answer(values, total * unit, bound * unit, solver.getRunTime())
-
-    def maximise(self, terms: Terms, *, seconds: float = 60.0, seed: int = 0) -> Answer:
-        """The values that make the sum most."""
-        negative = {i: -Fraction(times) for i, times in terms.items()}
-        least = self.minimise(negative, seconds=seconds, seed=seed)
-        return Answer(least.values, -least.objective, -least.bound, least.seconds)
 
     def _solver(self, costs: Mapping[int, int], options: Options) -> highspy.Highs:
         solver = _Silent()

@@ -38,11 +38,6 @@ class Visit:
     day: date
     recipe: str | None
 
-    @property
-    def was_moved(self) -> bool:
-        """Whether it takes place on another day than planned."""
-        return self.day != self.planned
-
 
 class Drawn:
     """A standing order's visits, drawn from its rule as far as anybody asked, and kept."""

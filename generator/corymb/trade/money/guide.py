@@ -36,11 +36,6 @@ class BesideGuide:
         """How much more it works out at than clients read; below 0 where it is less."""
         return self.worked_out - self.guide.amount
 
-    @property
-    def promised_for_less(self) -> bool:
-        """Whether the guide price is a promise, and less than what is worked out."""
-        return self.difference > 0 and not self.guide.from_
-
 
 def beside_guide(guide: PriceGuide | None, worked_out: Decimal) -> BesideGuide | None:
     """The two side by side; None without a guide price."""
