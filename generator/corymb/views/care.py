@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from corymb.views.papers import PaperHead
 from corymb.views.pieces import Link, PictureView
 
-MUCH = 620
-"""Letters on a card from which it is set smaller: tried on a quarter of A4."""
+MUCH, VERY_MUCH = 420, 720
+"""Letters on a card from which it is set smaller, and smaller again: tried on a quarter of A4."""
 
 
 @dataclass(frozen=True)
@@ -27,8 +27,17 @@ class CareCard:
     @property
     def crowded(self) -> bool:
         """Whether there is so much to say that it is set smaller."""
-        said = (self.holds, self.care, self.lasts, *self.cautions, self.not_known)
-        return sum(map(len, said)) > MUCH
+        return self._letters > MUCH
+
+    @property
+    def full(self) -> bool:
+        """Whether there is so much that it is set as small as can be read."""
+        return self._letters > VERY_MUCH
+
+    @property
+    def _letters(self) -> int:
+        said = (self.name, self.holds, self.care, self.lasts, *self.cautions, self.not_known)
+        return sum(map(len, said))
 
 
 @dataclass(frozen=True)
