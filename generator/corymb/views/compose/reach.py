@@ -6,7 +6,6 @@ from collections.abc import Iterator
 
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
-from corymb.views.compose.links import standing_links
 from corymb.views.compose.orders.cuts import with_papers
 from corymb.views.compose.orders.packing import papers_of
 from corymb.views.compose.orders.shown import shown_dues
@@ -36,20 +35,14 @@ def pages_of_the_day(catalogue: Catalogue) -> frozenset[str]:
     )
 
 
-def pages_of_one_client(catalogue: Catalogue) -> frozenset[str]:
-    """The addresses of style links on the clients' site, where nothing may lead."""
-    links = () if catalogue.staff else standing_links(catalogue)
-    folder = (addresses.NO_LINKS,) if links else ()
-    return frozenset((*folder, *(addresses.of_link(link.code) for link in links)))
-
-
 def _pages_of(catalogue: Catalogue) -> Iterator[str]:
     yield from (addresses.HOME, addresses.ARRANGEMENTS, addresses.FLOWERS)
     yield from (addresses.IN_SEASON, addresses.YOUR_DATE)
     if catalogue.staff:
         yield from (addresses.WEEKS_AHEAD, addresses.ORDERS, addresses.LINKS)
         yield from (addresses.THIS_WEEK, addresses.NO_SIGNAL)
-        yield from (addresses.LEARNING, addresses.QUESTIONS, addresses.RECORD)
+        yield from (addresses.LEARNING, addresses.QUESTIONS, addresses.RECORD, addresses.PRICES)
+        yield from {addresses.of_style_cards(recipe.style) for recipe in catalogue.recipes()}
         yield from map(addresses.of_practice, learnt_looks(catalogue))
         yield from map(addresses.of_due, catalogue.studio.orders)
         yield from map(addresses.of_standing, catalogue.studio.standing_orders)
