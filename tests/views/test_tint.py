@@ -33,7 +33,8 @@ def test_a_colour_that_can_be_read_already_is_left_as_it_is() -> None:
 
 
 def test_the_grounds_are_the_themes_own() -> None:
-    tokens = "".join(file.read_text("utf-8") for file in (THEME / "assets/css/parts").rglob("*.css"))
+    parts = THEME / "assets/css/parts"
+    tokens = "".join(file.read_text("utf-8") for file in parts.rglob("*.css"))
     papers = re.findall(r"--paper:\s*(#[0-9a-f]{6})", tokens)
     assert papers == [PAPER, NIGHT]
     assert re.findall(r"--cell:\s*(#[0-9a-f]{6})", tokens) == [*CELLS]
