@@ -73,3 +73,13 @@ def test_the_whole_stays_as_large_where_leaf_stands_further_out() -> None:
     assert out.half_cm * out.leaf_out == pytest.approx(dome.half_cm * dome.leaf_out)
     assert out.up_cm * out.line_out == pytest.approx(dome.up_cm * dome.line_out)
     assert out.half_cm < dome.half_cm and out.up_cm < dome.up_cm
+
+
+def test_of_two_large_heads_the_one_in_the_middle_comes_forward() -> None:
+    """Each would show as much; the one at the edge would make the bunch look lopsided."""
+    peony = dataclasses.replace(DAHLIA, id="peony", head_cm=13.0, count=2, shows_cm2=130.0)
+    small = dataclasses.replace(FOCAL, count=6)
+    edge, middle = (Bloom(peony, Point(x, -1), 0, Band.FRONT, 13) for x in (-9, 0))
+    before = [Bloom(small, Point(x, 0), 0, Band.FRONT, 9) for x in (-11, -7, -2, 2, 7, 11)]
+    lifted = [one for one in shared([edge, middle, *before]).blooms if one.lift]
+    assert [one.at.x for one in lifted if one.stem is peony] == [0]

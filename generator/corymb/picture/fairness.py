@@ -5,6 +5,7 @@ should show as large a part of itself as any other; where filler shows less, the
 with one more of its heads lying before the focal ones, as they do in a bunch that is held.
 """
 
+import math
 from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
@@ -15,6 +16,8 @@ from corymb.picture.placing import is_long
 
 MOST_MOVES = 24
 LEAST_GAIN = 0.0015  # of the whole: less is not worth a head out of its order
+LARGE = 0.5  # of the width over which heads stand: one so wide draws the eye
+ASIDE = 0.02  # of the whole is what such a head must gain more at the edge than in the middle
 
 
 @dataclass(frozen=True)
@@ -34,11 +37,13 @@ def shared(blooms: Sequence[Bloom]) -> Shared:
         return Shared([])
     sight = Sight(blooms)
     may = [i for i, one in enumerate(blooms) if _may_come(one)]
+    aside = _aside([blooms[i] for i in may])
+    cost = dict(zip(may, aside, strict=True))
     for _ in range(MOST_MOVES):
         now = sight.unfairness()
         short = sorted({blooms[i].stem.id for i in may}, key=sight.beyond)[:2]
         tries = [
-            (sight.unfairness_with(i), i)
+            (sight.unfairness_with(i) + cost[i], i)
             for i in may
             if i not in sight.lifted and blooms[i].stem.id in short
         ]
@@ -57,6 +62,21 @@ def shared(blooms: Sequence[Bloom]) -> Shared:
 def _may_come(bloom: Bloom) -> bool:
     """Line and leaf stay behind, and long heads with them: their feet would be seen to float."""
     return bloom.stem.use in ("filler", "focal") and not is_long(bloom.stem)
+
+
+def _aside(blooms: Sequence[Bloom]) -> list[float]:
+    """What speaks against lifting each head: a large one belongs low and near the middle."""
+    if not blooms:
+        return []
+    xs, ys = [bloom.at.x for bloom in blooms], [bloom.at.y for bloom in blooms]
+    half = (max(xs) - min(xs)) / 2 or 1.0
+    x, low = (max(xs) + min(xs)) / 2, min(ys) + 0.6 * (max(ys) - min(ys))
+    return [
+        ASIDE * math.hypot(bloom.at.x - x, bloom.at.y - low) / half
+        if bloom.stem.head_cm > LARGE * 2 * half
+        else 0.0
+        for bloom in blooms
+    ]
 
 
 class Sight:
