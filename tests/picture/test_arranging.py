@@ -195,3 +195,24 @@ def test_short_plumes_of_a_standing_piece_stand_no_more_than_their_length_above_
     blooms = laid_out(urn).blooms
     highest = min(bloom.reach.top for bloom in blooms if bloom.stem.use == "focal")
     assert all(highest - bloom.at.y < 16 for bloom in blooms if bloom.stem is plume)
+
+
+def test_small_heads_look_out_at_the_rim_of_a_posy_that_large_ones_fill() -> None:
+    small = dataclasses.replace(COSMOS, count=6, head_cm=3.5, heads_per_stem=1)
+    large = dataclasses.replace(DAHLIA, count=3, head_cm=8.0)
+    posy = Arrangement("x", "posy", Vessel("jar", "cup", 8, 7), 14, 16, (large, small))
+    blooms = laid_out(posy).blooms
+    box = [bloom.reach for bloom in blooms if bloom.stem is large]
+    hidden = [
+        bloom
+        for bloom in blooms
+        if bloom.stem is small
+        and any(
+            head.left < bloom.reach.left
+            and bloom.reach.right < head.right
+            and head.top < bloom.reach.top
+            and bloom.reach.bottom < head.bottom
+            for head in box
+        )
+    ]
+    assert [bloom for bloom in hidden if not bloom.lift] == []

@@ -40,6 +40,7 @@ class Dome:
     focal_reach: float = 0.62  # how far out focal heads stand
     focal_low: float = 0.12  # how far below the dome's middle theirs lies
     focal_tall: float = 1.0  # how high the focal heads' own dome is, against the whole
+    crowded: float = math.inf  # with heads so many half widths wide the small ones keep to the rim
     top_x: float = 0.0  # the top's shift to the side, as a part of the half width
 
     def at(self, part: float, angle: float) -> Point:

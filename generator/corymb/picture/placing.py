@@ -21,6 +21,7 @@ MOST_HEADS = 10  # of one stem; more are too small to tell apart
 ROOM = 0.45  # the widest a spray may be, as a part of the dome
 LONG = 1.5  # a head so many times longer than wide is placed by its tip
 ALONE = 0.3  # a leaf by itself leans so far aside, as a part of the fan
+RIM = (0.8, 1.12)  # between these parts of the dome small heads look out behind large ones
 SHOWN = (1.0, 0.6, 0.8)  # of short lines, by turns, so much stands above the heads
 BENT = 104.0  # degrees from straight up; no stem is bent further
 
@@ -58,13 +59,16 @@ def place(dome: Dome, stems: tuple[PictureStem, ...], rng: Random) -> list[Bloom
     long = mixed([stem for stem in stems if is_long(stem) or is_strung(stem)])
     round_ = [stem for stem in stems if not (is_long(stem) or is_strung(stem))]
     outline = _outline(dome, long, rng)
+    widest = max((stem.head_cm for stem in round_ if stem.use == "focal"), default=0.0)
     spots = []
     for uses, band in (
         (("line", "foliage"), Band.BACK),
         (("filler",), Band.MIDDLE),
         (("focal",), Band.FRONT),
     ):
-        spots += _disc(dome, mixed([stem for stem in round_ if stem.use in uses]), rng, band)
+        spots += _disc(
+            dome, mixed([stem for stem in round_ if stem.use in uses]), rng, band, widest
+        )
     settle(dome, spots)
     return [*outline, *(bloom for spot in spots for bloom in _heads(dome, spot, rng))]
 
@@ -162,21 +166,29 @@ def _hanging(dome: Dome, stem: PictureStem, index: int, spread: float, rng: Rand
     return Bloom(stem, at, side * lean, band, length, mirrored=side < 0, piece=rng.randrange(2))
 
 
-def _disc(dome: Dome, stems: list[PictureStem], rng: Random, band: Band) -> list[Spot]:
-    """Round heads over the dome: focal near the middle and low, others further out."""
+def _disc(
+    dome: Dome, stems: list[PictureStem], rng: Random, band: Band, widest: float
+) -> list[Spot]:
+    """Round heads over the dome: focal near the middle and low, others further out.
+
+    Where the `widest` focal head takes up most of the dome, others look out at its rim.
+    """
     inner = {Band.BACK: 0.5, Band.MIDDLE: 0.2, Band.FRONT: 0.0}[band]
     outer = dome.focal_reach if band is Band.FRONT else 1.0
+    rim = band is Band.MIDDLE and widest > dome.crowded * dome.half_cm
+    if rim:
+        inner, outer = RIM
     places = _spiral_places(dome, len(stems), inner, outer, band, rng)
     spots = []
     for index, (stem, at) in enumerate(dealt(stems, places)):
         radius = stem.head_cm / 2 * _bunch(heads_of(stem, ROOM * dome.half_cm))
         edge = max(0.2, 1 - 0.75 * radius / dome.half_cm)
-        last = min(outer + 0.12, edge)
+        last = outer if rim else min(outer + 0.12, edge)
         # One small filler in three comes forward between the focal heads.
         small = radius < 0.3 * dome.half_cm
         forward = band is Band.MIDDLE and small and index % 3 == 1
         own_band = Band.FRONT if forward else band
-        spots.append(Spot(stem, at, radius, own_band, inner * 0.5, last))
+        spots.append(Spot(stem, at, radius, own_band, inner if rim else inner * 0.5, last))
     return spots
 
 

@@ -11,4 +11,4 @@ def lay(arrangement: Arrangement) -> Layout:
     hold = hold_of(arrangement)
     below = -0.06 if arrangement.vessel.kind in BOUND else 0.12
     dome = dome_over(arrangement, hold, below, 0.46, leaf_out=1.38, line_out=1.34)
-    return lay_dome(arrangement, replace(dome, loose=0.035, fan=108, focal_reach=0.6))
+    return lay_dome(arrangement, replace(dome, loose=0.035, fan=108, focal_reach=0.6, crowded=1.6))
