@@ -11,7 +11,7 @@ from corymb.site.render import environment, in_percent
 SHARES = {
     "nothing": (0.0, "0 %"),
     "a trace": (0.2, "under 1 %"),
-    "just under half": (0.49, "under 1 %"),
+    "half of one": (0.5, "under 1 %"),
     "rounded up": (0.6, "1 %"),
     "a third": (33.3, "33 %"),
 }

@@ -116,7 +116,7 @@ def noun_within(noun: str) -> str:
 
 def in_percent(share: float) -> str:
     """`33 %`; `under 1 %` of what is there, but would be rounded to nothing."""
-    if 0 < share < 0.5:
+    if share > 0 and not round(share):
         return gettext("under {percent}").format(percent=percent_words(1))
     return percent_words(round(share))
 
