@@ -150,6 +150,7 @@ def test_a_host_that_lists_folders_lists_no_links(clients: Path) -> None:
     front = (clients / "links" / "index.html").read_text("utf-8")
     assert "There is nothing here" in front
     assert 'content="noindex, nofollow"' in front
+    assert 'href="../assets/theme/css/corymb.css"' in front
 
 
 def test_the_first_build_after_its_last_day_takes_it_away(studio: Path, clients: Path) -> None:
