@@ -11,7 +11,7 @@ import pytest
 import corymb
 from corymb.language import in_language
 from corymb.photos.sharing import SharedUse
-from corymb.site.kept import Kept
+from corymb.site.kept_pictures import Kept
 from corymb.site.lit import colours_in_light
 from corymb.site.pictures import draw_all
 from corymb.studio.load import read_studio

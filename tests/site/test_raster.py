@@ -9,10 +9,10 @@ from pathlib import Path
 import pytest
 from PIL import Image
 
-from corymb.site.kept import is_whole_avif
+from corymb.site.kept_pictures import is_whole_avif
 from corymb.site.raster import (
     NotDrawnError,
-    kept,
+    kept_pixels,
     kept_raster,
     raster_of,
     share_card,
@@ -140,7 +140,7 @@ def test_what_was_made_before_is_found_and_what_is_not_whole_is_made_again(
 def test_each_width_kind_and_picture_is_kept_apart_and_the_oldest_go(
     tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(kept, "MOST", 3)
+    monkeypatch.setattr(kept_pixels, "MOST", 3)
     (tmp_path / "notes.txt").write_text("mine")
     for width, kind in ((10, "png"), (11, "png"), (11, "jpeg"), (12, "png")):
         kept_raster(tmp_path, PICTURE, width, kind)  # type: ignore[arg-type]

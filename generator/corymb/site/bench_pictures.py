@@ -10,11 +10,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 
-import corymb.picture
 from corymb.code_digest import code_digest
 from corymb.picture import Arrangement, draw
-from corymb.site.kept import Kept
-from corymb.site.pictures import sheet_size
+from corymb.site.kept_pictures import Kept
+from corymb.site.pictures import DRAWS, sheet_size
 from corymb.site.plans import drawn_plan, key_lines
 from corymb.site.sized import arrangement_in_size
 from corymb.trade.looks import Look
@@ -25,8 +24,6 @@ from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue, Drawing, PlanDrawing
 from corymb.views.compose.orders.bench_drawn import DrawnLine, DrawnLines
 from corymb.views.compose.orders.cuts import cut_for, with_papers
-
-DRAWS = Path(str(corymb.picture.__file__)).parent
 
 
 @dataclass

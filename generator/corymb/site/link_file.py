@@ -8,13 +8,14 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from datetime import date
+from functools import partial
 
 from corymb.code_digest import code_digest
 from corymb.language import in_language
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
 from corymb.picture import draw
 from corymb.site import assets
-from corymb.site.kept import Kept
+from corymb.site.kept_pictures import Kept
 from corymb.site.link_pictures import draw_for_link, drawings_of, kept_for_links
 from corymb.site.markdown_text import Writer
 from corymb.site.one_file import one_file
@@ -95,8 +96,7 @@ def _drawn(studio: Studio, settings: SiteSettings, looks: Iterable[Look]) -> dic
         made = arrangement_of(
             studio.recipes[look.recipe], look, studio.stems, studio.house.lengths_in
         )
-        svg = kept.or_drawn(repr(made), lambda a=made: draw(a))  # type: ignore[misc]
-        drawn[addresses.of_drawing(look)] = svg
+        drawn[addresses.of_drawing(look)] = kept.or_drawn(repr(made), partial(draw, made))
     kept.use.end()
     return drawn
 
@@ -104,7 +104,7 @@ def _drawn(studio: Studio, settings: SiteSettings, looks: Iterable[Look]) -> dic
 def _photos(studio: Studio, looks: Iterable[Look], cache: PhotoCache) -> dict[str, PreparedPhoto]:
     """The photos that clients may see of the looks' recipes and of what was made of them."""
     recipes = [studio.recipes[known_as] for known_as in {look.recipe for look in looks}]
-    named = [photo for recipe in recipes for photo in photos_of_recipe(recipe)]
+    named = [photo for recipe in recipes for photo in _photos_of(recipe)]
     for made in studio.made.values():
         if made.recipe in {recipe.id for recipe in recipes}:
             named += made.photos
@@ -120,7 +120,7 @@ def _photos(studio: Studio, looks: Iterable[Look], cache: PhotoCache) -> dict[st
     return photos
 
 
-def photos_of_recipe(recipe: Recipe) -> list[Photo]:
+def _photos_of(recipe: Recipe) -> list[Photo]:
     """Those of a recipe and of its variants."""
     return [*recipe.photos, *(p for variant in recipe.variants.values() for p in variant.photos)]
 

@@ -7,21 +7,20 @@ catalogue shows already isn't drawn again.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from functools import partial
 from pathlib import Path
 
 import corymb.picture
 import corymb.trade.light
 from corymb.code_digest import code_digest
 from corymb.picture import Arrangement, draw
-from corymb.site.kept import Kept
-from corymb.site.lit import PAINT
+from corymb.site.kept_pictures import Kept
+from corymb.site.lit import in_light
 from corymb.site.pictured import arrangement_of
 from corymb.site.pictures import Pictures, sheet_size
 from corymb.site.sized import arrangement_in_size
 from corymb.studio.models.link import StyleLink
 from corymb.studio.studio import Studio
-from corymb.trade.light.lights import Light
-from corymb.trade.light.seen import seen
 from corymb.trade.light.sun import Site
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.style_links import ShownLook, light_of, shown_looks
@@ -77,12 +76,11 @@ def _drawn(
     svg = drawn[addresses.of_drawing(shown.best.look)]
     if shown.drawn_anew:
         made = _arrangement(catalogue.studio, shown)
-        svg = kept.or_drawn(repr(made), lambda: draw(made))
+        svg = kept.or_drawn(repr(made), partial(draw, made))
         yield addresses.of_link_picture(link.code, shown.number), svg
     if shown.can:
         for light in _lights(catalogue, link):
-            told = f"{light.light} {svg}"
-            lit = kept.or_drawn(told, lambda at=light.light: in_light(svg, at))  # type: ignore[misc]
+            lit = kept.or_drawn(f"{light.light} {svg}", partial(in_light, svg, light.light))
             yield addresses.of_link_picture(link.code, shown.number, light.id), lit
 
 
@@ -96,8 +94,3 @@ def _arrangement(studio: Studio, shown: ShownLook) -> Arrangement:
 
 def _lights(catalogue: Catalogue, link: StyleLink) -> tuple[OtherLight, ...]:
     return other_lights(light_of(link, Site.of(catalogue.studio.house.place)))
-
-
-def in_light(svg: str, light: Light) -> str:
-    """A drawing with each of its colours as it is seen in a light."""
-    return PAINT.sub(lambda paint: paint[0].replace(paint[1], seen(paint[1], light)), svg)

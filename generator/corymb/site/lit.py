@@ -1,7 +1,8 @@
 """What becomes of each colour of a drawn picture in the lights it can be shown in?
 
-The drawing is published once, and beside it a small table of its colours: the page puts others in
-their place when a light is asked for. Of the wall, the table and the vessel too.
+Of the wall, the table and the vessel too. A look's drawing is published once, and beside it a small
+table of its colours: the page puts others in their place when a light is asked for. A style link
+has its hours' light alone, and so a drawing of its own.
 """
 
 from __future__ import annotations
@@ -24,3 +25,8 @@ def colours_in_light(svg: str, lights: Mapping[str, Light]) -> str:
         for known_as, light in lights.items()
     }
     return json.dumps(table, separators=(",", ":"))
+
+
+def in_light(svg: str, light: Light) -> str:
+    """A drawing with each of its colours as it is seen in a light."""
+    return PAINT.sub(lambda paint: paint[0].replace(paint[1], seen(paint[1], light)), svg)

@@ -16,7 +16,7 @@ import corymb.trade.light
 from corymb.code_digest import code_digest
 from corymb.picture import draw, draw_stem
 from corymb.site import raster
-from corymb.site.kept import Kept
+from corymb.site.kept_pictures import Kept
 from corymb.site.lit import colours_in_light
 from corymb.site.pictured import arrangement_of, picture_stem
 from corymb.site.plans import drawn_plan, plan_drawing, plans_shown

@@ -6,7 +6,7 @@ import hashlib
 from collections.abc import Callable
 
 from corymb.site import raster
-from corymb.site.kept import Kept
+from corymb.site.kept_pictures import Kept
 from corymb.studio.models import Photo
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look

@@ -17,7 +17,7 @@ from corymb.site.book.styles import book_styles
 from corymb.site.markdown_text import Writer
 from corymb.site.one_file import one_file
 from corymb.site.pictures import Pictures
-from corymb.site.raster.kept import kept_raster
+from corymb.site.raster.kept_pixels import kept_raster
 from corymb.site.render import render
 from corymb.site.settings import SiteSettings
 from corymb.studio.studio import Studio

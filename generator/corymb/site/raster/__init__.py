@@ -1,6 +1,6 @@
 """Drawn pictures as pixels: share cards, and whatever takes no drawing."""
 
-from corymb.site.raster.kept import kept_raster, made_by
+from corymb.site.raster.kept_pixels import kept_raster, made_by
 from corymb.site.raster.pixels import raster_of
 from corymb.site.raster.share_card import share_card
 from corymb.site.raster.sheet import NotDrawnError
