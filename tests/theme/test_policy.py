@@ -7,6 +7,7 @@ from pathlib import Path
 
 import pytest
 
+from corymb.site.assets import STAFF_ALONE
 from tests.theme.sources import ALL_SCRIPTS, ALL_TEMPLATES, PARTIALS, SCRIPTS, TEMPLATES, name_of
 
 NOT_ALLOWED = {
@@ -76,3 +77,13 @@ def test_every_script_that_a_page_names_is_there_and_every_script_is_named() -> 
         for name in re.findall(r'from "\./([\w-]+)\.js"', file.read_text("utf-8"))
     }
     assert named | imported == {file.stem for file in SCRIPTS.glob("*.js")}
+
+
+def test_no_script_that_clients_get_needs_one_that_is_for_staff_alone() -> None:
+    imports = {
+        file.name: set(re.findall(r'from "\./([\w-]+\.js)"', file.read_text("utf-8")))
+        for file in ALL_SCRIPTS
+    }
+    assert set(STAFF_ALONE) <= set(imports)
+    needed = {name: imports[name] & set(STAFF_ALONE) for name in set(imports) - set(STAFF_ALONE)}
+    assert not any(needed.values()), needed

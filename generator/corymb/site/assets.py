@@ -16,7 +16,11 @@ ORDER = STYLES / "order.txt"
 PUBLISHED = "assets/theme"
 COMMENT = re.compile(r"/\*.*?\*/", re.DOTALL)
 LINE_END = re.compile(r"\s*\n\s*")
-STAFF_ALONE = ("offline.js", "kept-line.js", "ticks.js", "kept-ticks.js")
+STAFF_ALONE = (
+    *("offline.js", "offline-line.js", "ticks.js", "ticked.js", "store.js", "send.js"),
+    *("learning.js", "practice.js", "practised.js", "plan-lit.js", "clock.js"),
+    *("questions.js", "chosen.js", "record.js", "curve.js", "telling.js"),
+)
 """Scripts that no page for clients can have a use for."""
 
 

@@ -1,5 +1,5 @@
 // A clock that goes on over a reload and a locked screen: it keeps when it was started, not how often it ticked.
-import { forget, keep, kept } from "./kept.js";
+import { forget, keep, kept } from "./store.js";
 
 const MINUTE = 60_000;
 const STOPPED = { before: 0, since: null, begun: false };

@@ -1,7 +1,8 @@
 // The staff's site on a phone: has it kept for no signal, and offers a newer build. It takes https
 // or localhost; anywhere else, and where the site is served while it is written, nothing is kept
 // and nothing said.
-import { ROOT, remember, sayHowMuch } from "./kept-line.js";
+import { remember, sayHowMuch } from "./offline-line.js";
+import { ROOT } from "./store.js";
 
 const BREATH = 60_000; // milliseconds between two questions for a newer build
 

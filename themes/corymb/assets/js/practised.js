@@ -1,6 +1,6 @@
 // The record of one's practice: what was made, what was answered, which lessons are learnt. It is on this telephone
 // and nowhere else, and holds no name but what one writes oneself.
-import { forget, keep, kept } from "./kept.js";
+import { forget, keep, kept } from "./store.js";
 
 const [MADE, ANSWERS, LEARNT, FROM] = ["made", "answers", "learnt", "from"];
 

@@ -1,7 +1,7 @@
 // Ticks on a cut list or on bench sheets, kept on this phone: by the list's day or order and the
 // row's stem, not by its place, so that they outlast a new build. A row whose count has changed
 // since says so; where more are wanted now, it is only half ticked, and the rest is left.
-import { forget, noted, note, tidy } from "./kept-ticks.js";
+import { forget, noted, note, tidy } from "./ticked.js";
 import { _, plural } from "./words.js";
 
 const list = document.querySelector("[data-ticks]");

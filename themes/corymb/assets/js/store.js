@@ -1,9 +1,9 @@
 // What a telephone keeps for this site, a value under each name. Another site on the same host has names of its
 // own. Where nothing may be kept, as in a private window, all goes on as if nothing had been.
-const HERE = new URL("../../../", import.meta.url).pathname;
+export const ROOT = new URL("../../../", import.meta.url);
 
 function whole(name) {
-  return `corymb ${HERE} ${name}`;
+  return `corymb ${ROOT.pathname} ${name}`;
 }
 
 export function kept(name, otherwise) {

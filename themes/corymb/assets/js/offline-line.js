@@ -1,9 +1,9 @@
 // The line that says what this phone has kept for no signal, and as of when: the last moment at
 // which the host was asked for a newer build and had none, with all of this one here.
+import { keep, kept } from "./store.js";
 import { _ } from "./words.js";
 
-export const ROOT = new URL("../../../", import.meta.url);
-const KEPT_AT = `corymb-kept:${ROOT.pathname}`;
+const SINCE = "no signal";
 const lines = document.querySelectorAll("[data-kept]");
 
 function said(moment) {
@@ -14,14 +14,6 @@ function said(moment) {
   return new Intl.DateTimeFormat(document.documentElement.lang, clock).format(time);
 }
 
-function remembered() {
-  try {
-    return Number(localStorage.getItem(KEPT_AT));
-  } catch {
-    return 0;
-  }
-}
-
 function say(words) {
   for (const line of lines) {
     line.textContent = words;
@@ -29,16 +21,11 @@ function say(words) {
   }
 }
 
-export function remember() {
-  try {
-    localStorage.setItem(KEPT_AT, Date.now());
-  } catch {
-    // then the line says nothing of when
-  }
-}
+// Where nothing can be kept the line says nothing of when.
+export const remember = () => keep(SINCE, Date.now());
 
 export function sayHowMuch({ have, all }) {
-  const moment = remembered();
+  const moment = kept(SINCE, 0);
   if (have < all) say(_("Kept for no signal so far: {have} of {all} files", { have, all }));
   else if (moment) say(_("Kept for no signal: {when}", { when: said(moment) }));
   else say(_("Kept for no signal"));

@@ -1,6 +1,7 @@
 // Where ticks are kept: in the browser's own store on this phone, a list an entry, and in memory
 // alone where the browser allows no store. A list that nobody has ticked for six weeks is dropped.
-const ROOT = new URL("../../../", import.meta.url);
+import { ROOT } from "./store.js";
+
 const OURS = `corymb-ticks:${ROOT.pathname}:`;
 const SIX_WEEKS = 42 * 86_400_000; // milliseconds
 
