@@ -16,7 +16,7 @@ from corymb.site.raster.pixels import Kind, raster_of
 
 HERE = Path(__file__).parent
 MOST = 200
-"""Files: more than a book shows, and some 30 MB. Our own choice."""
+"""Pictures: more than a book shows. Our own choice."""
 KEY_LENGTH = 32
 
 
