@@ -34,6 +34,7 @@ SMOKE_BUSH = stem("smoke-bush", 7, "leaf-spray", "foliage", "4a2630 70 6b3a3a 30
 FIR = stem("silver-fir", 4, "needle-spray", "foliage", "3f5b46 70 8fa39a 30", 16, 34)
 FLAG = stem("flag-leaf", 5, "blade", "line", "6b8a5a 70 84a068 30", 7, 46)
 HIPS = stem("rosehip", 7, "berry", "filler", "b03a2a 100", 4)
+IRIS = stem("iris-plum", 3, "iris", "line", "3f2147 80 6b4a86 15 d6a13c 5", 11)
 LILY = stem("lily-white", 3, "trumpet", "focal", "f7f5ef 90 c5d19a 6 d9a83a 4", 12)
 AMARANTH = stem("amaranth-red", 2, "tassel", "foliage", "7b1736 85 a84a62 15", 5, 34)
 DOGWOOD = stem("dogwood-red", 5, "twig", "line", "9c2b2e 100", 5, 60)
@@ -59,6 +60,7 @@ BY_FORM = {
         HIPS,
         POPPY_HEAD,
         LILY,
+        IRIS,
         AMARANTH,
         DOGWOOD,
     )
@@ -84,7 +86,7 @@ ARRANGEMENTS = {
         ),
         Arrangement(
             "christening-bowl", "table-centre", Vessel("bowl"), 40, 24,
-            (TULIP, BLUEBELL, COSMOS, SMOKE_BUSH), "e4ebe6",
+            (TULIP, BLUEBELL, COSMOS, SMOKE_BUSH, IRIS), "e4ebe6",
         ),
         Arrangement(
             "rooks-wing-hand-tie", "bridal-hand-tie", Vessel("hand"), 38, 52,

@@ -48,7 +48,7 @@ def test_a_face_is_as_wide_as_the_stem_says(form: str, across_cm: float) -> None
 
 
 @pytest.mark.parametrize("across_cm", FACE_SIZES)
-@pytest.mark.parametrize("form", ["cup", "berry", "pod"])
+@pytest.mark.parametrize("form", ["cup", "iris", "berry", "pod"])
 def test_a_head_seen_from_the_side_is_as_wide_as_the_stem_says(form: str, across_cm: float) -> None:
     for roll in range(3):
         assert drawn(form, across_cm, across_cm, roll=roll).box.width / CM == pytest.approx(

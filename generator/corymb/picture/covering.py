@@ -20,6 +20,7 @@ PAPER = {
     "spike": 0.77,
     "cluster": 0.74,
     "cup": 1.0,
+    "iris": 0.86,
     "trumpet": 0.7,
     "bell": 0.3,
     "plume": 0.42,

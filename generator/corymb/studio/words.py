@@ -17,6 +17,7 @@ FORMS = (
     "spike",
     "cluster",
     "cup",
+    "iris",
     "trumpet",
     "bell",
     "plume",

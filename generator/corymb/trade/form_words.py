@@ -17,6 +17,7 @@ def form_words() -> Mapping[str, str]:
         "spike": pgettext("form", "spike"),
         "cluster": pgettext("form", "cluster"),
         "cup": pgettext("form", "cup"),
+        "iris": pgettext("form", "iris"),
         "trumpet": pgettext("form", "trumpet"),
         "bell": pgettext("form", "bell"),
         "plume": pgettext("form", "plume"),

@@ -19,6 +19,7 @@ def conditioned(hours: int) -> dict[str, Any]:
 
 OF: dict[str, tuple[dict[str, Any], str]] = {
     "a dahlia": ({"form": "rosette"}, "flowers"),
+    "an iris": ({"form": "iris", "use": "line"}, "flowers"),
     "a foxglove": ({"form": "spike", "use": "line", **LONG}, "flowers"),
     "lilac": ({"form": "plume", "use": "focal", **LONG, **conditioned(10)}, "flowers"),
     "lady's mantle": ({"form": "plume", "use": "filler", **LONG, **conditioned(6)}, "flowers"),

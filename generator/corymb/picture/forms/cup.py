@@ -1,4 +1,4 @@
-"""Tulip, poppy, anemone, hellebore: a cup seen from the side, open enough to look in."""
+"""Tulip, poppy, anemone, camellia: a cup seen from the side, open enough to look in."""
 
 from corymb.picture.colour import shade
 from corymb.picture.forms.base import Drawn, Head, Sheet, varied

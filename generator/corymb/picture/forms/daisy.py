@@ -1,4 +1,4 @@
-"""Cosmos, rudbeckia, daisy, sunflower: one skirt of petals about a raised disc."""
+"""Cosmos, rudbeckia, hellebore, sunflower: one skirt of petals about a raised disc."""
 
 import math
 

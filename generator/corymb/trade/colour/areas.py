@@ -25,6 +25,7 @@ FILLED = {
     "spike": 0.7,
     "cluster": 0.8,
     "cup": 0.9,
+    "iris": 0.9,
     "trumpet": 0.7,
     "bell": 0.6,
     "plume": 0.4,

@@ -30,7 +30,7 @@ LONG_ENOUGH_DAYS = 14
 """Days that a stem keeps beyond these make it no better: no piece is kept for longer."""
 
 KIN_FORMS = (
-    ("rosette", "cup", "trumpet", "daisy"),
+    ("rosette", "cup", "iris", "trumpet", "daisy"),
     ("spike", "plume", "bell"),
     ("umbel", "cluster", "globe"),
     ("berry", "pod"),

@@ -13,7 +13,18 @@ FLOWERS, GRASSES_AND_LEAVES, BARE_WOOD = "flowers", "grasses and leaves", "bare 
 FRUIT, HANGING = "fruit", "hanging"
 
 FAMILIES: dict[str, tuple[str, ...]] = {
-    FLOWERS: ("rosette", "cup", "trumpet", "daisy", "umbel", "globe", "spike", "cluster", "bell"),
+    FLOWERS: (
+        "rosette",
+        "cup",
+        "iris",
+        "trumpet",
+        "daisy",
+        "umbel",
+        "globe",
+        "spike",
+        "cluster",
+        "bell",
+    ),
     GRASSES_AND_LEAVES: ("plume", "blade", "leaf-spray", "needle-spray"),
     BARE_WOOD: ("twig",),
     FRUIT: ("berry", "pod"),
