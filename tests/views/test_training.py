@@ -9,6 +9,7 @@ import pytest
 from corymb.trade.questions import gloves
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.hazards import AT_THE_BENCH
+from corymb.views.compose.orders.cut_words import careful_words
 from corymb.views.compose.training.expected import expected_view
 from corymb.views.compose.training.path import learnt_from, learnt_looks, path_view
 from corymb.views.compose.training.practice import practice_view
@@ -112,5 +113,6 @@ def test_no_reason_calls_a_plant_safe() -> None:
 
 
 @pytest.mark.parametrize("hazard", [*gloves.GLOVES, *gloves.NO_HARM_TO_HANDS])
-def test_a_bench_sheet_asks_for_gloves_where_a_question_says_so(hazard: str) -> None:
+def test_bench_sheets_and_cut_lists_ask_for_gloves_where_a_question_says_so(hazard: str) -> None:
     assert ("gloves" in AT_THE_BENCH[hazard].casefold()) is (hazard in gloves.GLOVES)
+    assert any("gloves" in words for words in careful_words([hazard])) is (hazard in gloves.GLOVES)

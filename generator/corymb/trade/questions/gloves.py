@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import islice
 
+from corymb.studio.models import Stem
 from corymb.trade.questions.question import Known, Question, dealt, put
 
 KIND = "gloves"
@@ -31,7 +32,7 @@ def questions(known: Known) -> Iterator[Question]:
     for style_id in known.styles:
         seed = f"{KIND} {style_id}"
         stems = dealt(known.of_style(style_id), seed)
-        gloved = [each for each in stems if wants_gloves(known, each)]
+        gloved = [each for each in stems if wants_gloves(known.stems[each])]
         others = [each for each in stems if harms_no_hand(known, each)]
         elsewhere = (each for each in dealt(known.stems, seed) if harms_no_hand(known, each))
         others += (each for each in elsewhere if each not in others)
@@ -40,9 +41,9 @@ def questions(known: Known) -> Iterator[Question]:
             yield from put(KIND, style_id, "", (), right, wrong)
 
 
-def wants_gloves(known: Known, stem: str) -> bool:
+def wants_gloves(stem: Stem) -> bool:
     """Whether a hazard of it asks for gloves."""
-    return any(hazard in GLOVES for hazard in known.stems[stem].hazards)
+    return any(hazard in GLOVES for hazard in stem.hazards)
 
 
 def harms_no_hand(known: Known, stem: str) -> bool:

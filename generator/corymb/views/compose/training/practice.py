@@ -10,7 +10,7 @@ from corymb.trade.changes import LookLine
 from corymb.trade.load.kinds import bucket_for
 from corymb.trade.looks import Look, name_of
 from corymb.trade.orders.gets import bucket_kinds
-from corymb.trade.questions.gloves import GLOVES
+from corymb.trade.questions.gloves import wants_gloves
 from corymb.trade.step_notes import plants_named
 from corymb.trade.training.step_stems import stems_in
 from corymb.views.compose import addresses
@@ -31,7 +31,7 @@ def practice_view(catalogue: Catalogue, look: Look) -> PracticeView:
     recipe = catalogue.studio.recipes[look.recipe]
     words = Words.of(catalogue.studio, look)
     stems = [catalogue.stem(line.stem) for line in look.lines]
-    gloved = [stem for stem in stems if any(hazard in GLOVES for hazard in stem.hazards)]
+    gloved = filter(wants_gloves, stems)
     return PracticeView(
         id=look.id,
         recipe_id=recipe.id,
