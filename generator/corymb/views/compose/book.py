@@ -23,7 +23,6 @@ from corymb.views.book import (
     BookRole,
     BookStem,
     BookView,
-    PageNumber,
 )
 from corymb.views.compose.bench import bench_view
 from corymb.views.compose.catalogue import Catalogue
@@ -71,9 +70,8 @@ def book_view(
     catalogue: Catalogue,
     prose: Mapping[str, Prose],
     styles: Collection[str] = (),
-    numbers: Mapping[str, int] | None = None,
 ) -> BookView:
-    """The book; `prose` are its lessons, by id, and `numbers` the pages that a printing told."""
+    """The book before any printing has told its pages; `prose` are its lessons, by id."""
     recipes = recipes_in(catalogue, styles)
     lessons = [each for each in lessons_in(catalogue, recipes) if each.id in prose]
     known = {each.id for each in lessons}
@@ -95,7 +93,7 @@ def book_view(
         lessons=tuple(_lesson(catalogue, each, prose[each.id]) for each in lessons),
         index_anchor=INDEX,
         index=tuple(_index(catalogue, recipes)),
-        numbers=tuple(PageNumber(anchor, page) for anchor, page in (numbers or {}).items()),
+        numbers=(),
     )
 
 
