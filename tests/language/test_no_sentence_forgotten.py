@@ -58,6 +58,7 @@ LOOKED_AT = {
     "endswith",
     "removeprefix",
     "removesuffix",
+    "compile",
     "replace",
 }
 """Calls that look into a text for what they are given."""
@@ -215,6 +216,7 @@ def test_every_sentence_for_a_page_can_be_translated(module: str) -> None:
         ('Fact(value, noted("grown"))', []),
         ('{"grown": 1}["grown"]', []),
         ('raise ValueError("nobody is there")', []),
+        ('LENGTH = re.compile(r"(inches|feet)")', []),
         ('state == "not then" or state in ("none", "swaps at most")', []),
         ('frame("orders.html", f"orders/{id}-bench.html#line")', []),
         ('{"@type": "Florist", "name": "Flowers"}', ["Flowers"]),
