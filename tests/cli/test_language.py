@@ -7,9 +7,9 @@ from pathlib import Path
 
 import pytest
 
-from corymb.language import locales, messages, spoken
-from corymb.language.messages import messages_of
+from corymb.language import spoken
 from tests.cli.conftest import Run, change
+from tests.language.made_up import made_up
 
 GERMAN = """
 msgid ""
@@ -24,18 +24,10 @@ msgstr "Woche {week}, {days}"
 
 
 @pytest.fixture(autouse=True)
-def _with_some_german(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+def _with_some_german(tmp_path: Path) -> Iterator[None]:
     (tmp_path / "said").mkdir()
-    (tmp_path / "said" / "de.po").write_text(GERMAN, "utf-8")
-    monkeypatch.setattr(messages, "FOLDER", tmp_path / "said")
-    _forget()
-    yield
-    _forget()
-
-
-def _forget() -> None:
-    messages_of.cache_clear()
-    locales._locale_of.cache_clear()
+    with made_up(tmp_path / "said", de=GERMAN):
+        yield
 
 
 def test_a_report_is_in_the_studios_language_and_an_error_in_english(

@@ -11,11 +11,11 @@ from pathlib import Path
 
 import pytest
 
-from corymb.language import in_language, locales, messages
-from corymb.language.messages import messages_of
+from corymb.language import in_language, locales
 from corymb.studio.values.dates import IsoWeek
 from corymb.views.compose.week_words import week_words
 from corymb.views.compose.wording import spans_of
+from tests.language.made_up import made_up
 
 HEADER = 'msgid ""\nmsgstr "Content-Type: text/plain; charset=UTF-8\\n"\n'
 GERMAN = """
@@ -37,16 +37,10 @@ WEDNESDAY = date(2026, 9, 16)
 
 
 @pytest.fixture(autouse=True)
-def _with_sentences(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
-    for language in ("de", "fr", "pl", "es", "hu"):
-        said = HEADER + (GERMAN if language == "de" else "")
-        (tmp_path / f"{language}.po").write_text(said, "utf-8")
-    monkeypatch.setattr(messages, "FOLDER", tmp_path)
-    messages_of.cache_clear()
-    locales._locale_of.cache_clear()
-    yield
-    messages_of.cache_clear()
-    locales._locale_of.cache_clear()
+def _with_sentences(tmp_path: Path) -> Iterator[None]:
+    others = dict.fromkeys(("fr", "pl", "es", "hu"), HEADER)
+    with made_up(tmp_path, de=HEADER + GERMAN, **others):
+        yield
 
 
 @pytest.mark.parametrize(

@@ -10,9 +10,9 @@ from pathlib import Path
 import pytest
 from babel.core import Locale
 
-from corymb.language import in_language, messages
-from corymb.language.messages import messages_of
+from corymb.language import in_language
 from corymb.site.script_words import MESSAGES, script_words, used_by_scripts
+from tests.language.made_up import made_up
 
 POLISH = """\
 msgid ""
@@ -36,12 +36,9 @@ msgstr[2] "{left} z {all} pasuje do tego."
 
 
 @pytest.fixture(autouse=True)
-def _polish(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
-    (tmp_path / "pl.po").write_text(POLISH, "utf-8")
-    monkeypatch.setattr(messages, "FOLDER", tmp_path)
-    messages_of.cache_clear()
-    yield
-    messages_of.cache_clear()
+def _polish(tmp_path: Path) -> Iterator[None]:
+    with made_up(tmp_path, pl=POLISH):
+        yield
 
 
 def published(tag: str) -> str:

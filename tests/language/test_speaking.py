@@ -7,9 +7,10 @@ from pathlib import Path
 
 import pytest
 
-from corymb.language import gettext, in_language, messages, ngettext, pgettext, spoken
-from corymb.language.messages import messages_digest, messages_of
+from corymb.language import gettext, in_language, ngettext, pgettext, spoken
+from corymb.language.messages import messages_digest
 from corymb.site.render import environment
+from tests.language.made_up import made_up
 
 POLISH = """\
 msgid ""
@@ -34,12 +35,9 @@ msgstr[2] "%(n)s łodyg"
 
 
 @pytest.fixture(autouse=True)
-def _polish(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
-    (tmp_path / "pl.po").write_text(POLISH, "utf-8")
-    monkeypatch.setattr(messages, "FOLDER", tmp_path)
-    messages_of.cache_clear()
-    yield
-    messages_of.cache_clear()
+def _polish(tmp_path: Path) -> Iterator[None]:
+    with made_up(tmp_path, pl=POLISH):
+        yield
 
 
 @pytest.mark.parametrize(
