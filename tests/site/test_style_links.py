@@ -11,8 +11,8 @@ from click.testing import CliRunner
 
 from corymb.cli import main
 from corymb.site.build import build_sites
-from corymb.site.link_file import link_file
 from corymb.site.settings import read_settings
+from corymb.site.style_link_file import link_file
 from corymb.studio.load import read_studio
 from corymb.views.pieces import AUDIENCES
 from tests.cli.conftest import ANSWERS, words

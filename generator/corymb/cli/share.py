@@ -16,8 +16,8 @@ from corymb.language import gettext as _
 from corymb.language import in_language
 from corymb.photos import PhotoError
 from corymb.photos.whole_files import write_whole
-from corymb.site.link_file import link_file
 from corymb.site.one_file import TooLargeError
+from corymb.site.style_link_file import link_file
 from corymb.studio.models import StyleLink
 from corymb.studio.models.link import fresh_code
 from corymb.studio.new_links import STANDS

@@ -11,7 +11,6 @@ from corymb.site import assets, finding
 from corymb.site.bench_pictures import draw_for_benches
 from corymb.site.calendars import calendar_files
 from corymb.site.link_check import DeadLink, dead_links
-from corymb.site.link_pictures import draw_for_links, drawings_of
 from corymb.site.markdown_text import Writer
 from corymb.site.offline import offline_files
 from corymb.site.pages import Making, Page, all_pages
@@ -19,6 +18,7 @@ from corymb.site.pictures import Pictures
 from corymb.site.render import render
 from corymb.site.script_words import script_words
 from corymb.site.settings import SiteSettings
+from corymb.site.style_link_pictures import draw_for_links, drawings_of
 from corymb.site.tables import csv_file
 from corymb.studio.models import Photo
 from corymb.views.compose import addresses

@@ -16,7 +16,6 @@ from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
 from corymb.picture import draw
 from corymb.site import assets
 from corymb.site.kept_pictures import Kept
-from corymb.site.link_pictures import draw_for_link, drawings_of, kept_for_links
 from corymb.site.markdown_text import Writer
 from corymb.site.one_file import one_file
 from corymb.site.pages.links import link_page
@@ -26,6 +25,7 @@ from corymb.site.pictures import DRAWS
 from corymb.site.render import render
 from corymb.site.script_words import script_words
 from corymb.site.settings import SiteSettings
+from corymb.site.style_link_pictures import draw_for_link, drawings_of, kept_for_links
 from corymb.studio.models import Photo, Recipe
 from corymb.studio.models.link import StyleLink
 from corymb.studio.photographs import photo_path
