@@ -14,7 +14,7 @@ from corymb.language import noted
 from corymb.studio.models import ColourThresholds
 from corymb.trade.colour.tally import Measures
 
-ROUNDING = 1e-9
+ROUNDING = 1e-9  # what a figure on its limit may be off by
 
 BEHIND = noted("cloth or wall behind")
 

@@ -6,6 +6,7 @@ from collections.abc import Iterable
 from decimal import ROUND_CEILING, Decimal
 
 MOST_STEPS = 4
+"""As many as are taken in at one look: our own choice, no source."""
 ROUND = tuple(map(Decimal, ("1", "1.5", "2", "2.5", "3", "4", "5", "6", "8", "10")))
 """What an amount begins with that people name when they say how much they would spend: our own
 choice, no source."""

@@ -32,6 +32,7 @@ DRAWN_MM = 116
 """No drawing is longer on paper, so that there is room beside it on A4."""
 
 SCALES = (5, 10, 15, 20, 25, 30, 40, 50, 100)
+"""So many times smaller than it is: round numbers, as on a plan."""
 
 TOOLS = noted("Snips, a cloth, a watering can, a sheet for the floor and a sack for what comes off")
 """Common practice, no source."""
