@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from corymb.site.book import chromium
+from corymb.site.book import chromium, made
 from tests.cli.conftest import Run
 
 BY_HAND = "with --html book.html, and print that from any browser."
@@ -37,6 +37,16 @@ def test_the_staffs_book_says_that_it_stays_in_the_house(studio: Path, run: Run)
     assert "Costs and notes are in it: keep it in the house." in said.output
     page = (studio / "out" / "b.html").read_text("utf-8")
     assert "What it costs us" in page and "size: A5" in page
+
+
+def test_a_book_too_large_for_one_file_says_how_to_part_it(
+    studio: Path, run: Run, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(made, "MOST_BYTES", 1000)
+    said = run("book", "--html", "book.html")
+    assert said.exit_code == 1
+    assert "too large for one file: write some chapters at a time, with --style." in said.output
+    assert not (studio / "book.html").exists()
 
 
 def test_without_a_browser_it_says_how_to_print_by_hand(

@@ -25,6 +25,7 @@ from corymb.site.book import (
     find_browser,
     printed_book,
 )
+from corymb.site.one_file import TooLargeError
 from corymb.site.pictures import draw_all
 from corymb.site.settings import SiteSettings
 from corymb.studio.saying import counted
@@ -33,6 +34,7 @@ from corymb.studio.suggest import did_you_mean
 from corymb.views.pieces import AUDIENCES, Audience
 
 BY_HAND = "Or write the book as one file, with --html book.html, and print that from any browser."
+TOO_LARGE = "The book is too large for one file: write some chapters at a time, with --style."
 
 
 @click.command()
@@ -102,6 +104,8 @@ def book(
     except (BrowserError, NothingInBookError) as error:
         hint = f" {BY_HAND}" if isinstance(error, BrowserError) else ""
         raise click.ClickException(f"{error}{hint}") from error
+    except TooLargeError as error:
+        raise click.ClickException(TOO_LARGE) from error
     finally:
         progress.end()
     file.parent.mkdir(parents=True, exist_ok=True)

@@ -86,7 +86,7 @@ class Book:
 
     @property
     def one_file(self) -> bytes:
-        """The book as one file, for a browser to print by hand."""
+        """The book as one file, for a browser to print by hand. Raises TooLargeError."""
         return one_file(PAGE, self.files, MOST_BYTES)
 
     @cached_property
@@ -114,7 +114,10 @@ def book_of(
         sizes=pictures.sizes,
     )
     if not recipes_in(catalogue, asked.styles):
-        raise NothingInBookError("There is no recipe for this book yet, so there is none to print.")
+        raise NothingInBookError(
+            "There is no recipe for this book yet: begin one with `corymb new recipe`, or take "
+            "`draft` out of one that is ready."
+        )
     with in_language(studio.house.language):
         view = book_view(catalogue, _prose(catalogue, settings, asked), asked.styles)
         heads = [chapter.name for chapter in view.chapters]
