@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
+from functools import partial
 from pathlib import Path
 
 import corymb.picture
@@ -92,14 +93,14 @@ def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
     for done, (recipe, look) in enumerate(looks, 1):
         arrangement = arrangement_of(recipe, look, studio.stems, studio.house.lengths_in)
         href = addresses.of_drawing(look)
-        svg = kept.or_drawn(repr(arrangement), lambda a=arrangement: draw(a))  # type: ignore[misc]
+        svg = kept.or_drawn(repr(arrangement), partial(draw, arrangement))
         pictures.drawn[href] = svg
         pictures.lit[addresses.of_colours_in_light(look)] = _in_other_lights(kept, svg)
         drawing = Drawing(href, *sheet_size(svg))
         if needs_card(studio, look):
             drawing = _with_pixels(kept, pictures, look, drawing, svg)
         pictures.drawings[look.id] = drawing
-        plan = kept.or_drawn(f"plan {arrangement}", lambda a=arrangement: drawn_plan(a))  # type: ignore[misc]
+        plan = kept.or_drawn(f"plan {arrangement}", partial(drawn_plan, arrangement))
         pictures.drawn[addresses.of_plan(look)] = plan
         pictures.plans[look.id] = plan_drawing(look, arrangement, sheet_size(plan))
         if recipe.sizes and not look.variant:
@@ -108,7 +109,7 @@ def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
     for done, (stem_id, stem) in enumerate(studio.stems.items(), len(looks) + 1):
         alone = picture_stem(stem_id, stem)
         href = addresses.of_head(stem_id)
-        pictures.drawn[href] = kept.or_drawn(repr(alone), lambda a=alone: draw_stem(a))  # type: ignore[misc]
+        pictures.drawn[href] = kept.or_drawn(repr(alone), partial(draw_stem, alone))
         pictures.heads[stem_id] = href
         progress("pictures", done, whole)
     kept.forget_the_rest()
