@@ -91,7 +91,7 @@ def test_a_hazard_that_a_style_leaves_out_is_named_at_every_build(studio: Path, 
         "content/recipes/posy/kitchen-jug.yml:16:7: advice: ‘cornflower-blue’ has a hazard that "
         "posies leave out: heart poison."
     )
-    assert last.endswith("pieces of advice: `corymb check` shows it.")
+    assert last.endswith("pieces of advice: `corymb check` shows them.")
 
 
 @pytest.mark.parametrize(

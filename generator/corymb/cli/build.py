@@ -82,4 +82,5 @@ def tell_built(report: BuildReport, settings: SiteSettings, seconds: float) -> N
     photos = counted(report.photos, "photo", "photos")
     click.echo(f"{photos} and {counted(report.pictures, 'picture', 'pictures')}, {seconds:.1f} s.")
     if advice:
-        click.echo(f"{sum_of(advice)}: `corymb check` shows it.")
+        them = "it" if len(advice) == 1 else "them"
+        click.echo(f"{sum_of(advice)}: `corymb check` shows {them}.")

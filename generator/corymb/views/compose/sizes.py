@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 from corymb.language import gettext as _
 from corymb.studio.models import Recipe, StudioFile
 from corymb.trade.known_object import known_line_cm
@@ -18,8 +20,14 @@ WHOLE_FROM_CM = 10  # what is smaller is told in halves
 
 
 def in_order(recipe: Recipe, look: Look) -> list[str]:
-    """The sizes of a recipe, the regular one with them, from few stems to many."""
-    return sorted((REGULAR, *recipe.sizes), key=lambda size: sum(_counts(recipe, look, size)))
+    """The sizes of a recipe, the regular one with them, from few stems to many.
+
+    Of two with as many stems the smaller one comes first.
+    """
+    return sorted(
+        (REGULAR, *recipe.sizes),
+        key=lambda size: (sum(_counts(recipe, look, size)), _factor(recipe, size)),
+    )
 
 
 def size_views(recipe: Recipe, look: Look, house: StudioFile) -> tuple[SizeView, ...]:
@@ -70,3 +78,8 @@ def told_cm(cm: float, size: str) -> float:
 
 def _counts(recipe: Recipe, look: Look, size: str) -> list[int]:
     return sized(look, recipe.sizes.get(size))
+
+
+def _factor(recipe: Recipe, size: str) -> Decimal:
+    scale = recipe.sizes.get(size)
+    return scale.factor if scale else Decimal(1)
