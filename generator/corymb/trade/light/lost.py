@@ -63,8 +63,6 @@ class Lost:
     """The largest colours first."""
     sunk: tuple[str, ...]
     """Dark colours that sink, by name, largest first."""
-    sunk_share: float
-    """How much of what is seen they take, 0 to 1."""
     strengthen: str
     """`light`, `depth`, or nothing."""
     bearers: tuple[str, ...]
@@ -93,14 +91,12 @@ def lost_in(
     colours = _noticed(whole, light)
     pairs = tuple(_pairs(colours))
     sunk = [c for c in colours if light.dim and c.lightness < SINKS_BELOW]
-    share = sum(colour.share for colour in sunk)
     end = _end(light, pairs, colours, bool(sunk))
     bearers = tuple(_bearers(whole, end))
     return Lost(
         light,
         pairs,
         tuple(colour.name for colour in sunk),
-        share,
         end,
         bearers,
         _words(
