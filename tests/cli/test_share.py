@@ -50,6 +50,15 @@ def test_a_style_link_becomes_its_page_and_ends_on_its_last_day(studio: Path, ru
     assert code not in page
 
 
+def test_who_shares_a_link_that_is_over_is_told(studio: Path, run: Run) -> None:
+    assert run("link", "kitchen-jug", "--for", "2027-07-24", "--id", "orla").exit_code == 0
+    file = studio / "content" / "links" / "orla.yml"
+    past = file.read_text("utf-8").replace("2027-", "2021-")
+    file.write_text(past, "utf-8")
+    told = run("share", "orla").output.splitlines()[1]
+    assert told.startswith("Its last day, Saturday 14 August 2021, has gone by")
+
+
 def test_the_same_file_comes_twice(studio: Path, run: Run) -> None:
     once = written(run, "kitchen-jug", "--for", "2027-07-17")
     assert written(run, "kitchen-jug", "--for", "2027-07-17") == once

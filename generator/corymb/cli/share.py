@@ -74,6 +74,12 @@ def share(what: str, out: Path | None, day: str | None, config: Path | None) -> 
     file.parent.mkdir(parents=True, exist_ok=True)
     write_whole(file, data)
     click.echo(f"Written: {path_from_here(file)} ({round(len(data) / 1000)} kB)")
+    if link is not None and link.expires < date.today():
+        click.echo(
+            f"Its last day, {long_day(link.expires)}, has gone by: whoever opens it reads that it "
+            "is over. Give it a later `expires`."
+        )
+        return
     click.echo(f"As it will be on {long_day(page.date)}. Attach it to a mail or a message.")
 
 
