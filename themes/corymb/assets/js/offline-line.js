@@ -3,7 +3,7 @@
 import { keep, kept } from "./store.js";
 import { _ } from "./words.js";
 
-const SINCE = "no signal";
+const SINCE = "kept-since";
 const lines = document.querySelectorAll("[data-kept]");
 
 function said(moment) {
