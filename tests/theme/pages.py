@@ -85,7 +85,6 @@ def rendered_view(
 ) -> str:
     """A view on its page, in a frame whose every text is `text`."""
     site = replace(filled(frame.SiteFrame, text, empty=empty), audience=audience, language="en-IE")
-    page = replace(
-        filled(frame.PageFrame, text, empty=empty), path="arrangements/here.html", template=template
-    )
+    path = template if template == "404.html" else "arrangements/here.html"
+    page = replace(filled(frame.PageFrame, text, empty=empty), path=path, template=template)
     return render(site, page, view).decode()
