@@ -91,7 +91,6 @@ class BenchSheet:
             len(self.careful) > MOST_CAUTIONS
         )
 
-
     @property
     def full(self) -> bool:
         """Whether there is so much to be careful of that the paper has no room for the picture."""
