@@ -93,12 +93,14 @@ def test_a_note_comes_out_as_it_went_in(studio: Path, run: Run, note: str) -> No
         (["kitchen-jog"], "There is no recipe called ‘kitchen-jog’. Did you mean ‘kitchen-jug’?"),
         (["kitchen-jug, smal"], "has no variant or size called ‘smal’. Did you mean ‘small’?"),
         (["kitchen-jug, , small"], "‘kitchen-jug, , small’: "),
+        (["kitchen-jug small"], 'Put a comma behind the recipe: "kitchen-jug, small".'),
+        (["Kitchen", "jug"], 'Put a name of several words in quotes: "Kitchen jug", or write'),
         (
             ["kitchen-jug", "--expires", "2026-07-01"],
             "It would expire before Saturday 18 July 2026",
         ),
     ],
-    ids=["no such recipe", "no such size", "an empty word", "too short"],
+    ids=["no such recipe", "no such size", "an empty word", "no comma", "no quotes", "too short"],
 )
 def test_what_cannot_be_made_a_link_is_said_with_what_would_be_right(
     studio: Path, run: Run, words: list[str], says: str

@@ -26,7 +26,8 @@ def _look(studio: Studio, text: str) -> LinkItemText:
     try:
         asked = parse_link_item(f"{known}{comma}{rest}")
     except ValueError as error:
-        raise click.ClickException(f"‘{text}’: {error}") from error
+        told = _misspelt(studio, text) or f"‘{text}’: {error}"
+        raise click.ClickException(told) from error
     recipe = studio.recipes.get(asked.recipe)
     if recipe is None:
         there = f" There are {few_of(studio.recipes)}." if studio.recipes else " There are none."
@@ -34,6 +35,18 @@ def _look(studio: Studio, text: str) -> LinkItemText:
         raise click.ClickException(f"There is no recipe called ‘{asked.recipe}’.{guess}")
     _known_words(recipe, asked)
     return asked
+
+
+def _misspelt(studio: Studio, text: str) -> str:
+    """What to type where a comma or the quotes are missing; '' where it is something else."""
+    for recipe in studio.recipes.values():
+        for known in (recipe.id, recipe.name):
+            if text.casefold().startswith(f"{known.casefold()} "):
+                rest = text[len(known) :].strip()
+                return f'Put a comma behind the recipe: "{recipe.id}, {rest}".'
+        if recipe.name.casefold().startswith(f"{text.casefold()} "):
+            return f'Put a name of several words in quotes: "{recipe.name}", or write {recipe.id}.'
+    return ""
 
 
 def _known_words(recipe: Recipe, asked: LinkItemText) -> None:
