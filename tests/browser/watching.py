@@ -36,7 +36,9 @@ class Watch:
             self.faults.append(f"to another host: {request.url}")
 
     def _failed(self, request: Request) -> None:
-        self.faults.append(f"failed: {request.url} {request.failure}")
+        # Going on to the next page, a browser gives up what it still fetches for the last.
+        if request.failure != "net::ERR_ABORTED":
+            self.faults.append(f"failed: {request.url} {request.failure}")
 
     def _response(self, response: Response) -> None:
         if response.status >= 400 and not response.request.is_navigation_request():
