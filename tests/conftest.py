@@ -14,8 +14,8 @@ from hypothesis import settings as hypothesis_settings
 from playwright.sync_api import Browser, Playwright, sync_playwright
 
 from corymb.site.build import build_sites
-from corymb.site.settings import AUDIENCES, read_settings
-from corymb.views.pieces import Audience
+from corymb.site.settings import read_settings
+from corymb.views.pieces import AUDIENCES, Audience
 from tests.browser.chromium import start_chromium
 from tests.once import made_once
 from tests.serving import served

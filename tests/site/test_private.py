@@ -198,7 +198,7 @@ def test_no_secret_reaches_the_clients_book(planted: Planted) -> None:
             (folder / path.replace("/", "-")).write_bytes(data)
         there[audience] = {planted.secrets[each] for each in found_in(folder, planted.secrets)}
     assert there["clients"] == set()
-    for wanted in ("recipe: method", "recipe: notes", "technique: title", "bought"):
+    for wanted in ("recipe: method", "recipe: notes", "technique: title"):
         assert any(wanted in where for where in there["staff"]), wanted
 
 
