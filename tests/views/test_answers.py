@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.looks import Look
 from corymb.trade.season.best import Best
-from corymb.views.compose.answers import answer_view, cell_words, not_then, year_of
+from corymb.views.compose.answers import answer_view, cell_words, nearest_words, not_then, year_of
 from corymb.views.pieces import Audience
 from tests.views.making import best, catalogue_of, demo, swap
 from tests.views.making import year_of as made_up_year
@@ -129,6 +131,21 @@ def test_with_the_week_of_the_calendar_it_is_told_when_it_can_be_made_on_either_
     told = answer_view(CLIENTS, best(last + 1, JAR, "none", 0.0), JAR, week).nearest
     assert told.startswith(f"It can be made until week {last}, ")
     assert f", and again from week {first}, " in told and told.endswith(" 2027.")
+
+
+@pytest.mark.parametrize(
+    ("today", "told"),
+    [
+        pytest.param("2026-10-18", "It can be made until week 42", id="its last day"),
+        pytest.param("2026-10-19", "It can be made again from 12 July 2027.", id="the day after"),
+        pytest.param("2027-01-17", "It can be made again from 12 July 2027.", id="the week itself"),
+        pytest.param("2027-01-18", "It can be made until week 42", id="a week gone by"),
+    ],
+)
+def test_until_when_it_could_be_made_is_not_told_once_that_is_past(today: str, told: str) -> None:
+    bests = made_up_year([best(28, JAR), best(42, JAR)], best(1, JAR, "none", 0.0))
+    words = nearest_words(bests, IsoWeek(2027, 2), date.fromisoformat(today))
+    assert words.startswith(told)
 
 
 def test_what_is_lacking_is_that_of_the_look_that_can_be_made_next() -> None:

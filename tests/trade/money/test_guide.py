@@ -63,6 +63,7 @@ def priced(times: str) -> Price:
     [
         pytest.param("0.5", "15", id="half of 28 is 14, and up to 15"),
         pytest.param("2", "60", id="twice 28 is 56, and up to 60"),
+        pytest.param("0.95", "28", id="nearly 28 is not rounded up above it"),
     ],
 )
 def test_another_size_keeps_its_distance_from_what_was_told(times: str, asked: str) -> None:

@@ -8,6 +8,7 @@ from decimal import Decimal
 
 from corymb.studio.models import Recipe, Stem
 from corymb.studio.models.studio_file import Money
+from corymb.studio.values.money import PriceGuide
 from corymb.trade.money.costs import Needs, together
 from corymb.trade.money.from_recipe import (
     needs_of,
@@ -60,3 +61,17 @@ def asked_for(
         return asked
     price = price_of_piece(piece, recipes, stems, money)
     return asked_in_proportion(asked, regular, price, price_rule_of(money))
+
+
+def guide_in_size(
+    piece: Piece, recipes: Mapping[str, Recipe], stems: Mapping[str, Stem], money: Money
+) -> PriceGuide | None:
+    """The guide price that clients read for a piece: for another size, in proportion to its own."""
+    guide = piece.guide
+    if guide is None or piece == piece.regular:
+        return guide
+    regular, price = (
+        price_of_piece(each, recipes, stems, money) for each in (piece.regular, piece)
+    )
+    amount = asked_in_proportion(guide.amount, regular, price, price_rule_of(money))
+    return replace(guide, amount=amount)

@@ -10,8 +10,12 @@ it what the same piece works out at, and the difference. In a quote (house rule)
 
     asked = asked for the regular piece x worked out for this / worked out for the regular one
 
-  So a large piece is never cheaper than a regular one, whatever the guide price is.
+  So a large piece is never cheaper than a regular one, whatever the guide price is, and rounding
+  up never makes a small one dearer.
 - without a guide price the worked-out price stands.
+
+Clients read the guide price itself in proportion for another size, by the same rule, so that the
+sizes on one page or list belong together; what is asked in a quote is never below it.
 """
 
 from __future__ import annotations
@@ -54,5 +58,7 @@ def asked_in_proportion(asked: Decimal, regular: Price, piece: Price, rule: Pric
     if not regular.unrounded:
         return piece.shown
     places = rule.tax.places
-    asked = half_up(asked * piece.unrounded / regular.unrounded, places)
-    return half_up(up_to_multiple(asked, rule.round_to), places)
+    exact = half_up(asked * piece.unrounded / regular.unrounded, places)
+    rounded = half_up(up_to_multiple(exact, rule.round_to), places)
+    # A guide price needn't be a round one: what is no dearer to make stays no dearer.
+    return min(rounded, asked) if piece.unrounded <= regular.unrounded else rounded

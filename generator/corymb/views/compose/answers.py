@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Sequence
+from datetime import date
 
 from corymb.language import gettext as _
 from corymb.studio.values.dates import IsoWeek
@@ -23,7 +24,7 @@ from corymb.views.compose.images import images_of
 from corymb.views.compose.plants import names_of, plant_words
 from corymb.views.compose.states import words_of_states
 from corymb.views.compose.swaps import swap_view
-from corymb.views.compose.week_words import week_words
+from corymb.views.compose.week_words import day_words, week_words
 from corymb.views.compose.wording import sentence, spans_of
 from corymb.views.pieces import Link
 from corymb.views.season import AnswerView
@@ -41,8 +42,12 @@ def answer_view(
         image=images_of(catalogue, best.look) if can else None,
         swaps=tuple(swap_view(catalogue, swap) for swap in answer.swaps),
         blocks="" if can else sentence(why_not(catalogue, [answer])),
-        nearest="" if can or week is None else nearest_words(year_of(catalogue, best.look), week),
+        nearest="" if can or week is None else _nearest(catalogue, best.look, week),
     )
+
+
+def _nearest(catalogue: Catalogue, look: Look, week: IsoWeek) -> str:
+    return nearest_words(year_of(catalogue, look), week, catalogue.today)
 
 
 def year_of(catalogue: Catalogue, look: Look) -> tuple[Best, ...]:
@@ -129,14 +134,19 @@ def never_words(catalogue: Catalogue, bests: Sequence[Best]) -> str:
     return _("in no week of the year: {stems}").format(stems=", ".join(told))
 
 
-def nearest_words(bests: Sequence[Best], week: IsoWeek) -> str:
-    """When it can be made before a week in which it can't, and when again; '' for never."""
+def nearest_words(bests: Sequence[Best], week: IsoWeek, today: date | None = None) -> str:
+    """When it can be made before a week in which it can't, and when again; '' for never.
+
+    With the day of today nothing is told that is past, unless the week itself is.
+    """
     sides = _sides(bests, week)
     if sides is None:
         return ""
-    before, after = map(week_words, sides)
+    before, after = sides
+    if today and before.sunday() < today <= week.sunday():
+        return _("It can be made again from {day}.").format(day=day_words(after.monday()))
     told = _("It can be made until {before}, and again from {after}.")
-    return told.format(before=before, after=after)
+    return told.format(before=week_words(before), after=week_words(after))
 
 
 def answer_toward_next(catalogue: Catalogue, bests: Sequence[Best], week: IsoWeek) -> Answer:

@@ -9,7 +9,7 @@ from corymb.language import ngettext
 from corymb.studio.models.link import StyleLink
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.looks import Look, sized
-from corymb.trade.money.from_order import asked_for
+from corymb.trade.money.from_order import guide_in_size
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.orders.pieces import Piece
 from corymb.trade.season.sureness import SURE
@@ -34,7 +34,7 @@ from corymb.views.compose.plants import names_of
 from corymb.views.compose.sizes import told_cm
 from corymb.views.compose.swaps import swap_view
 from corymb.views.compose.trade_words import size_words, trade_word
-from corymb.views.compose.wording import money, price_guide, sentence
+from corymb.views.compose.wording import price_guide, sentence
 from corymb.views.links import LinkLine, LinkLook, ShownImage
 from corymb.views.pieces import Fact, PhotoView, PictureView
 
@@ -89,7 +89,7 @@ def _why_not(catalogue: Catalogue, shown: ShownLook, week: IsoWeek) -> str:
     if all(best.state == "none" for best in shown.year):
         return sentence(never_words(catalogue, shown.year))
     lacking = why_not(catalogue, [shown.year[cell_of(week) - 1].answer])
-    return f"{sentence(lacking)} {nearest_words(shown.year, week)}".strip()
+    return f"{sentence(lacking)} {nearest_words(shown.year, week, catalogue.today)}".strip()
 
 
 def _facts(catalogue: Catalogue, piece: Piece) -> Iterator[Fact]:
@@ -109,11 +109,8 @@ def _facts(catalogue: Catalogue, piece: Piece) -> Iterator[Fact]:
 def price_words(catalogue: Catalogue, piece: Piece) -> str:
     """The guide price in the size that is asked for; '' where none is written down."""
     studio = catalogue.studio
-    if piece.guide is None or piece.size == REGULAR:
-        return price_guide(piece.guide, studio.house)
-    amount = asked_for(piece, studio.recipes, studio.stems, studio.house.money)
-    words = money(amount, studio.house)
-    return _("from {price}").format(price=words) if piece.guide.from_ else words
+    guide = guide_in_size(piece, studio.recipes, studio.stems, studio.house.money)
+    return price_guide(guide, studio.house)
 
 
 def _lines(catalogue: Catalogue, piece: Piece) -> tuple[LinkLine, ...]:
