@@ -34,7 +34,7 @@ J   F   M    A   M    J   J   A    S   O   N    D
 ·························█████▒▒▒▒··················
 █ as pictured   ▒ with a variant   · not then
 As pictured: late June to late July.
-With a variant: early August to late August.
+With a variant: early to late August.
 
 Variants
   late-summer: Late summer. When the lady's mantle and the grass are over.

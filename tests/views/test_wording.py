@@ -16,7 +16,8 @@ from tests.site.test_demo_pages import CONTENT
 SPANS = {
     "one week": ({30}, "late July"),
     "a run": (set(range(28, 42)), "mid July to mid October"),
-    "two runs": ({23, 24, 40}, "early June to mid June and early October"),
+    "within a month": ({20, 21, 22}, "mid to late May"),
+    "two runs": ({23, 24, 40}, "early to mid June and early October"),
     "over the new year": ({50, 51, 52, 1, 2}, "mid December to mid January"),
     "all year": (set(range(1, 53)), "all year"),
     "never": (set(), ""),

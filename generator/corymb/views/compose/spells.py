@@ -19,7 +19,7 @@ from corymb.trade.season.watch import cell_of, year_from
 from corymb.views.compose.answers import answer_of, answer_view, never_words, why_not
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.trade_words import trade_word
-from corymb.views.compose.week_words import third_in, week_words, weeks_span
+from corymb.views.compose.week_words import thursday_of, week_words, weeks_span
 from corymb.views.compose.wording import all_year, sentence, span_words
 from corymb.views.season import SpellView
 
@@ -86,7 +86,7 @@ def _spell(
         lacks = why_not(catalogue, [answer_of(catalogue, best, look) for best in of_run])
         again = _("Again from {week}.").format(week=week_words(after[0]))
         answer = replace(answer, blocks=sentence(lacks), nearest=again)
-    when = all_year() if whole else span_words(third_in(run[0]), third_in(run[-1]))
+    when = all_year() if whole else span_words(thursday_of(run[0]), thursday_of(run[-1]))
     weeks = _("every week") if whole else weeks_span(run[0], run[-1])
     # A whole year has no start and no end of its own: told twice, what is less sure is within it.
     sure = sure_words(of_run * 2 if whole else of_run)

@@ -38,19 +38,19 @@ def days_span(first: date, last: date) -> str:
 
 def third_in(week: IsoWeek) -> str:
     """The part of the month its Thursday lies in: `early July`."""
-    return third_of_day(_thursday(week))
+    return third_of_day(thursday_of(week))
 
 
 def week_third(week: IsoWeek) -> str:
     """The same with the year: `early July 2027`."""
     # L10N: a part of a month and its year: early July 2027.
     told = _("{part} {year}")
-    return told.format(part=third_in(week), year=_thursday(week).year)
+    return told.format(part=third_in(week), year=thursday_of(week).year)
 
 
 def week_month(week: IsoWeek) -> str:
     """The month its Thursday lies in: `July 2027`. That day decides whose a week is (ISO 8601)."""
-    return month_of_year(_thursday(week))
+    return month_of_year(thursday_of(week))
 
 
 def day_words(day: date) -> str:
@@ -58,5 +58,6 @@ def day_words(day: date) -> str:
     return date_words(day)
 
 
-def _thursday(week: IsoWeek) -> date:
+def thursday_of(week: IsoWeek) -> date:
+    """The day that decides whose a week is."""
     return date.fromisocalendar(week.year, week.week, 4)

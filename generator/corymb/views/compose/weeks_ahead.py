@@ -19,7 +19,7 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.mending import lack_view
 from corymb.views.compose.season_note import season_note
 from corymb.views.compose.week_words import week_month, week_span, week_third, week_words
-from corymb.views.compose.wording import sentence, third_of
+from corymb.views.compose.wording import middle_of, part_of_month, sentence, third_of_day
 from corymb.views.pieces import Link
 from corymb.views.weeks_ahead import (
     LastChanceView,
@@ -113,10 +113,11 @@ def _spell(catalogue: Catalogue, spell: Spell) -> UncoveredSpell:
 def _when(weeks: Sequence[int]) -> str:
     if len(weeks) == len(WEEKS):
         return _("in any week of the year")
-    start, end = third_of(weeks[0]), third_of(weeks[-1])
-    if start == end:
+    first, last = middle_of(weeks[0]), middle_of(weeks[-1])
+    if part := part_of_month(first, last):
         # L10N: {part} is a part of a month: early July.
-        return _("in {part}").format(part=start)
+        return _("in {part}").format(part=part)
+    start, end = third_of_day(first), third_of_day(last)
     return pgettext("parts of the year", "from {first} to {last}").format(first=start, last=end)
 
 

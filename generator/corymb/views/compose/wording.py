@@ -91,12 +91,21 @@ def sentence(text: str) -> str:
 
 def third_of(week: int) -> str:
     """The part of the month a week falls in, in a plain year: `late July`."""
-    return third_of_day(date(COMMON_YEAR, 1, 1) + timedelta(days=thursday(week) - 1))
+    return third_of_day(middle_of(week))
 
 
 def third_of_day(day: date) -> str:
     """The part of the month a day falls in: `late July`."""
-    return third_words(min((day.day - 1) // 10, 2), day.month)
+    return third_words(_third(day), day.month)
+
+
+def _third(day: date) -> int:
+    return min((day.day - 1) // 10, 2)
+
+
+def middle_of(week: int) -> date:
+    """The day that decides for a week of a plain year."""
+    return date(COMMON_YEAR, 1, 1) + timedelta(days=thursday(week) - 1)
 
 
 def third_words(third: int, month: int) -> str:
@@ -106,11 +115,28 @@ def third_words(third: int, month: int) -> str:
     return thirds[third].format(month=month_in_date(month))
 
 
-def span_words(first: str, last: str) -> str:
-    """`early July to mid October`, or `late July` for two that are called the same."""
-    if first == last:
-        return first
-    return pgettext("parts of the year", "{first} to {last}").format(first=first, last=last)
+def span_words(first: date, last: date) -> str:
+    """`early July to mid October`; within one month as `part_of_month`."""
+    if part := part_of_month(first, last):
+        return part
+    start, end = third_of_day(first), third_of_day(last)
+    return pgettext("parts of the year", "{first} to {last}").format(first=start, last=end)
+
+
+def part_of_month(first: date, last: date) -> str:
+    """`late July`, or `mid to late May` with its month said once; '' for more than one month."""
+    thirds = _third(first), _third(last)
+    if first.month != last.month or thirds[0] > thirds[1]:
+        return ""
+    if thirds[0] == thirds[1]:
+        return third_of_day(first)
+    # L10N: {month} has the form that it has within a date: in Polish `lipca`.
+    within = {
+        (0, 1): _("early to mid {month}"),
+        (0, 2): _("early to late {month}"),
+        (1, 2): _("mid to late {month}"),
+    }
+    return within[thirds].format(month=month_in_date(first.month))
 
 
 def all_year() -> str:
@@ -124,5 +150,5 @@ def spans_of(weeks: frozenset[int]) -> str:
         return all_year()
     spans = []
     for first, last in runs_of(weeks):
-        spans.append(span_words(third_of(first), third_of(last)))
+        spans.append(span_words(middle_of(first), middle_of(last)))
     return and_list(dict.fromkeys(spans))
