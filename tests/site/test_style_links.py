@@ -141,6 +141,8 @@ def test_as_one_file_it_says_the_same_and_holds_nothing_private(studio: Path) ->
     assert alone.h1 is not None
     assert alone.h1.get_text().replace("’", "'") == f"For </title>{HOSTILE}"
     assert len(alone.find_all("script")) == 1
+    assert "Take care" in alone.get_text()
+    assert "is not known: keep" in alone.get_text()
     assert len(alone.find_all("img")) == 6
     assert PRIVATE.encode() not in data
     assert CODE.encode() not in data

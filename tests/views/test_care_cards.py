@@ -8,7 +8,8 @@ import pytest
 
 from corymb.studio.words import HAZARDS
 from corymb.trade.orders.due import Due
-from corymb.views.compose.care_cards import ON_A_SHEET, not_known, order_cards, style_cards
+from corymb.views.compose.care_cards import ON_A_SHEET, order_cards, style_cards
+from corymb.views.compose.hazards import not_known
 from corymb.views.compose.orders.cuts import with_papers
 from tests.views.making import catalogue_of, demo
 

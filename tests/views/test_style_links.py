@@ -77,6 +77,19 @@ def test_a_look_that_can_be_made_is_shown_as_pictured_with_price_and_how_long_it
     assert not any(line.in_place_of for line in look.lines)
 
 
+def test_silence_on_what_can_hurt_is_never_taken_for_safety() -> None:
+    studio = demo()
+    bare = {
+        known_as: stem.model_copy(update={"hazards": [], "caution": ""})
+        for known_as, stem in studio.stems.items()
+    }
+    for stems, begins in ((studio.stems, "Of the rest it is"), (bare, "Whether it can harm a pet")):
+        catalogue = catalogue_of(replace(studio, stems=stems))
+        view = style_link_view(catalogue, link("rooks-wing-hand-tie"), {})
+        assert bool(view.cautions) == (stems is not bare)
+        assert view.not_known.startswith(begins)
+
+
 def test_what_is_carried_stands_in_no_water() -> None:
     labels = [fact.label for fact in only(page("rooks-wing-hand-tie")).facts]
     assert "until the first fades" not in labels
@@ -107,6 +120,7 @@ def test_what_cannot_be_made_says_so_kindly_and_when_it_can_be() -> None:
     assert "It can be made until week" in look.why_not
     assert view.can == ()
     assert not view.cautions
+    assert not view.not_known
 
 
 def test_another_look_of_its_recipe_stands_in_for_one_that_cannot_be_made() -> None:
@@ -199,3 +213,5 @@ def test_staff_see_whom_a_link_is_for_and_what_its_page_cannot_show() -> None:
     assert standing.address == f"https://studio.example/links/{studio.links['one'].code}.html"
     assert [look.warns for look in standing.looks] == [True, True]
     assert over.day == "Saturday 20 September 2025"
+    first = next(each.id for each in catalogue_of(studio, "staff").recipes() if not each.draft)
+    assert view.command == f"corymb link {first} --for 2026-10-07"

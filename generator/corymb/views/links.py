@@ -87,6 +87,7 @@ class StyleLinkView:
     sure_means: tuple[Fact, ...]  # of the words used for what may change
     keeping: tuple[KeptAlike, ...]
     cautions: tuple[str, ...]
+    not_known: str  # that nobody should take silence for safety; '' where nothing can be made
     answer: AnswerMail
     answer_within: str  # '2 days', or ''
     last_day: str  # '10 October 2026'
@@ -127,4 +128,5 @@ class LinksView:
 
     standing: tuple[ListedLink, ...]
     over: tuple[ListedLink, ...]
+    command: str  # what makes another, to copy; '' while there is nothing to show
     has_host: bool  # whether it is known where the clients' site is opened

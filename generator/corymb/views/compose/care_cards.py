@@ -18,7 +18,7 @@ from corymb.views.care import CareCard, CareCardsView, CareSheet
 from corymb.views.compose.answers import look_name
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.durations import days_words
-from corymb.views.compose.hazards import plant_of, take_home
+from corymb.views.compose.hazards import not_known, plant_of, take_home
 from corymb.views.compose.images import picture_view
 from corymb.views.compose.link_look import IN_NO_WATER
 from corymb.views.compose.look_words import Words
@@ -90,15 +90,6 @@ def _card(
         lasts=" ".join(_lasts(style, stems)),
         cautions=cautions,
         not_known=not_known(bool(cautions)),
-    )
-
-
-def not_known(warned: bool) -> str:
-    """That nobody should take silence for safety."""
-    if warned:
-        return _("Of the rest it is not known: keep all of it out of reach of pets and children.")
-    return _(
-        "Whether it can harm a pet or a child that chews it is not known: keep it out of reach."
     )
 
 

@@ -89,6 +89,15 @@ def take_home(stems: Iterable[Stem], *, written: bool = True) -> tuple[str, ...]
     return _sentences(stems, AT_HOME, written=written)
 
 
+def not_known(warned: bool) -> str:
+    """That nobody should take silence for safety."""
+    if warned:
+        return _("Of the rest it is not known: keep all of it out of reach of pets and children.")
+    return _(
+        "Whether it can harm a pet or a child that chews it is not known: keep it out of reach."
+    )
+
+
 def at_the_bench(stems: Iterable[Stem]) -> tuple[str, ...]:
     """Cautions for whoever cuts and makes; empty when there is nothing to say."""
     return _sentences(stems, AT_THE_BENCH, written=True)

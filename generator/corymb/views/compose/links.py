@@ -17,7 +17,7 @@ from corymb.trade.style_links import ShownLook, light_of, shown_looks, stands
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue, Drawing
 from corymb.views.compose.durations import days_words
-from corymb.views.compose.hazards import take_home
+from corymb.views.compose.hazards import not_known, take_home
 from corymb.views.compose.images import images_of
 from corymb.views.compose.link_light import light_words, other_lights
 from corymb.views.compose.link_look import doubtful, link_look
@@ -54,6 +54,7 @@ class _Page:
         contact, day = catalogue.studio.house.contact, day_in_full(link.date)
         looks = tuple(self._look(shown) for shown in self.shown)
         spells = light_of(link, Site.of(catalogue.studio.house.place))
+        cautions = take_home(map(catalogue.stem, dict.fromkeys(self._stems_of(self.can))))
         return StyleLinkView(
             href=addresses.of_link(link.code),
             title=link.title,
@@ -67,9 +68,8 @@ class _Page:
             looks=looks,
             sure_means=self._sure_means(),
             keeping=self._keeping(),
-            cautions=take_home(
-                catalogue.stem(stem) for stem in dict.fromkeys(self._stems_of(self.can))
-            ),
+            cautions=cautions,
+            not_known=not_known(bool(cautions)) if self.can else "",
             answer=answer_mail(
                 contact.email, link, day, [look.chosen_words for look in looks if look.can]
             ),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 
 from corymb.language import gettext as _
 from corymb.studio.models.link import StyleLink
@@ -16,6 +16,9 @@ from corymb.views.compose.trade_words import size_words
 from corymb.views.compose.week_words import day_words
 from corymb.views.links import LinksView, ListedLink, ListedLook
 from corymb.views.pieces import Link
+
+AHEAD = timedelta(weeks=3)
+"""How far off the day of the sample is."""
 
 
 def links_view(catalogue: Catalogue, site_url: str) -> LinksView:
@@ -31,8 +34,15 @@ def links_view(catalogue: Catalogue, site_url: str) -> LinksView:
             for link in reversed(links)
             if not stands(link, today)
         ),
+        command=_command(catalogue),
         has_host=bool(site_url),
     )
+
+
+def _command(catalogue: Catalogue) -> str:
+    """What makes another link, of the first recipe that clients see and of a day to come."""
+    shown = next((recipe.id for recipe in catalogue.recipes() if not recipe.draft), "")
+    return f"corymb link {shown} --for {catalogue.today + AHEAD}" if shown else ""
 
 
 def _listed(catalogue: Catalogue, link: StyleLink, site_url: str, today: date) -> ListedLink:
