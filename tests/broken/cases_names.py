@@ -385,9 +385,22 @@ CASES = [
     case(
         "a style link that shows a draft",
         JAR,
+        "    price: from 30",
+        "    price: from 30\n    draft: yes",
+        advice(8, 5, "is a draft, so the client's page leaves it out.", LINK),
+    ),
+    case(
+        "a style link that shows nothing but drafts",
+        JAR,
         "draft: no",
         "draft: yes",
-        advice(7, 5, "‘Hedgerow jar’ is a draft, so the client's page leaves it out.", LINK),
-        advice(8, 5, "is a draft, so the client's page leaves it out.", LINK),
+        at(6, 1, "so its page would be empty: take `draft: yes` out of what is ready", LINK),
+    ),
+    case(
+        "a style link that is over, on whose day its looks couldn't be made",
+        LINK,
+        "date: 2026-09-19\nexpires: 2026-10-10",
+        "date: 2026-01-17\nexpires: 2026-02-07",
+        advice(5, 1, "This link is over since 2026-02-07; the file may go."),
     ),
 ]

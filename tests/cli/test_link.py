@@ -119,7 +119,24 @@ def test_a_link_that_nobody_would_see_is_not_made(studio: Path, run: Run) -> Non
 
 def test_what_cannot_be_made_then_is_told_at_once(studio: Path, run: Run) -> None:
     said = run("link", "kitchen-jug", "--for", "2027-01-16")
-    assert "  kitchen-jug: not then, and the page says so\n" in said.output
+    (told,) = (line for line in said.output.splitlines() if line.startswith("  kitchen-jug: "))
+    assert told.startswith("  kitchen-jug: Not then: nothing stands in for ")
+    assert " again from " in told
+    assert told.endswith(" The page says so.")
+
+
+def test_a_link_of_drafts_alone_is_not_made(studio: Path, run: Run) -> None:
+    recipe = studio / "content" / "recipes" / "posy" / "kitchen-jug.yml"
+    recipe.write_text(f"{recipe.read_text('utf-8')}\ndraft: yes\n", "utf-8")
+    said = run("link", "kitchen-jug", "--for", "2026-07-18")
+    assert said.exit_code == 1
+    assert "‘kitchen-jug’ is a draft, which no client sees, so the page would be" in said.output
+    assert not (studio / "content" / "links").exists()
+    said = run("link", "kitchen-jug", "market-bunch", "--for", "2026-07-18")
+    assert "  kitchen-jug: a draft, so the client's page leaves it out\n" in said.output
+    refused = run("share", "kitchen-jug")
+    assert refused.exit_code == 1
+    assert "is a draft, which no client sees" in refused.output
 
 
 def test_a_file_that_is_there_is_never_written_over(studio: Path, run: Run) -> None:

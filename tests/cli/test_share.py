@@ -59,6 +59,16 @@ def test_who_shares_a_link_that_is_over_is_told(studio: Path, run: Run) -> None:
     assert told.startswith("Its last day, Saturday 14 August 2021, has gone by")
 
 
+def test_who_shares_what_cannot_be_made_then_is_told_why_and_when_it_can_be(
+    studio: Path, run: Run
+) -> None:
+    told = run("share", "kitchen-jug", "--for", "2027-01-16").output.splitlines()
+    assert told[1].startswith("  Kitchen jug: Not then: nothing stands in for ")
+    assert " again from " in told[1]
+    assert told[2].startswith("Nothing of it can be made on Saturday 16 January 2027: give")
+    assert "As it will be" not in "".join(told)
+
+
 def test_the_same_file_comes_twice(studio: Path, run: Run) -> None:
     once = written(run, "kitchen-jug", "--for", "2027-07-17")
     assert written(run, "kitchen-jug", "--for", "2027-07-17") == once

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import date
 
 from corymb.checks.looks import is_certain
 from corymb.studio.models.link import StyleLink
@@ -11,11 +12,19 @@ from corymb.studio.studio import Studio
 from corymb.trade.changes import ChangeError
 from corymb.trade.looks import Look, looks_of, name_of
 from corymb.trade.season.makeable import Makeable
-from corymb.trade.style_links import ShownLook, shown_looks
+from corymb.trade.style_links import ShownLook, shown_looks, stands
+
+ALL_DRAFTS = (
+    "All that this link shows is a draft, which no client sees, so its page would be empty: take "
+    "`draft: yes` out of what is ready, or show another look."
+)
 
 
 def shown_in_vain(studio: Studio) -> list[Problem]:
-    """Advice on each look of a link that its page leaves out, or says can't be made."""
+    """Advice on each look of a link that its page leaves out, or says can't be made.
+
+    An error where nothing would be left on its page; and one word alone where the link is over.
+    """
     if not studio.links or any(source.has_doubts() for source in studio.sources.values()):
         return []
     makeable = Makeable.of(studio)
@@ -31,9 +40,24 @@ def shown_in_vain(studio: Studio) -> list[Problem]:
 def _of_link(
     studio: Studio, makeable: Makeable, known_as: str, link: StyleLink
 ) -> Iterator[Problem]:
+    found = list(_of_its_looks(studio, makeable, known_as, link))
+    if found and not stands(link, date.today()):
+        over = f"This link is over since {link.expires}; the file may go."
+        yield studio.sources["link", known_as].problem(over, "expires", at_key=True, advice=True)
+    else:
+        yield from found
+
+
+def _of_its_looks(
+    studio: Studio, makeable: Makeable, known_as: str, link: StyleLink
+) -> Iterator[Problem]:
     source = studio.sources["link", known_as]
     looks = {item.recipe: _looks(studio, item.recipe) for item in link.show}
-    for shown in shown_looks(link, studio.recipes, looks, makeable):
+    all_shown = shown_looks(link, studio.recipes, looks, makeable)
+    if len(all_shown) == len(link.show) and all(shown.is_draft for shown in all_shown):
+        yield source.problem(ALL_DRAFTS, "show", at_key=True)
+        return
+    for shown in all_shown:
         said = _draft(shown) or _not_then(shown, link)
         if said:
             yield source.problem(said, "show", shown.number - 1, advice=True)

@@ -10,7 +10,8 @@ import click
 
 from corymb.cli.asking import TEXT, write_new
 from corymb.cli.days import DAY, long_day
-from corymb.cli.looks_asked import looks_asked
+from corymb.cli.looks_asked import looks_asked, refuse_drafts
+from corymb.cli.looks_told import told_looks
 from corymb.cli.reading import whole_studio
 from corymb.cli.values import Value
 from corymb.cli.where import config_option, settings_here, studio_folder
@@ -23,9 +24,6 @@ from corymb.studio.new_links import STANDS, NewLink, free_id, link_text
 from corymb.studio.studio import Studio
 from corymb.studio.values.dates import parse_date
 from corymb.studio.values.text import parse_id
-from corymb.trade.looks import looks_of, name_of
-from corymb.trade.season.makeable import Makeable
-from corymb.trade.style_links import ShownLook, shown_looks
 from corymb.views.compose import addresses
 from corymb.views.compose.orders.when import day_in_full
 
@@ -58,13 +56,14 @@ def link(
 
     \b
     Examples:
-      corymb link hedgerow-jar gleaners-trough --for 2026-09-19
-      corymb link "hedgerow-jar, later, small" --for 2026-09-19 --client "the barn committee"
+      corymb link hedgerow-jar gleaners-trough --for 2027-09-18
+      corymb link "hedgerow-jar, later, small" --for 2027-09-18 --client "the barn committee"
       corymb link font-bowl --for 2027-05-29 --title "For your wedding" --note "Which bowl?"
     """
     folder = studio_folder(config)
     studio = whole_studio(folder)
     asked = looks_asked(studio, recipes)
+    refuse_drafts(studio, asked)
     on = parse_date(day)
     last = parse_date(expires) if expires else on + STANDS
     _refuse_days(on, last)
@@ -103,28 +102,8 @@ def _told(studio: Studio, new: NewLink) -> Iterator[str]:
         "expires": new.expires.isoformat(),
         "show": list(new.show),
     })  # fmt: skip
-    looks = {
-        item.recipe: looks_of(studio.recipes[item.recipe], studio.recipes) for item in link.show
-    }
-    for text, shown in zip(
-        new.show, shown_looks(link, studio.recipes, looks, Makeable.of(studio)), strict=True
-    ):
-        yield f"  {text}: {_state(studio, shown)}"
-
-
-def _state(studio: Studio, shown: ShownLook) -> str:
-    if shown.is_draft:
-        return "a draft, so the client's page leaves it out"
-    if not shown.can:
-        return "not then, and the page says so"
-    if shown.instead:
-        return f"not then; ‘{name_of(shown.asked.recipe, shown.best.look.variant)}’ in its place"
-    swaps = [
-        f"{studio.stems[swap.in_].name} for {studio.stems[swap.out].name}"
-        for swap in shown.best.answer.swaps
-    ]
-    how = f"with swaps ({'; '.join(swaps)})" if swaps else "as pictured"
-    return f"{how}, {shown.best.sure}"
+    for text, (_shown, told) in zip(new.show, told_looks(studio, link), strict=True):
+        yield f"  {text}: {told}"
 
 
 def _to_send(new: NewLink, config: Path | None) -> Iterator[str]:

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 import click
 
 from corymb.cli.telling import few_of
 from corymb.studio.models import Recipe
+from corymb.studio.saying import and_list
 from corymb.studio.studio import Studio
 from corymb.studio.suggest import did_you_mean
 from corymb.studio.values.order_lines import LinkItemText, parse_link_item
@@ -17,6 +18,23 @@ from corymb.trade.order_lines import sizes_of
 def looks_asked(studio: Studio, texts: Iterable[str]) -> tuple[LinkItemText, ...]:
     """The looks, each there in the studio. Raises ClickException with the nearest known word."""
     return tuple(_look(studio, text) for text in texts)
+
+
+def refuse_drafts(studio: Studio, asked: Sequence[LinkItemText]) -> None:
+    """Raises ClickException where each look is a draft: its page would show a client nothing."""
+    if not all(_is_draft(studio.recipes[each.recipe], each) for each in asked):
+        return
+    names = and_list(dict.fromkeys(f"‘{each}’" for each in asked))
+    what = f"{names} is a draft" if len(asked) == 1 else f"{names} are all drafts"
+    raise click.ClickException(
+        f"{what}, which no client sees, so the page would be empty: take `draft: yes` out of what "
+        "is ready, or give another look. Nothing was written."
+    )
+
+
+def _is_draft(recipe: Recipe, asked: LinkItemText) -> bool:
+    variant = next((word for word in asked.words if word in recipe.variants), None)
+    return recipe.draft or bool(variant and recipe.variants[variant].draft)
 
 
 def _look(studio: Studio, text: str) -> LinkItemText:

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from datetime import date, timedelta
 from pathlib import Path
 
 import click
 
 from corymb.cli.days import DAY, long_day
-from corymb.cli.looks_asked import looks_asked
+from corymb.cli.looks_asked import looks_asked, refuse_drafts
+from corymb.cli.looks_told import told_looks
 from corymb.cli.reading import whole_studio
 from corymb.cli.telling import few_of, path_from_here
 from corymb.cli.where import config_option, site_settings
@@ -25,7 +27,7 @@ from corymb.studio.studio import Studio
 from corymb.studio.suggest import did_you_mean
 from corymb.studio.values.dates import IsoWeek, parse_date
 from corymb.studio.values.order_lines import LinkItemText
-from corymb.trade.looks import looks_of
+from corymb.trade.looks import looks_of, name_of
 from corymb.trade.order_lines import variant_and_size
 from corymb.trade.season.best import best_of
 from corymb.trade.season.makeable import Makeable
@@ -55,7 +57,7 @@ def share(what: str, out: Path | None, day: str | None, config: Path | None) -> 
     \b
     Examples:
       corymb share hedgerow-jar
-      corymb share "hedgerow-jar, later" --for 2026-09-19 -o jar.html
+      corymb share "hedgerow-jar, later" --for 2027-09-18 -o jar.html
       corymb share barn-supper -o barn-supper.html      a style link, by its file's name
     """
     settings = site_settings(config)
@@ -80,7 +82,21 @@ def share(what: str, out: Path | None, day: str | None, config: Path | None) -> 
             "is over. Give it a later `expires`."
         )
         return
-    click.echo(f"As it will be on {long_day(page.date)}. Attach it to a mail or a message.")
+    for line in _told(studio, page):
+        click.echo(line)
+
+
+def _told(studio: Studio, page: StyleLink) -> Iterator[str]:
+    """What of it can't be made on its day, before anyone sends it."""
+    day = long_day(page.date)
+    looks = [(shown, told) for shown, told in told_looks(studio, page) if not shown.is_draft]
+    for shown, told in looks:
+        if not shown.can:
+            yield f"  {name_of(shown.asked.recipe, shown.asked.look.variant)}: {told}"
+    if any(shown.can for shown, _told in looks):
+        yield f"As it will be on {day}. Attach it to a mail or a message."
+    else:
+        yield f"Nothing of it can be made on {day}: give another day before you send it."
 
 
 def _link_of(studio: Studio, what: str, day: date | None) -> StyleLink:
@@ -88,6 +104,7 @@ def _link_of(studio: Studio, what: str, day: date | None) -> StyleLink:
     if what.partition(",")[0] not in studio.recipes:
         _refuse_unknown(studio, what)
     (asked,) = looks_asked(studio, [what])
+    refuse_drafts(studio, [asked])
     on = day or _next_day(studio, asked)
     with in_language(studio.house.language):
         title = _("From {studio}").format(studio=studio.house.name)
