@@ -214,4 +214,4 @@ def test_staff_see_whom_a_link_is_for_and_what_its_page_cannot_show() -> None:
     assert [look.warns for look in standing.looks] == [True, True]
     assert over.day == "Saturday 20 September 2025"
     first = next(each.id for each in catalogue_of(studio, "staff").recipes() if not each.draft)
-    assert view.command == f"corymb link {first} --for 2026-10-07"
+    assert (view.sample, view.sample_day) == (first, "2026-10-07")

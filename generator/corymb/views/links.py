@@ -128,5 +128,6 @@ class LinksView:
 
     standing: tuple[ListedLink, ...]
     over: tuple[ListedLink, ...]
-    command: str  # what makes another, to copy; '' while there is nothing to show
+    sample: str  # a recipe that clients see, by its id; '' while there is none
+    sample_day: str  # a day to come, as YYYY-MM-DD
     has_host: bool  # whether it is known where the clients' site is opened

@@ -34,15 +34,10 @@ def links_view(catalogue: Catalogue, site_url: str) -> LinksView:
             for link in reversed(links)
             if not stands(link, today)
         ),
-        command=_command(catalogue),
+        sample=next((recipe.id for recipe in catalogue.recipes() if not recipe.draft), ""),
+        sample_day=(today + AHEAD).isoformat(),
         has_host=bool(site_url),
     )
-
-
-def _command(catalogue: Catalogue) -> str:
-    """What makes another link, of the first recipe that clients see and of a day to come."""
-    shown = next((recipe.id for recipe in catalogue.recipes() if not recipe.draft), "")
-    return f"corymb link {shown} --for {catalogue.today + AHEAD}" if shown else ""
 
 
 def _listed(catalogue: Catalogue, link: StyleLink, site_url: str, today: date) -> ListedLink:
