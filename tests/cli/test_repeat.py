@@ -11,7 +11,7 @@ import pytest
 
 from corymb.checks import read_and_check
 from corymb.studio.load import read_studio
-from corymb.trade.orders.due import Dues
+from corymb.trade.orders.repeated import Repeating
 from corymb.trade.season.makeable import Makeable
 from tests.cli.conftest import Run, change
 from tests.conftest import STUDIO
@@ -275,9 +275,12 @@ def test_taken_swaps_stand_beside_their_line_as_a_variant_would_hold_them(
 ) -> None:
     read, _ = read_studio(demo)
     assert read is not None
-    laid = Dues(read, Makeable.of(read)).laid_out("lantern-house", date(2026, 12, 31))
-    visit = next(each for each in laid if each.best.state == "swaps")
-    asked = ["repeat", "lantern-house", "--on", str(visit.visit.day)]
+    repeating = Repeating(read, Makeable.of(read))
+    laid = repeating.dues.laid_out("lantern-house", date(2026, 12, 31))
+    told = (repeating.visit("lantern-house", each.visit.day) for each in laid)
+    visit = next(each for each in told if each and each.lines[-1].best.answer.swaps)
+    swaps = visit.lines[-1].best.answer.swaps
+    asked = ["repeat", "lantern-house", "--on", str(visit.day)]
     assert "The swaps are offered" in run(*asked, "--dry").output
     before = files(demo)
     assert run(*asked, "--take-swaps").output.endswith(
@@ -285,10 +288,49 @@ def test_taken_swaps_stand_beside_their_line_as_a_variant_would_hold_them(
     )
     _, text = new_in(demo, before)
     notes = [line for line in text.splitlines() if line.startswith("    # swap: ")]
-    assert len(notes) == len(visit.best.answer.swaps)
-    for note, swap in zip(notes, visit.best.answer.swaps, strict=True):
+    assert len(notes) == len(swaps)
+    for note, swap in zip(notes, swaps, strict=True):
         assert f" {swap.out} -> {swap.in_count} {swap.in_}  (" in note
     assert errors(demo) == []
+
+
+def test_a_line_that_stands_at_its_cut_is_not_refused_for_the_week_of_its_day(
+    demo: Path, run: Run
+) -> None:
+    told = run("repeat", "lantern-house-2026-10-06", "--on", "2026-12-08", "--dry").output
+    assert "\nAs of the cut: Sunday 6 December 2026, week 49.\n" in told
+    assert "Not then" not in told
+
+
+def test_a_line_that_cannot_be_made_is_named_with_what_to_put_in_its_place_and_not_quoted(
+    demo: Path, run: Run
+) -> None:
+    asked = ["repeat", "lantern-house-2026-10-06", "--on", "2026-12-15"]
+    told = run(*asked).output
+    assert "In the new file put ‘lantern-house-winter, advent’ in its place." in told
+    assert "\nNothing is quoted: none of it can be made then.\n" in told
+    assert "€" not in told
+    assert told.endswith(
+        "\nIts line ‘1 lantern-house-autumn, hips-and-bronze’ can't be made then: put "
+        "‘1 lantern-house-winter, advent’ in its place.\n"
+    )
+    new = demo / "orders" / "2026" / "lantern-house-2026-12-15.yml"
+    change(new, "lantern-house-autumn, hips-and-bronze", "lantern-house-winter, advent")
+    assert errors(demo) == []
+
+
+def test_the_rest_of_an_order_is_quoted_without_the_line_that_cannot_be_made(
+    demo: Path, run: Run
+) -> None:
+    file = demo / "orders" / "2026" / "lantern-house-2026-10-06.yml"
+    line = "  - 1 lantern-house-autumn, hips-and-bronze"
+    change(file, line, f"  - 1 lantern-house-winter\n{line}")
+    told = run("repeat", file.stem, "--on", "2026-12-15", "--dry").output
+    assert re.search(
+        r"Without what can't be made, Lantern House, autumn, Hips and bronze: costs €[\d.]+; "
+        r"quote €\d+ ",
+        " ".join(told.split()),
+    )
 
 
 EXAMPLES = re.findall(r"`corymb (repeat [^`]+)`", README.read_text(encoding="utf-8"))

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -57,7 +57,7 @@ def order_file(studio: Studio, told: Repeated, known_as: str | None, take_swaps:
     new_id = _free(studio, known_as, _bare(old.id), endings)
     dropped = [key for key in ("used", "minutes") if getattr(old, key)]
     notes = [f"What was counted stays in the old file: {', '.join(dropped)}."] if dropped else []
-    notes += _of_swaps(told, take_swaps)
+    notes += [*_of_swaps(told, take_swaps), *_to_change(told)]
     if old.visit_of and not told.standing:
         notes.append(f"It is no visit of {old.visit_of} any more: that has none on this day.")
     old_key, kind = ("order", old.id), ("order", str(day.year))
@@ -80,7 +80,7 @@ def visit_file(studio: Studio, told: Repeated, known_as: str | None, take_swaps:
     )
     new_id = _free(studio, known_as, _bare(told.standing), (str(day),))
     old_key, kind = ("standing", told.standing), ("order", str(day.year))
-    notes = _of_swaps(told, take_swaps)
+    notes = [*_of_swaps(told, take_swaps), *_to_change(told)]
     return _new(studio, old_key, new_id, kind, lambda text: visit_as_order(text, again), notes)
 
 
@@ -169,6 +169,18 @@ def _change(studio: Studio, line: LineAgain, take_swaps: bool) -> LineChange | N
 def _of_swaps(told: Repeated, take_swaps: bool) -> list[str]:
     swaps = any(line.best.answer.swaps for line in told.lines)
     return ["The swaps stand beside their lines, as comments."] if swaps and take_swaps else []
+
+
+def _to_change(told: Repeated) -> Iterator[str]:
+    """The lines that stand in the file as they were and can't be made, with what to do."""
+    for line in told.lines:
+        if not line.can:
+            change = (
+                f"put ‘{line.quantity} {line.put.in_a_line}’ in its place."
+                if line.put
+                else "nothing else of its style can then; leave it out, or ask for another day."
+            )
+            yield f"Its line ‘{_line_text(line)}’ can't be made then: {change}"
 
 
 def _swaps(studio: Studio, line: LineAgain) -> list[str]:

@@ -35,8 +35,11 @@ def repeat_sheet(studio: Studio, told: Repeated) -> Iterator[str]:
     yield head.format(order=told.old.name, day=day_in_full(told.day), week=told.week.week)
     yield from _beside(told)
     yield from ("", _("What can be made then"))
+    if told.cut_week != told.week:
+        cut = _("As of the cut: {day}, week {week}.")
+        yield cut.format(day=day_in_full(told.cut), week=told.cut_week.week)
     for line in told.lines:
-        yield from _line(catalogue, told.week, line)
+        yield from _line(catalogue, told.cut_week, line)
     yield from _money(catalogue, told)
     yield from _sent(catalogue, told)
     yield from _lasting(catalogue, told)
@@ -52,10 +55,12 @@ def _took(told: Repeated) -> Iterator[str]:
     before = told.money.before
     if isinstance(told.old, Order) and told.old.minutes and before:
         yield ""
-        took = _(
-            "Making it took {took} min; the recipes reckon {before} for what it was, and {now} for "
-            "what it would be."
-        )
+        took = _("Making it took {took} min; the recipes reckon {before} for what it was.")
+        if told.able == told.lines:
+            took = _(
+                "Making it took {took} min; the recipes reckon {before} for what it was, and {now} "
+                "for what it would be."
+            )
         yield from wrapped(
             took.format(took=told.old.minutes, before=before.minutes, now=told.money.now.minutes)
         )
@@ -86,6 +91,9 @@ def _line(catalogue: Catalogue, week: IsoWeek, line: LineAgain) -> Iterator[str]
             names = "; ".join(look_name(catalogue, look) for look in line.instead)
             told = _("Of its style stands then: {looks}.").format(looks=names)
             yield from wrapped(told, " " * 5, " " * 5)
+        if line.put:
+            put = _("In the new file put ‘{look}’ in its place.").format(look=line.put.in_a_line)
+            yield from wrapped(put, " " * 5, " " * 5)
         return
     how = words_of_states()["swaps" if line.best.answer.swaps else "pictured"]
     sure = trade_word("sureness", line.best.sure)
@@ -98,15 +106,29 @@ def _line(catalogue: Catalogue, week: IsoWeek, line: LineAgain) -> Iterator[str]
 
 def _money(catalogue: Catalogue, told: Repeated) -> Iterator[str]:
     before, now = told.money.before, told.money.now
+    if not told.able:
+        yield from ("", _("Nothing is quoted: none of it can be made then."))
+        return
     yield from ("", _("Money, at today's costs: stems with their waste, and what is asked"))
-    for place, line in enumerate(told.lines):
+    for place, line in enumerate(told.able):
         stems = _change(catalogue, before, now, "stems", place)
         asked = _change(catalogue, before, now, "asked", place)
         told_line = f"{line.quantity:>4} {words_of(line.piece)}: {stems}; {asked}"
         yield from wrapped(f"{told_line}{_guide(catalogue, line)}", "", " " * 5)
+    if told.able != told.lines:
+        yield from wrapped(_without(catalogue, told), " " * 5, " " * 5)
+        return
     cost = _two(catalogue, before.cost if before else None, now.cost)
     quote = _two(catalogue, before.quote if before else None, now.quote)
     yield " " * 5 + _("All of it: costs {cost}; quote {quote}").format(cost=cost, quote=quote)
+
+
+def _without(catalogue: Catalogue, told: Repeated) -> str:
+    """The sums of what can be made, where something can't."""
+    house, now = catalogue.studio.house, told.money.now
+    out = and_list(words_of(line.piece) for line in told.lines if not line.can)
+    words = _("Without what can't be made, {pieces}: costs {cost}; quote {quote}")
+    return words.format(pieces=out, cost=money(now.cost, house), quote=money(now.quote, house))
 
 
 def _guide(catalogue: Catalogue, line: LineAgain) -> str:

@@ -36,6 +36,11 @@ class Look:
         return f"{self.recipe}--{self.variant}" if self.variant else self.recipe
 
     @property
+    def in_a_line(self) -> str:
+        """`hedgerow-jar, later`, as a line of an order has it."""
+        return f"{self.recipe}, {self.variant}" if self.variant else self.recipe
+
+    @property
     def stems_total(self) -> int:
         """Whole stems in one piece."""
         return sum(line.count for line in self.lines)

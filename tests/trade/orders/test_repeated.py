@@ -9,11 +9,13 @@ from decimal import Decimal
 import pytest
 
 from corymb.studio.models import Order, StandingOrder
+from corymb.trade.orders.cut_days import cut_days
 from corymb.trade.orders.due import Dues
 from corymb.trade.orders.repeated import Repeated, Repeating
 from corymb.trade.orders.timed import timed
 from corymb.trade.season.makeable import Makeable
-from tests.trade.orders.hall import RECIPES, order, standing, studio
+from tests.trade.making import recipe
+from tests.trade.orders.hall import RECIPES, missing, order, standing, studio
 
 JULY, SEPTEMBER, NOVEMBER = date(2027, 7, 6), date(2027, 9, 14), date(2027, 11, 9)
 
@@ -65,6 +67,56 @@ def test_what_cannot_be_made_says_what_blocks_it_when_it_can_and_what_could_be_i
     assert line.best.answer.blocks == ("rose",)
     assert line.best.answer.nearest == 42  # the last week of its late variant; 45 is asked for
     assert [look.id for look in line.instead] == ["bowl"]
+
+
+@pytest.mark.parametrize(
+    ("line", "day", "look"),
+    [
+        # Both are Tuesdays, cut on the Sunday before: the last day of week 35, and of week 42.
+        pytest.param("1 jar", date(2026, 9, 1), "jar", id="roses, in their last week"),
+        pytest.param("1 jar, late", date(2026, 10, 20), "jar--late", id="asters, in theirs"),
+    ],
+)
+def test_what_stands_is_asked_for_the_day_of_the_cut_as_on_the_orders_own_page(
+    line: str, day: date, look: str
+) -> None:
+    told = again(day, line)
+    (found,) = told.lines
+    assert (found.best.look.id, found.best.answer.state) == (look, "pictured")
+    assert (told.day - told.cut).days == 2
+    assert told.cut_week != told.week
+    read = studio(order("new", str(day), line))
+    makeable = Makeable.of(read)
+    (cut,) = cut_days(Dues(read, makeable).one_off(), read, makeable)
+    assert (cut.day, missing(cut)) == (told.cut, {})
+
+
+def test_a_look_of_a_rotation_is_asked_for_the_day_of_its_cut_too() -> None:
+    # By hand: Sunday 30 August 2026 ends week 35, the last of the roses.
+    told = repeating(standing("hall", rotation=["loose"])).visit("hall", date(2026, 9, 1))
+    assert told is not None
+    assert (told.cut, told.lines[0].best.state) == (date(2026, 8, 30), "pictured")
+
+
+def test_the_first_of_what_could_be_instead_is_to_be_put_in_its_place() -> None:
+    lines = again(NOVEMBER, "1 jar", "1 bowl").lines
+    assert [line.put.in_a_line if line.put else "" for line in lines] == ["bowl", ""]
+
+
+def test_a_rotations_line_gives_its_place_to_what_the_rotation_would_send() -> None:
+    zinc = recipe("zinc", stems=["6 holly, depth, essential"])
+    hall = standing("hall", rotation=["jar", "zinc"])
+    old = order("own", "2026-07-07", "1 jar", "1 loose", visit_of="hall")
+    read = studio(hall, old, recipes=(*RECIPES, zinc))
+    told = Repeating(read, Makeable.of(read)).order(old, date(2026, 11, 10))
+    assert [line.put.id for line in told.lines if line.put] == ["zinc", "bowl"]
+
+
+def test_what_cannot_be_made_costs_nothing_and_is_not_quoted() -> None:
+    told = again(NOVEMBER, "5 jar", "1 bowl")
+    assert [line.number for line in told.able] == [2]
+    alone = again(NOVEMBER, "1 bowl")
+    assert told.money.now == alone.money.now
 
 
 def test_costs_are_told_line_by_line_beside_what_they_were() -> None:

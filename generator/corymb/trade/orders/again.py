@@ -36,6 +36,8 @@ class LineAgain:
     """The look to make then, and how."""
     instead: tuple[Look, ...] = ()
     """Others of its style that can be made as pictured, where it can't be made at all."""
+    put: Look | None = None
+    """What to put in its place then; None where it can be made, or where nothing else can."""
 
     @property
     def taken(self) -> bool:
@@ -61,12 +63,13 @@ class LineAgain:
 def line_again(
     number: int, quantity: int, piece: Piece, week: IsoWeek, studio: Studio, makeable: Makeable
 ) -> LineAgain:
-    """A line in a new week."""
+    """A line in a new week, that of its cut."""
     others = sendable(piece.recipe, studio.recipes)
     looks = {"": piece.look, **{look.id: look for look in others if look.id != piece.look.id}}
     best = best_of(looks, makeable)[cell_of(week) - 1]
     instead = () if best.state != "none" else stand_ins(piece.recipe.style, week, studio, makeable)
-    return LineAgain(number, quantity, piece, best, tuple(instead[:FEW]))
+    put = instead[0] if instead else None
+    return LineAgain(number, quantity, piece, best, tuple(instead[:FEW]), put)
 
 
 def stand_ins(

@@ -1,12 +1,14 @@
 """What becomes of an order on another day, or of a standing order's visit as an order of its own?
 
 All that a studio wants to know before it says yes: what can be made and how, what it costs now,
-what was sent lately, whether it keeps, what was learnt last time.
+what was sent lately, whether it keeps, what was learnt last time. Like the order's own page it
+asks what stands on the day of the cut, which may lie in the week before that of the order's day.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
 from datetime import date
 
 from corymb.studio.models import Order, StandingOrder
@@ -21,7 +23,10 @@ from corymb.trade.orders.lasting import Lasting, lasting
 from corymb.trade.orders.pieces import Piece, piece_of
 from corymb.trade.orders.repriced import Repriced, repriced
 from corymb.trade.orders.sent_before import Sent, orders_before, visits_before
+from corymb.trade.orders.timed import timed
+from corymb.trade.season.best import Best, best_of
 from corymb.trade.season.makeable import Makeable
+from corymb.trade.season.watch import cell_of
 
 
 @dataclass(frozen=True)
@@ -30,6 +35,8 @@ class Repeated:
 
     old: Order | StandingOrder
     day: date
+    cut: date
+    """The day of its cut, whose week its lines are asked for; its own where nothing is cut."""
     lines: tuple[LineAgain, ...]
     standing: str
     """The standing order whose visit it is, by id."""
@@ -49,6 +56,16 @@ class Repeated:
         return IsoWeek.of(self.day)
 
     @property
+    def cut_week(self) -> IsoWeek:
+        """The ISO week it is cut in."""
+        return IsoWeek.of(self.cut)
+
+    @property
+    def able(self) -> tuple[LineAgain, ...]:
+        """The lines that can be made."""
+        return tuple(line for line in self.lines if line.can)
+
+    @property
     def running(self) -> tuple[str, ...]:
         """The looks, by id, that would be sent twice running."""
         last = self.sent[0].looks if self.sent else ()
@@ -65,20 +82,16 @@ class Repeating:
 
     def order(self, old: Order, day: date) -> Repeated:
         """A one-off order on another day."""
-        standing, week = self._visit_of(old, day), IsoWeek.of(day)
-        lines = tuple(
-            line_again(
-                number,
-                line.quantity,
-                piece_of(line, self.studio.recipes),
-                week,
-                self.studio,
-                self.makeable,
-            )
-            for number, line in enumerate(old.lines, 1)
-        )
-        before = [(line.quantity, line.old) for line in lines]
-        return self._told(old, day, lines, before, standing)
+        standing = self._visit_of(old, day)
+        before = [(line.quantity, piece_of(line, self.studio.recipes)) for line in old.lines]
+        due_lines = tuple(DueLine(number, *each) for number, each in enumerate(before, 1))
+        cut = self._cut(self._as_due(old, day, due_lines, standing))
+        lines = tuple(self._again(line, cut) for line in due_lines)
+        laid = self._laid(standing, day)
+        if laid and self._best(laid, cut).state != "none":
+            turns = self.studio.standing_orders[standing].rotation
+            lines = tuple(_with_turn(line, turns, laid) for line in lines)
+        return self._told(old, day, cut, lines, before, standing)
 
     def visit(self, known_as: str, day: date) -> Repeated | None:
         """A standing order's visit on a day, with the look laid out for it; None without one."""
@@ -87,19 +100,43 @@ class Repeating:
         due = next(own, None)
         if due is None:
             return None
-        lines = tuple(self._line(due, number) for number in range(1, len(due.lines) + 1))
-        return self._told(order, day, lines, self._last(known_as, order, day), known_as)
+        cut = self._cut(due)
+        turn = len(due.lines) if due.laid else 0
+        lines = tuple(
+            self._turn(line, cut) if line.number == turn else self._again(line, cut)
+            for line in due.lines
+        )
+        return self._told(order, day, cut, lines, self._last(known_as, order, day), known_as)
 
-    def _line(self, due: Due, number: int) -> LineAgain:
-        line = due.lines[number - 1]
-        if due.laid is not None and number == len(due.lines):
-            return LineAgain(number, line.quantity, line.piece, due.laid.best)
-        return line_again(number, line.quantity, line.piece, due.week, self.studio, self.makeable)
+    def _cut(self, due: Due) -> date:
+        """The day on which its cut begins; its own where nothing is cut."""
+        cut = timed(due, self.studio, self.makeable).cut_from
+        return cut.date() if cut else due.day
+
+    def _again(self, line: DueLine, cut: date) -> LineAgain:
+        week = IsoWeek.of(cut)
+        return line_again(line.number, line.quantity, line.piece, week, self.studio, self.makeable)
+
+    def _turn(self, line: DueLine, cut: date) -> LineAgain:
+        """The line of a rotation: its look was chosen already."""
+        best = self._best(line.piece.look, cut)
+        found = LineAgain(line.number, line.quantity, line.piece, best)
+        return found if found.can else self._again(line, cut)
+
+    def _best(self, look: Look, cut: date) -> Best:
+        return best_of({"": look}, self.makeable)[cell_of(IsoWeek.of(cut)) - 1]
+
+    def _laid(self, standing: str, day: date) -> Look | None:
+        """The look that a rotation would send on a day."""
+        due = self.dues.between(day, day) if standing else ()
+        own = next((each for each in due if each.id == f"{standing}--{day}"), None)
+        return own.laid.best.look if own and own.laid else None
 
     def _told(
         self,
         old: Order | StandingOrder,
         day: date,
+        cut: date,
         lines: tuple[LineAgain, ...],
         before: list[tuple[int, Piece]],
         standing: str,
@@ -110,34 +147,33 @@ class Repeating:
         else:
             assert isinstance(old, Order)
             sent = orders_before(self.studio, old, day)
-        made = [(line.quantity, line.made) for line in lines]
-        due = self.dues.between(day, day)
-        own = next((each for each in due if each.id == f"{standing}--{day}"), None)
+        made = [(line.quantity, line.made) for line in lines if line.can]
+        due_lines = tuple(DueLine(line.number, line.quantity, line.piece) for line in lines)
+        as_due = self._as_due(old, day, due_lines, standing)
         return Repeated(
             old,
             day,
+            cut,
             lines,
             standing,
             after,
             repriced(old, day, before, made, self.studio),
             sent,
-            lasting(self._as_due(old, day, lines, standing, after), self.studio, self.makeable),
-            tuple(each for each in due if each is not own),
-            own.laid.best.look if own and own.laid else None,
+            lasting(as_due, self.studio, self.makeable),
+            tuple(x for x in self.dues.between(day, day) if x.id != f"{standing}--{day}"),
+            self._laid(standing, day),
         )
 
     def _as_due(
         self,
         old: Order | StandingOrder,
         day: date,
-        lines: tuple[LineAgain, ...],
+        lines: tuple[DueLine, ...],
         standing: str,
-        after: date | None,
     ) -> Due:
         """As it will be due once it is written out."""
-        due_lines = tuple(DueLine(line.number, line.quantity, line.piece) for line in lines)
-        spare = self.dues.spare_of(old)
-        return Due(f"{old.id}--{day}", old, day, due_lines, spare, standing, after)
+        spare, after = self.dues.spare_of(old), self.dues.next_after(standing, day)
+        return Due(f"{old.id}--{day}", old, day, lines, spare, standing, after)
 
     def _last(self, known_as: str, order: StandingOrder, day: date) -> list[tuple[int, Piece]]:
         """What the visit before got, in pieces."""
@@ -159,3 +195,9 @@ class Repeating:
             if known_as in orders and visits(coming_of(orders[known_as]), day, day):
                 return known_as
         return ""
+
+
+def _with_turn(line: LineAgain, turns: Sequence[str], laid: Look) -> LineAgain:
+    """With what the rotation would send, where a line of it can't be made."""
+    ours = not line.can and line.old.recipe.id in turns
+    return replace(line, put=laid) if ours else line
