@@ -222,6 +222,7 @@ def test_a_record_is_deleted_piece_by_piece_or_whole(
     expect(page.locator(".record-curve circle")).to_have_count(2)
     page.get_by_role("button", name="Delete", exact=True).first.click()
     expect(page.get_by_text("29 min, about 26 expected").first).to_be_visible()
+    expect(page.get_by_text("Made once")).to_be_visible()
     assert "34 min" not in page.get_by_label("What is sent").input_value()
     page.once("dialog", lambda dialog: dialog.accept())
     page.get_by_role("button", name="Delete all of it").click()

@@ -23,7 +23,7 @@ function show() {
   for (const step of recipes) {
     const times = timesMade(step.dataset.id);
     const said = step.querySelector("[data-made]");
-    said.textContent = plural("Made {times} time", "Made {times} times", times, { times });
+    said.textContent = plural("Made once", "Made {times} times", times, { times });
     said.hidden = !times;
   }
   const soFar = page.querySelector("[data-so-far]");

@@ -18,7 +18,7 @@ function trend(pieces) {
   const values = { times: pieces.length, first: first.minutes, last: last.minutes, expected: last.expected };
   return pieces.length > 1
     ? _("Made {times} times: {first} min at first, {last} now, about {expected} expected.", values)
-    : plural("Made {times} time", "Made {times} times", 1, values);
+    : plural("Made once", "Made {times} times", 1, values);
 }
 
 function row(piece, place) {
