@@ -85,7 +85,7 @@ SAID: dict[str, Callable[[], str]] = {
     "Zu schneiden am Samstag, 19. September 2026": lambda: of_a_day(WEDDING),
     "Woche 38, 14. bis 20. September 2026": lambda: week_words(IsoWeek.of(WEDDING)),
     "Mitte September 2026": lambda: week_third(IsoWeek.of(WEDDING)),
-    "Anfang Juni bis Ende Juni": lambda: spans_of(frozenset(range(23, 27))),
+    "Anfang bis Ende Juni": lambda: spans_of(frozenset(range(23, 27))),
     "das ganze Jahr": lambda: spans_of(frozenset(range(1, 53))),
     "vor 9 Wochen": lambda: days_away(WEDDING, date(2026, 11, 25)),
     "in 2 Tagen": lambda: days_away(WEDDING, date(2026, 9, 17)),
