@@ -18,6 +18,7 @@ from tests.broken import (
     cases_measures,
     cases_money,
     cases_names,
+    cases_orders,
     cases_places,
     cases_times,
     cases_types,
@@ -38,6 +39,7 @@ CASES: list[Case] = [
     *cases_places.CASES,
     *cases_lines.CASES,
     *cases_names.CASES,
+    *cases_orders.CASES,
     *cases_links.CASES,
     *cases_files.CASES,
 ]
