@@ -24,7 +24,8 @@ def gathered(tmp_path_factory: pytest.TempPathFactory) -> Catalog:
     command = [*shlex.split(found[1]), "-o", str(file), str(ROOT)]
     command.insert(1, "--quiet")
     command.remove("--no-location")
-    command[command.index("messages.cfg")] = str(ROOT / "messages.cfg")
+    at = command.index("-F") + 1
+    command[at] = str(ROOT / command[at])
     CommandLineInterface().run(command)  # type: ignore[no-untyped-call]
     with file.open("rb") as written:
         return read_po(written)
