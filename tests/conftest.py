@@ -5,6 +5,7 @@ Tests that try many texts take as long as they need, on a busy machine too.
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterator
 from datetime import date
 from pathlib import Path
@@ -49,6 +50,9 @@ FIRST_OF_THE_LONG = (
 )
 """Files that take longest: they begin before other visits, so that no worker waits for them."""
 
+BUILDS_THE_DEMO = "test_build_twice"
+"""Where several workers share the tests, one builds the demo while the others do all quick ones."""
+
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     """What is known in a moment is tested first, what builds the demo next, visits to it last."""
@@ -56,6 +60,8 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
     for item in items:
         latest[item.path] = max(latest.get(item.path, (0, 0)), lateness(item))
     items.sort(key=lambda item: latest[item.path])
+    if "PYTEST_XDIST_WORKER" in os.environ:
+        items.sort(key=lambda item: item.path.stem != BUILDS_THE_DEMO)
 
 
 def lateness(item: pytest.Item) -> tuple[int, int]:
