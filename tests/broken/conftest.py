@@ -8,15 +8,9 @@ import pytest
 
 from corymb.checks import style_links
 
-
-class Then(date):
-    """A clock that stands still."""
-
-    @classmethod
-    def today(cls) -> Then:
-        return cls(2026, 9, 1)
+DAY = date(2026, 9, 1)
 
 
 @pytest.fixture(autouse=True)
 def _stands_still(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(style_links, "date", Then)
+    monkeypatch.setattr(style_links, "today_of", lambda studio: DAY)

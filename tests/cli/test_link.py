@@ -15,17 +15,9 @@ from tests.cli.conftest import Run, change
 TODAY = date(2026, 6, 1)
 
 
-class Then(date):
-    """A clock that stands still."""
-
-    @classmethod
-    def today(cls) -> Then:
-        return cls(TODAY.year, TODAY.month, TODAY.day)
-
-
 @pytest.fixture(autouse=True)
 def _stands_still(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(sys.modules["corymb.cli.link"], "date", Then)
+    monkeypatch.setattr(sys.modules["corymb.cli.link"], "today_of", lambda studio: TODAY)
 
 
 def only_link(studio: Path) -> Path:

@@ -1,7 +1,8 @@
 """`corymb season`: what stands in a week, and what can be made."""
 
-from datetime import date
+from datetime import datetime
 from pathlib import Path
+from zoneinfo import ZoneInfo
 
 import pytest
 
@@ -68,7 +69,7 @@ def test_what_a_week_has_is_told_in_the_words_of_the_pages(
 
 
 def test_without_a_day_it_is_the_week_of_today(studio: Path, run: Run) -> None:
-    today = date.today()
+    today = datetime.now(ZoneInfo("Europe/Dublin")).date()
     assert run("season").output == run("season", "--on", today.isoformat()).output
     assert run("season").output.startswith(f"Week {today.isocalendar().week}, ")
 

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from datetime import date
 
 from corymb.checks.looks import is_certain
 from corymb.studio.models.link import StyleLink
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
+from corymb.studio.today import today_of
 from corymb.trade.changes import ChangeError
 from corymb.trade.looks import Look, looks_of, name_of
 from corymb.trade.season.makeable import Makeable
@@ -41,7 +41,7 @@ def _of_link(
     studio: Studio, makeable: Makeable, known_as: str, link: StyleLink
 ) -> Iterator[Problem]:
     found = list(_of_its_looks(studio, makeable, known_as, link))
-    if found and not stands(link, date.today()):
+    if found and not stands(link, today_of(studio)):
         over = f"This link is over since {link.expires}; the file may go."
         yield studio.sources["link", known_as].problem(over, "expires", at_key=True, advice=True)
     else:

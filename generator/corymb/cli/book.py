@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import shutil
 from collections.abc import Sequence
-from datetime import date
 from pathlib import Path
 
 import click
@@ -31,6 +30,7 @@ from corymb.site.settings import SiteSettings
 from corymb.studio.saying import counted
 from corymb.studio.studio import Studio
 from corymb.studio.suggest import did_you_mean
+from corymb.studio.today import today_of
 from corymb.views.pieces import AUDIENCES, Audience
 
 BY_HAND = "Or write the book as one file, with --html book.html, and print that from any browser."
@@ -141,7 +141,7 @@ def _refuse_unknown(studio: Studio, styles: Sequence[str]) -> None:
 def _made(studio: Studio, settings: SiteSettings, asked: Asked, progress: Progress) -> Book:
     with in_language(studio.house.language):  # a picture says what it shows
         pictures = draw_all(studio, settings.cache_folder / "pictures", progress)
-    return book_of(studio, settings, pictures, asked, date.today())
+    return book_of(studio, settings, pictures, asked, today_of(studio))
 
 
 def _printed(program: str, made: Book, progress: Progress) -> bytes:

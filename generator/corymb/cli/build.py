@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import time
-from datetime import date
 from pathlib import Path
 
 import click
@@ -28,7 +27,7 @@ from corymb.views.pieces import Audience
     "day",
     type=Value(parse_date, "date"),
     metavar="DATE",
-    help="Build as on this day, 2026-09-19, for what is in season now. Without it: today.",
+    help="Build as on this day, 2026-09-19, for what is in season now. Without it: today, by the studio's own clock.",
 )
 @click.option("--strict", is_flag=True, help="Take advice for errors.")
 def build(audience: Audience | None, config: Path | None, day: str | None, strict: bool) -> None:
@@ -45,7 +44,7 @@ def build(audience: Audience | None, config: Path | None, day: str | None, stric
       corymb build --on 2026-09-19
     """
     settings = site_settings(config)
-    today = parse_date(day) if day else date.today()
+    today = parse_date(day) if day else None
     if strict:
         _stop_at_advice(settings)
     progress, start = Progress(), time.perf_counter()

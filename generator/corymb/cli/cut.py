@@ -18,6 +18,7 @@ from corymb.cli.values import Value
 from corymb.cli.where import config_option, site_settings, studio_folder
 from corymb.site.tables import csv_file
 from corymb.studio.studio import Studio
+from corymb.studio.today import today_of
 from corymb.studio.values.dates import parse_date
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.cutting_ahead import CuttingAhead
@@ -62,7 +63,7 @@ def cut(first: str, last: str | None, file: Path | None, config: Path | None) ->
         )
     studio = _read(site_settings(config).studio_folder if config else studio_folder(None))
     speak_as(studio)
-    catalogue = Catalogue(studio, "staff", date.today())
+    catalogue = Catalogue(studio, "staff", today_of(studio))
     dues = catalogue.dues.between(from_day, to_day)
     if not dues:
         click.echo(_nothing(catalogue, from_day, to_day))

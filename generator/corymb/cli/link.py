@@ -22,6 +22,7 @@ from corymb.studio.models.link import fresh_code
 from corymb.studio.new_files import modeline_for
 from corymb.studio.new_links import STANDS, NewLink, free_id, link_text
 from corymb.studio.studio import Studio
+from corymb.studio.today import today_of
 from corymb.studio.values.dates import parse_date
 from corymb.studio.values.text import parse_id
 from corymb.views.compose import addresses
@@ -66,7 +67,7 @@ def link(
     refuse_drafts(studio, asked)
     on = parse_date(day)
     last = parse_date(expires) if expires else on + STANDS
-    _refuse_days(on, last)
+    _refuse_days(on, last, today_of(studio))
     heading = title or _heading(studio, on)
     new = NewLink(heading, client.strip(), fresh_code(), on, last, [*map(str, asked)], note)
     file = folder / "links" / f"{known_as or free_id(client or heading, studio.links)}.yml"
@@ -81,12 +82,12 @@ def _heading(studio: Studio, on: date) -> str:
         return _("Flowers for {day}").format(day=day_in_full(on))
 
 
-def _refuse_days(on: date, last: date) -> None:
+def _refuse_days(on: date, last: date, today: date) -> None:
     if last < on:
         raise click.ClickException(
             f"It would expire before {long_day(on)}, the day it is for: give a later --expires."
         )
-    if last < date.today():
+    if last < today:
         raise click.ClickException(
             f"Its last day, {long_day(last)}, has gone by: nobody would see it. Give a --for to "
             "come, or a later --expires."

@@ -7,6 +7,7 @@ from datetime import date
 
 from corymb.studio.models import StyleLink
 from corymb.studio.studio import Studio
+from corymb.studio.today import today_of
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.looks import looks_of, name_of
 from corymb.trade.season.makeable import Makeable
@@ -28,7 +29,7 @@ def _state(studio: Studio, shown: ShownLook, day: date) -> str:
     if shown.is_draft:
         return "a draft, so the client's page leaves it out"
     if not shown.can:
-        staff = Catalogue(studio, "staff", date.today())
+        staff = Catalogue(studio, "staff", today_of(studio))
         return f"{not_then(staff, shown.year, IsoWeek.of(day))} The page says so."
     if shown.instead:
         return f"not then; ‘{name_of(shown.asked.recipe, shown.best.look.variant)}’ in its place"

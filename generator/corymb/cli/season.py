@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import date
 from pathlib import Path
 
 import click
@@ -15,6 +14,7 @@ from corymb.cli.telling import sum_of, tell_problems
 from corymb.cli.week_sheet import week_sheet
 from corymb.cli.where import config_option, site_settings, studio_folder
 from corymb.studio.studio import Studio
+from corymb.studio.today import today_of
 from corymb.studio.values.dates import parse_date
 from corymb.views.compose.catalogue import Catalogue
 
@@ -41,7 +41,7 @@ def season(day: str | None, config: Path | None) -> None:
     """
     studio = _read(site_settings(config).studio_folder if config else studio_folder(None))
     speak_as(studio)
-    catalogue = Catalogue(studio, "staff", parse_date(day) if day else date.today())
+    catalogue = Catalogue(studio, "staff", parse_date(day) if day else today_of(studio))
     for line in for_terminal(week_sheet(catalogue), is_plain()):
         click.echo(line)
 

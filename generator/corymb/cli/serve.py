@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import time
 from collections.abc import Sequence
-from datetime import date, datetime
+from datetime import datetime
 from pathlib import Path
 from threading import Event
 
@@ -103,7 +103,7 @@ def _rebuild(
 ) -> tuple[BuildReport, SiteSettings, float] | None:
     """What was built, and in how many seconds; none, with the errors told, when nothing was."""
     progress, start = Progress(), time.perf_counter()
-    report = build_sites(settings, who, date.today(), progress)
+    report = build_sites(settings, who, None, progress)
     progress.end()
     if not report.errors:
         live.published()

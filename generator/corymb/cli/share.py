@@ -25,6 +25,7 @@ from corymb.studio.models.link import fresh_code
 from corymb.studio.new_links import STANDS
 from corymb.studio.studio import Studio
 from corymb.studio.suggest import did_you_mean
+from corymb.studio.today import today_of
 from corymb.studio.values.dates import IsoWeek, parse_date
 from corymb.studio.values.order_lines import LinkItemText
 from corymb.trade.looks import looks_of, name_of
@@ -70,13 +71,13 @@ def share(what: str, out: Path | None, day: str | None, config: Path | None) -> 
     page = link or _link_of(studio, what, parse_date(day) if day else None)
     file = out or Path(f"{link.id if link else page.show[0].recipe}.html")
     try:
-        data = link_file(studio, settings, page, date.today(), ends=link is not None)
+        data = link_file(studio, settings, page, today_of(studio), ends=link is not None)
     except (PhotoError, TooLargeError) as error:
         raise click.ClickException(str(error)) from error
     file.parent.mkdir(parents=True, exist_ok=True)
     write_whole(file, data)
     click.echo(f"Written: {path_from_here(file)} ({round(len(data) / 1000)} kB)")
-    if link is not None and link.expires < date.today():
+    if link is not None and link.expires < today_of(studio):
         click.echo(
             f"Its last day, {long_day(link.expires)}, has gone by: whoever opens it reads that it "
             "is over. Give it a later `expires`."
@@ -132,7 +133,7 @@ def _next_day(studio: Studio, asked: LinkItemText) -> date:
 
     Today where there is no such week: the page then says when there would be one.
     """
-    today, recipe = date.today(), studio.recipes[asked.recipe]
+    today, recipe = today_of(studio), studio.recipes[asked.recipe]
     variant, _size = variant_and_size(recipe, *_two(asked.words))
     year = best_of({"": looks_of(recipe, studio.recipes)[variant]}, Makeable.of(studio))
     for week in year_from(IsoWeek.of(today)):

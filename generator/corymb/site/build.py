@@ -19,6 +19,7 @@ from corymb.site.site import AddressTakenError, Site, make_site
 from corymb.studio.photographs import photo_path, photos_of
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
+from corymb.studio.today import today_of
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.pieces import Audience
 
@@ -57,24 +58,26 @@ class Images:
 def build_sites(
     settings: SiteSettings,
     audiences: Sequence[Audience],
-    today: date,
+    today: date | None = None,
     progress: Progress = no_progress,
     strict: bool = False,
 ) -> BuildReport:
     """Build and publish the sites; when the report holds errors, nothing was published.
 
-    Nor when it holds advice on the photos, where the build is strict.
+    Nor when it holds advice on the photos, where the build is strict. Without a day, today is what
+    it is at the studio.
     """
     report = BuildReport()
     studio = read_checked(settings.studio_folder, report)
     if studio is None or report.errors:
         return report
+    day = today or today_of(studio)
     # The cache stays open until the photos in it are published: another build may tidy it up.
     with PhotoCache(settings.cache_folder / "photos") as cache:
         images = make_images(studio, settings, cache, report, progress)
         if strict and report.of_photos:
             return report
-        sites = _make_sites(studio, settings, audiences, today, images, report, progress)
+        sites = _make_sites(studio, settings, audiences, day, images, report, progress)
         if not report.errors:
             _publish(sites, settings, report)
     return report

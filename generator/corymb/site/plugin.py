@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import logging
 from collections.abc import Callable
-from datetime import date
 from pathlib import Path
 from typing import Any
 
@@ -26,6 +25,7 @@ from corymb.site.render import THEME, render
 from corymb.site.settings import CorymbSettings, SettingsError, settings_of
 from corymb.site.site import AddressTakenError, Site
 from corymb.studio.saying import counted
+from corymb.studio.today import today_of
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.site_frame import site_frame
 from corymb.views.frame import PageFrame, SiteFrame
@@ -132,7 +132,7 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         if studio is None or report.errors:
             raise _refusal(report)
         self.studio_pages = {page.file.resolve() for page in studio.pages.values()}
-        audience = self.config.audience
+        audience, today = self.config.audience, today_of(studio)
         # Open until MkDocs has copied the photos in it: another build may tidy it up.
         self.cache = PhotoCache(settings.cache_folder / "photos")
         images = make_images(studio, settings, self.cache, report)
@@ -141,12 +141,10 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         for advice in report.problems:
             log.info("%s", advice)
         try:
-            self.site = site_of(studio, audience, settings, date.today(), images)
+            self.site = site_of(studio, audience, settings, today, images)
         except AddressTakenError as error:
             raise PluginError(str(error)) from error
-        self.frame = site_frame(
-            Catalogue(studio, audience, date.today()), settings.base_path(audience)
-        )
+        self.frame = site_frame(Catalogue(studio, audience, today), settings.base_path(audience))
         for link in self.site.dead_links(settings.base_path(audience)):
             log.warning("%s", link)
 
