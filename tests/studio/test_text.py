@@ -40,6 +40,13 @@ def test_any_other_text_is_taken_without_the_space_around_it(text: str) -> None:
     assert type(read) is str
 
 
+@pytest.mark.parametrize("hidden", ["\0", "\x0b", "\x1b", "\x85", "\u2028", "\u202e", "\ufffe"])
+def test_a_character_that_nobody_can_see_is_no_part_of_a_text(hidden: str) -> None:
+    assert message_of(Written(f"a{hidden}b", quoted=True), parse_text) == (
+        f"A character that can't be seen is written here (U+{ord(hidden):04X}): take it out."
+    )
+
+
 @pytest.mark.parametrize("text", ["", "  ", "\n"])
 def test_an_empty_text_is_told(text: str) -> None:
     assert (
@@ -162,6 +169,15 @@ def test_what_is_not_a_number_is_told(text: str, message: str) -> None:
     assert message_of(text, parse_number) == message
 
 
+@pytest.mark.parametrize("name", ["con", "nul", "aux", "prn", "com1", "lpt9"])
+def test_what_no_file_can_be_called_on_windows_is_no_id(name: str) -> None:
+    assert message_of(name, parse_id) == (
+        f"‘{name}’ can't be referred to: no file can have this name on Windows. "
+        f"Say more, like ‘{name}-1’."
+    )
+    assert parse_id(f"{name}-1") == f"{name}-1"
+
+
 @pytest.mark.parametrize(
     "text", ["flowers@teaselandrook.example", "a.b+c@x.example", "ü@bücher.example"]
 )
@@ -170,7 +186,11 @@ def test_an_email_address_is_taken(text: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["flowers", "a@b", "a b@c.example", "a@@b.example", "<a@b.example>"]
+    "text",
+    [
+        *("flowers", "a@b", "a b@c.example", "a@@b.example", "<a@b.example>"),
+        *("a?cc=b@c.example", "a@b.example?bcc=c", "a%0d%0aBcc@b.example", "a#b@c.example"),
+    ],
 )
 def test_what_is_not_an_email_address_is_told(text: str) -> None:
     assert message_of(text, parse_email) == (

@@ -4,6 +4,7 @@ import re
 import unicodedata
 from decimal import Decimal
 
+from corymb.studio.reading.decode import HIDDEN
 from corymb.studio.suggest import did_you_mean, quoted
 from corymb.studio.values.number import read_decimal
 from corymb.studio.written import Written
@@ -12,15 +13,26 @@ YES = ("yes", "true", "on")
 NO = ("no", "false", "off")
 EMPTY = ("null", "~")
 _ID = re.compile(r"[a-z0-9]+(?:-[a-z0-9]+)*")
+_EMAIL = re.compile(r"[^\s@<>,;:\"?#%]+@[^\s@<>,;:\"?#%/.]+(?:\.[^\s@<>,;:\"?#%/.]+)+")
 LONGEST_ID = 80
 """Ids become file names and addresses, which have an end."""
 
+OF_WINDOWS = re.compile(r"con|prn|aux|nul|(?:com|lpt)[1-9]")
+"""What no file can be called there, whatever its ending (Microsoft, Naming Files)."""
+
 
 def parse_text(text: str) -> str:
-    """Any text. Raises ValueError: nothing in it, or an unquoted yes, no or the like."""
+    """Any text. Raises ValueError: nothing in it, or an unquoted yes, no or the like.
+
+    In quotes YAML writes a character that nobody can see as `\\e` or `\\u202e`: none is taken.
+    """
     bare = text.strip()
     if not bare:
         raise ValueError("There is nothing here: write some text, or take the line out.")
+    if hidden := HIDDEN.search(bare):
+        raise ValueError(
+            f"A character that can't be seen is written here (U+{ord(hidden[0]):04X}): take it out."
+        )
     if isinstance(text, Written) and not text.quoted and bare.casefold() in (*YES, *NO, *EMPTY):
         raise ValueError(
             f"A bare {quoted(bare)} would be read as a switch, not as text: "
@@ -51,6 +63,11 @@ def parse_id(text: str) -> str:
         raise ValueError("There is nothing here: write a name to refer by, like ‘dahlia-shell’.")
     if len(word) > LONGEST_ID:
         raise ValueError(f"{quoted(word)} is too long: use at most {LONGEST_ID} letters.")
+    if OF_WINDOWS.fullmatch(word):
+        raise ValueError(
+            f"{quoted(word)} can't be referred to: no file can have this name on Windows. "
+            f"Say more, like ‘{word}-1’."
+        )
     if not _ID.fullmatch(word) or word.isdigit():
         right = slug(word)
         hint = f" Write {quoted(right)}." if right and not right.isdigit() else ""
@@ -100,9 +117,13 @@ def parse_number(text: str) -> float:
 
 
 def parse_email(text: str) -> str:
-    """Looks over an e-mail address; only sending to it would prove it. Raises ValueError."""
+    """Looks over an e-mail address; only sending to it would prove it. Raises ValueError.
+
+    One with ? # or % could be had, but a link to it would bring along what stands behind them
+    (RFC 6068: other receivers, for one).
+    """
     address = text.strip()
-    if not re.fullmatch(r"[^\s@<>,;:\"]+@[^\s@<>,;:\"/.]+(?:\.[^\s@<>,;:\"/.]+)+", address):
+    if not _EMAIL.fullmatch(address):
         raise ValueError(
             f"{quoted(address)} is not an e-mail address: write it like ‘name@garden.example’."
         )
