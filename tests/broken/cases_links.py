@@ -6,6 +6,7 @@ from tests.broken.bench import (
     PAGE,
     Case,
     Told,
+    advice,
     at,
     case,
     new_file,
@@ -146,5 +147,18 @@ CASES = [
         "level: easy",
         "level: easy\nfor: everybody",
         at(6, 6, "‘everyone’"),
+    ),
+    in_page(
+        "HTML, of which the first three tags are told",
+        '<iframe src="x"></iframe> <b>fresh</b> <script>x</script> <i>',
+        advice(8, 14, '‘<iframe src="x">’ will be read as it stands here'),
+        advice(8, 40, "‘<b>’ will be read as it stands here, since pages hold no HTML: write"),
+        advice(8, 53, "‘<script>’ will be read as it stands here"),
+    ),
+    in_page("HTML in code, and signs that are none", "`<b>` where 2 <3 and a<b or <a@b.example>"),
+    in_lesson(
+        "a picture from another site",
+        "![a jar](https://elsewhere.example/jar.jpg)",
+        at(11, 19, "a picture on another site, and pages show none but your own"),
     ),
 ]

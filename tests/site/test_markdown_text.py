@@ -62,6 +62,30 @@ def test_nothing_in_a_text_runs(text: str) -> None:
             assert address.partition(":")[0] not in ("javascript", "data", "vbscript")
 
 
+NAMED = {
+    "on a heading": '## Pets {: onclick="alert(1)" style="color: red" data-share="x" .calm }',
+    "on a link": '[care](care.md){: onmouseover="alert(1)" formaction="x" ping="x" .calm }',
+    "on code": '``` { .python .calm onclick="alert(1)" style="color: red" }\nprint()\n```',
+}
+
+
+@pytest.mark.parametrize("text", NAMED.values(), ids=NAMED)
+def test_a_tag_keeps_no_attribute_but_those_that_words_need(text: str) -> None:
+    writer = Writer(("fenced_code", "attr_list"))
+    soup = BeautifulSoup(writer.prose(text, "about.html").html, "html.parser")
+    assert {name for tag in soup.find_all(True) for name in tag.attrs} <= {"id", "class", "href"}
+    assert soup.find(class_="calm") or soup.find("code")
+
+
+def test_a_column_is_aligned_by_a_class_since_the_policy_forbids_styles() -> None:
+    table = "| Stems | Flower |\n| ---: | :---: |\n| 3 | Dahlia |\n"
+    soup = BeautifulSoup(Writer().prose(table, "care.html").html, "html.parser")
+    assert [cell.attrs for cell in soup.find_all("td")] == [
+        {"class": ["to-right"]},
+        {"class": ["to-center"]},
+    ]
+
+
 ADDRESSES = {
     "a page from a page": ("how-to-order.md", "care.html", "how-to-order.html"),
     "a part of a page": ("care.md#pets", "about.html", "care.html#pets"),

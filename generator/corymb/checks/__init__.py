@@ -18,6 +18,7 @@ from corymb.checks.looks import broken_changes
 from corymb.checks.page_names import taken_names
 from corymb.checks.photos import missing_photos
 from corymb.checks.references import broken_references
+from corymb.checks.shown_texts import shown_otherwise
 from corymb.checks.strange_styles import strange_styles
 from corymb.checks.style_links import shown_in_vain
 from corymb.checks.styles import against_the_style
@@ -35,6 +36,7 @@ CHECKS: tuple[Callable[[Studio], list[Problem]], ...] = (
     circular_lessons,
     taken_names,
     dead_links,
+    shown_otherwise,
     known_codes,
     other_currencies,
     against_the_style,

@@ -1,12 +1,16 @@
 """From a studio's Markdown to HTML that is safe to show, with its links turned into the site's.
 
-Raw HTML in the text is shown as text, not obeyed: a page's author is trusted with words, not
-with scripts. Links to other Markdown files (`care.md`, `../techniques/conditioning.md`) lead to
+Raw HTML in the text is shown as text, not obeyed: a page's author is trusted with words, not with
+scripts. Attributes that an extension lets it name are taken away, beyond those that words need: a
+style or a handler within a page would ask for an exception from its policy.
+
+Links to other Markdown files (`care.md`, `../techniques/conditioning.md`) lead to
 the pages made of them; links with a script in their address lead nowhere.
 """
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 from pathlib import Path
 from posixpath import normpath
@@ -16,14 +20,31 @@ from xml.etree.ElementTree import Element
 
 import markdown
 from markdown.extensions import Extension
+from markdown.postprocessors import Postprocessor
 from markdown.treeprocessors import Treeprocessor
 
+from corymb.site.one_file.tags import TAG, attributes_of, tag_of
 from corymb.site.render import url_from
 from corymb.studio.comments import without_comments
 from corymb.studio.leads import ALWAYS, ANCHORS, SAFE_SCHEMES, NoRawHtml, as_browsers_read
 from corymb.views.compose import addresses
 from corymb.views.compose.prose import Prose
 from corymb.views.pieces import Link
+
+WORDS_NEED = (
+    *("href", "src", "alt", "title", "id", "class", "lang", "dir", "width", "height"),
+    *("start", "type", "reversed", "value", "colspan", "rowspan", "headers", "scope"),
+    *("abbr", "cite", "datetime", "role"),
+)
+"""The attributes that a text's tags keep, with what is said to readers' programs (`aria-`).
+
+Not `data-`, which the pages' own scripts go by."""
+
+ALIGNED = re.compile(r"text-align: (left|center|right);?")
+"""How the library writes the alignment of a table's column."""
+
+LAST = -1
+"""After everything that the library and its extensions still put into a finished text."""
 
 
 @dataclass
@@ -62,6 +83,7 @@ class _SiteLinks(Extension):
     def extendMarkdown(self, md: markdown.Markdown) -> None:  # noqa: N802 (the library's name)
         """Called by the library once, when the maker is set up."""
         md.treeprocessors.register(_Links(md, self.page_path), "corymb_links", 5)
+        md.postprocessors.register(_Bare(md), "corymb_bare", LAST)
 
 
 class _Links(Treeprocessor):
@@ -77,6 +99,26 @@ class _Links(Treeprocessor):
             for name in ("href", "src"):
                 if (address := element.get(name)) is not None:
                     element.set(name, site_address(address, self.page_path))
+
+
+class _Bare(Postprocessor):
+    """Takes away every attribute but those that words need."""
+
+    def run(self, text: str) -> str:
+        """Called by the library once, with the text's HTML."""
+        return TAG.sub(_bare, text)
+
+
+def _bare(tag: re.Match[str]) -> str:
+    written = attributes_of(tag["rest"])
+    kept = {name: value for name, value in written.items() if _is_kept(name.lower())}
+    if aligned := ALIGNED.fullmatch(written.get("style") or ""):
+        kept["class"] = f"{kept.get('class') or ''} to-{aligned[1]}".strip()
+    return tag[0] if kept == written else tag_of(tag["name"], kept)
+
+
+def _is_kept(name: str) -> bool:
+    return name in WORDS_NEED or name.startswith("aria-")
 
 
 def site_address(address: str, page_path: str) -> str:

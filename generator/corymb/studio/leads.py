@@ -15,6 +15,7 @@ from xml.etree.ElementTree import Element
 import markdown
 from markdown.extensions import Extension
 from markdown.extensions.toc import slugify_unicode
+from markdown.inlinepatterns import HTML_RE, InlineProcessor
 from markdown.treeprocessors import Treeprocessor
 
 from corymb.studio.comments import leave_out_comments
@@ -34,6 +35,9 @@ ANCHORS: dict[str, Any] = {"slugify": slugify_unicode, "separator": "-"}
 LATE = 4
 """After the library's own work on links, headings and attributes (5 and more)."""
 
+BEFORE_EMPHASIS = 90
+"""Where the library itself would look for tags: after code, links and escaped letters."""
+
 _HELD = re.compile("\x02(?:(?P<code>\\d+)|amp)\x03")
 """How the library holds an escaped letter, or an `&`, until it writes the page."""
 
@@ -44,6 +48,10 @@ class Leads:
 
     addresses: tuple[str, ...]
     anchors: frozenset[str]
+    images: tuple[str, ...] = ()
+    """Those of the addresses that would be shown, not followed."""
+    tags: tuple[str, ...] = ()
+    """What is written as in HTML, each once: `<iframe src="x">`."""
 
 
 class NoRawHtml(Extension):
@@ -67,8 +75,15 @@ def leads_of(text: str) -> Leads:
     )
     seen = _Seen(maker)
     maker.treeprocessors.register(seen, "corymb_leads", LATE)
+    tags = _Tags(HTML_RE, maker)
+    maker.inlinePatterns.register(tags, "corymb_tags", BEFORE_EMPHASIS)
     maker.convert(text)
-    return Leads(tuple(dict.fromkeys(seen.addresses)), frozenset(seen.anchors))
+    return Leads(
+        tuple(dict.fromkeys(seen.addresses)),
+        frozenset(seen.anchors),
+        tuple(dict.fromkeys(seen.images)),
+        tuple(dict.fromkeys(tags.seen)),
+    )
 
 
 def as_browsers_read(address: str) -> str:
@@ -81,6 +96,7 @@ class _Seen(Treeprocessor):
     def __init__(self, md: markdown.Markdown) -> None:
         super().__init__(md)
         self.addresses: list[str] = []
+        self.images: list[str] = []
         self.anchors: list[str] = []
 
     def run(self, root: Element) -> None:
@@ -89,5 +105,23 @@ class _Seen(Treeprocessor):
             for name in ("href", "src"):
                 if (address := element.get(name)) is not None:
                     self.addresses.append(as_browsers_read(address))
+                    if element.tag == "img":
+                        self.images.append(self.addresses[-1])
             if anchor := element.get("id"):
                 self.anchors.append(anchor)
+
+
+class _Tags(InlineProcessor):
+    """Sees tags go by, and leaves them to be shown as they are written."""
+
+    def __init__(self, pattern: str, md: markdown.Markdown) -> None:
+        super().__init__(pattern, md)
+        self.seen: list[str] = []
+
+    def handleMatch(  # type: ignore[override]  # noqa: N802 (the library's name)
+        self, m: re.Match[str], data: str
+    ) -> tuple[None, None, None]:
+        """Called by the library for whatever looks like one."""
+        if re.match("</?[a-zA-Z]", m[0]):
+            self.seen.append(m[0])
+        return None, None, None
