@@ -8,7 +8,7 @@ from PIL import Image
 
 from corymb.photos import HOUSE_FINISH, PhotoCache, prepare
 
-from .camera import bare_png, grey_profile, profile, save, srgb_profile
+from .camera import bare_png, grey_profile, petals, profile, save, srgb_profile
 
 Rgb = tuple[int, int, int]
 PAPER: Rgb = (0xF7, 0xF2, 0xE8)
@@ -86,6 +86,13 @@ def test_the_profile_decides_what_the_numbers_mean(
     red, green, blue = published(photos, cache, image, kind, icc_profile=GREEN_FOR_RED)
     assert green > 180
     assert max(red, blue) < 60
+
+
+def test_a_profile_that_says_srgb_moves_no_pixel(photos: Path, cache: PhotoCache) -> None:
+    plain = prepare(save(petals(), photos / "plain.png"), cache)
+    told = prepare(save(petals(), photos / "told.png", icc_profile=srgb_profile()), cache)
+    for one, other in zip(plain.files, told.files, strict=True):
+        assert one.path.read_bytes() == other.path.read_bytes()
 
 
 def test_a_profile_holds_where_a_picture_is_transparent(photos: Path, cache: PhotoCache) -> None:

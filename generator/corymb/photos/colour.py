@@ -5,8 +5,10 @@ Phones write Display P3, cameras Adobe RGB, printers' files CMYK. Each is brough
 """
 
 import io
+from functools import lru_cache
+from itertools import product
 
-from PIL import Image, ImageCms
+from PIL import Image, ImageChops, ImageCms
 
 from corymb.photos.adobe_rgb import adobe_rgb_profile, is_adobe_rgb
 
@@ -17,6 +19,9 @@ _FLAGS = ImageCms.Flags.BLACKPOINTCOMPENSATION
 
 # Which Pillow mode carries the numbers of a profile's colour space (ICC.1, table 19).
 _MODE_OF_SPACE = {"RGB ": "RGB", "GRAY": "L", "CMYK": "CMYK"}
+
+_STEPS = range(0, 256, 15)
+_LATTICE = bytes(part for colour in product(_STEPS, repeat=3) for part in colour)
 
 
 def profile_of(image: Image.Image) -> bytes | None:
@@ -41,21 +46,32 @@ def _convert(image: Image.Image, profile: bytes | None) -> Image.Image:
     if profile is None:
         return image.convert("RGB")
     try:
-        meant = ImageCms.ImageCmsProfile(io.BytesIO(profile))
-        mode = _MODE_OF_SPACE[meant.profile.xcolor_space]
-        if (mode == "CMYK") != (image.mode == "CMYK"):
+        mode, transform = _transform_of(profile)
+        if transform is None or (mode == "CMYK") != (image.mode == "CMYK"):
             return image.convert("RGB")
-        return _through(image.convert(mode), meant)
-    except (ImageCms.PyCMSError, OSError, KeyError):
+        return transform.apply(image.convert(mode))
+    except (ImageCms.PyCMSError, OSError, KeyError, ValueError):
         return image.convert("RGB")
 
 
-def _through(image: Image.Image, meant: ImageCms.ImageCmsProfile) -> Image.Image:
-    converted = ImageCms.profileToProfile(
-        image, meant, SRGB, renderingIntent=_INTENT, outputMode="RGB", flags=_FLAGS
-    )
-    assert converted is not None  # only a conversion in place returns nothing
-    return converted
+@lru_cache(maxsize=4)
+def _transform_of(profile: bytes) -> tuple[str, ImageCms.ImageCmsTransform | None]:
+    """The mode a profile speaks of, and the way from it to sRGB; none for a profile of sRGB.
+
+    A studio's photos come from a camera and a phone or two, so that few are kept, and a
+    profile may be of sixteen megabytes.
+    """
+    meant = ImageCms.ImageCmsProfile(io.BytesIO(profile))
+    mode = _MODE_OF_SPACE[meant.profile.xcolor_space]
+    transform = ImageCms.buildTransform(meant, SRGB, mode, "RGB", _INTENT, _FLAGS)
+    return mode, None if mode == "RGB" and _changes_nothing(transform) else transform
+
+
+def _changes_nothing(transform: ImageCms.ImageCmsTransform) -> bool:
+    """Whether no colour moves by more than one step: many cameras say "sRGB" by a profile."""
+    lattice = Image.frombytes("RGB", (len(_STEPS) ** 2, len(_STEPS)), _LATTICE)
+    moved = ImageChops.difference(lattice, transform.apply(lattice))
+    return moved.point([255 * (step > 1) for step in range(256)] * 3).getbbox() is None
 
 
 def over_paper(image: Image.Image, paper: str) -> Image.Image:

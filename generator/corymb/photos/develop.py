@@ -15,7 +15,7 @@ from corymb.photos.colour import over_paper, profile_of, to_srgb
 from corymb.photos.finish import Finish
 from corymb.photos.modes import plain
 from corymb.photos.opening import open_photo
-from corymb.photos.palette import flower_palette, palette
+from corymb.photos.palette import both_palettes, glance
 from corymb.photos.placeholder import average_hex, placeholder
 from corymb.photos.prepared import Format, PhotoColour
 from corymb.photos.share_card import share_card
@@ -51,12 +51,14 @@ def develop(source: Path, finish: Finish) -> Developed:
     """Raise PhotoError, in words for the photo's owner, when the file can't be used."""
     whole, sizes, largest = opened(source, finish)
     card = encode.jpeg(share_card(largest, finish.card_size), finish.jpeg_quality)
+    small = glance(largest)
+    palette, flowers = both_palettes(small)
     return Developed(
         size=whole,
-        placeholder=placeholder(largest),
-        average_hex=average_hex(largest),
-        palette=palette(largest),
-        flowers=flower_palette(largest),
+        placeholder=placeholder(small),
+        average_hex=average_hex(small),
+        palette=palette,
+        flowers=flowers,
         prints=tuple(_prints(largest, sizes, finish)),
         share_card=Print("jpeg", finish.card_size, card),
     )

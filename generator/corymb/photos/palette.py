@@ -6,14 +6,12 @@ k-means; groups that the eye would call one colour are then joined.
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from functools import cache
 
 from PIL import Image, ImageCms, ImageStat
 
 from corymb.photos.background import behind
 from corymb.photos.prepared import PhotoColour
-
-_SRGB = ImageCms.createProfile("sRGB")
-_LAB = ImageCms.createProfile("LAB")
 
 _LOOKED_AT = (100, 100)  # Enough pixels to tell shares to a hundredth.
 _GROUPS = 12
@@ -40,9 +38,18 @@ class _Group:
         )
 
 
+@dataclass(frozen=True)
+class _Sorted:
+    """A small picture, its CIELAB, and the number of each pixel's group (`L`)."""
+
+    image: Image.Image
+    posing: Image.Image
+    numbers: Image.Image
+
+
 def palette(image: Image.Image) -> tuple[PhotoColour, ...]:
     """The colours of an sRGB picture, the largest share first; crumbs are left out."""
-    return _colours_of(_looked_at(image))
+    return _colours_of(_sort(glance(image)))
 
 
 def flower_palette(image: Image.Image) -> tuple[PhotoColour, ...]:
@@ -50,23 +57,31 @@ def flower_palette(image: Image.Image) -> tuple[PhotoColour, ...]:
 
     Of the whole picture, where nothing is left of it.
     """
-    small = _looked_at(image)
-    kept = _pixels_before(small, _behind(_in_lab(small)))
-    whole = small.width * small.height
-    enough = kept.width >= _SMALLEST_SHARE * whole
-    return _colours_of(kept if enough else small)
+    return _flowers_of(_sort(glance(image)))
 
 
-def _looked_at(image: Image.Image) -> Image.Image:
+def both_palettes(image: Image.Image) -> tuple[tuple[PhotoColour, ...], tuple[PhotoColour, ...]]:
+    """The palette and the flowers', at hardly more work than one."""
+    whole = _sort(glance(image))
+    return _colours_of(whole), _flowers_of(whole)
+
+
+def glance(image: Image.Image) -> Image.Image:
+    """The picture as small as suffices to tell its colours."""
     small = image.copy()
     small.thumbnail(_LOOKED_AT, Image.Resampling.BOX)
     return small
 
 
-def _behind(posing: Image.Image) -> Image.Image:
-    numbers = _sorted_out(posing)
-    labs = {number: _average(posing, mask) for number, _, mask in _masks(numbers)}
-    return behind(numbers, lambda one, other: _apart(labs[one], labs[other]))
+def _flowers_of(whole: _Sorted) -> tuple[PhotoColour, ...]:
+    kept = _pixels_before(whole.image, _behind(whole))
+    enough = kept.width >= _SMALLEST_SHARE * whole.image.width * whole.image.height
+    return _colours_of(_sort(kept) if enough else whole)
+
+
+def _behind(whole: _Sorted) -> Image.Image:
+    labs = {number: _average(whole.posing, mask) for number, _, mask in _masks(whole.numbers)}
+    return behind(whole.numbers, lambda one, other: _apart(labs[one], labs[other]))
 
 
 def _pixels_before(image: Image.Image, left_out: Image.Image) -> Image.Image:
@@ -79,25 +94,31 @@ def _pixels_before(image: Image.Image, left_out: Image.Image) -> Image.Image:
     return Image.frombytes(image.mode, (len(kept) // step, 1), kept)
 
 
-def _colours_of(image: Image.Image) -> tuple[PhotoColour, ...]:
-    groups = _join_alike(_groups(image))
-    total = image.width * image.height
+def _colours_of(picture: _Sorted) -> tuple[PhotoColour, ...]:
+    groups = _join_alike(_groups(picture))
+    total = picture.image.width * picture.image.height
     colours = [PhotoColour(_hex(each.rgb), round(each.pixels / total, 4)) for each in groups]
     kept = [each for each in colours if each.share >= _SMALLEST_SHARE]
     return tuple(sorted(kept, key=lambda each: (-each.share, each.hex)))
 
 
+def _sort(image: Image.Image) -> _Sorted:
+    posing = _in_lab(image)
+    sorted_out = posing.quantize(_GROUPS, Image.Quantize.MEDIANCUT, _SETTLED)
+    numbers = Image.frombytes("L", sorted_out.size, sorted_out.tobytes())
+    return _Sorted(image, posing, numbers)
+
+
 def _in_lab(image: Image.Image) -> Image.Image:
     """CIELAB whose bands pose as red, green and blue: Pillow sorts nothing else."""
-    lab = ImageCms.profileToProfile(image, _SRGB, _LAB, outputMode="LAB")
-    assert lab is not None  # only a conversion in place returns nothing
-    return Image.merge("RGB", lab.split())
+    return Image.merge("RGB", _to_lab().apply(image).split())
 
 
-def _sorted_out(posing: Image.Image) -> Image.Image:
-    """The number of each pixel's group, as a picture (`L`)."""
-    sorted_out = posing.quantize(_GROUPS, Image.Quantize.MEDIANCUT, _SETTLED)
-    return Image.frombytes("L", sorted_out.size, sorted_out.tobytes())
+@cache
+def _to_lab() -> ImageCms.ImageCmsTransform:
+    """Made once: making it takes longer than using it."""
+    srgb, lab = ImageCms.createProfile("sRGB"), ImageCms.createProfile("LAB")
+    return ImageCms.buildTransform(srgb, lab, "RGB", "LAB")
 
 
 def _masks(numbers: Image.Image) -> Iterator[tuple[int, int, Image.Image]]:
@@ -107,11 +128,10 @@ def _masks(numbers: Image.Image) -> Iterator[tuple[int, int, Image.Image]]:
             yield number, pixels, numbers.point([255 * (n == number) for n in range(256)], "1")
 
 
-def _groups(image: Image.Image) -> list[_Group]:
-    posing = _in_lab(image)
+def _groups(picture: _Sorted) -> list[_Group]:
     return [
-        _Group(pixels, _average(posing, mask), _average(image, mask))
-        for _, pixels, mask in _masks(_sorted_out(posing))
+        _Group(pixels, _average(picture.posing, mask), _average(picture.image, mask))
+        for _, pixels, mask in _masks(picture.numbers)
     ]
 
 

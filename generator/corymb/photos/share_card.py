@@ -4,7 +4,7 @@ from PIL import Image, ImageOps
 
 # The flowers of a held or standing piece are in the upper half, its stems in the lower:
 # where a tall photo must lose something, it loses more from below.
-_ACROSS, _DOWN = 0.5, 0.4
+CENTRE = (0.5, 0.4)  # across, down
 
 
 def share_card(image: Image.Image, size: tuple[int, int]) -> Image.Image:
@@ -12,4 +12,4 @@ def share_card(image: Image.Image, size: tuple[int, int]) -> Image.Image:
 
     The one place where a small photo is enlarged: messengers leave small cards out altogether.
     """
-    return ImageOps.fit(image, size, Image.Resampling.LANCZOS, centering=(_ACROSS, _DOWN))
+    return ImageOps.fit(image, size, Image.Resampling.LANCZOS, centering=CENTRE)
