@@ -1,0 +1,119 @@
+"""How much longer than it must does the way from camera file to web take?
+
+Run `python -m tests.bench.photos`. The floor is what nobody can leave out: decode at the scale
+that is needed, resize, and encode every file the pipeline makes with the same settings, on all
+cores, nothing written. A photo with a colour profile has to be brought to sRGB as well, so
+for the phone's photos the floor holds that conversion, at the largest published size. The
+pipeline does all it does for a studio: digest, notes, checks, placeholder, palettes, the share
+card, every file written to disk. Floor and pipeline take turns; medians are compared.
+"""
+
+from __future__ import annotations
+
+import io
+import os
+import statistics
+import sys
+import tempfile
+import time
+from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
+from functools import partial
+from pathlib import Path
+
+from PIL import Image, ImageCms, ImageOps
+
+from corymb.photos import HOUSE_FINISH, PhotoCache, prepare_many
+from corymb.photos.share_card import CENTRE
+from corymb.photos.sizes import published_sizes
+from tests.bench.camera_photos import DISPLAY_P3, SIZE, jpeg
+
+PHOTOS, ROUNDS = 8, 5
+ALLOWED = 1.25
+SRGB = ImageCms.createProfile("sRGB")
+
+
+def encoded(image: Image.Image, kind: str, **settings: int | bool) -> int:
+    output = io.BytesIO()
+    image.save(output, kind, **settings)
+    return len(output.getvalue())
+
+
+def floor_of(source: Path) -> int:
+    """The bytes of one photo's files."""
+    finish = HOUSE_FINISH
+    sizes = published_sizes(SIZE, finish.widths)
+    with Image.open(source) as image:
+        image.draft(None, sizes[0])
+        picture = image.resize(sizes[0], Image.Resampling.LANCZOS, reducing_gap=3.0)
+        icc = image.info.get("icc_profile")
+    if icc:
+        meant = ImageCms.ImageCmsProfile(io.BytesIO(icc))
+        ImageCms.profileToProfile(
+            picture, meant, SRGB, ImageCms.Intent.RELATIVE_COLORIMETRIC, inPlace=True
+        )
+    card = ImageOps.fit(picture, finish.card_size, Image.Resampling.LANCZOS, centering=CENTRE)
+    light = {"quality": finish.jpeg_quality, "progressive": True, "optimize": True}
+    total = encoded(card, "JPEG", **light)
+    for size in sizes:
+        picture = picture.resize(size, Image.Resampling.LANCZOS)
+        avif = {"quality": finish.avif_quality, "speed": finish.avif_speed, "max_threads": 1}
+        total += encoded(picture, "AVIF", **avif) + encoded(picture, "JPEG", **light)
+    return total
+
+
+def floor(sources: list[Path]) -> None:
+    with ThreadPoolExecutor(os.cpu_count() or 1) as workers:
+        assert all(workers.map(floor_of, sources))
+
+
+def pipeline(sources: list[Path], empty: Path) -> None:
+    """Cold: into a cache that holds nothing."""
+    with PhotoCache(empty) as cache:
+        made = prepare_many(sources, cache)
+    assert all(hasattr(photo, "files") for photo in made.values())
+
+
+def seconds(work: Callable[[], None]) -> float:
+    start = time.perf_counter()
+    work()
+    return time.perf_counter() - start
+
+
+def compare(what: str, sources: list[Path]) -> float:
+    """The pipeline's time over the floor's."""
+    floors, pipelines = [], []
+    for _ in range(ROUNDS):
+        floors.append(seconds(partial(floor, sources)))
+        with tempfile.TemporaryDirectory() as empty:
+            pipelines.append(seconds(partial(pipeline, sources, Path(empty))))
+    least, whole = statistics.median(floors), statistics.median(pipelines)
+    each = 1000 / len(sources)
+    print(
+        f"{what}: {len(sources)} photos, floor {least * each:.0f} ms a photo, pipeline "
+        f"{whole * each:.0f} ms, ratio {whole / least:.3f} (allowed {ALLOWED})"
+    )
+    return whole / least
+
+
+def write(folder: Path, count: int, icc: bytes) -> list[Path]:
+    folder.mkdir()
+    sources = [folder / f"{number}.jpg" for number in range(count)]
+    for number, source in enumerate(sources):
+        source.write_bytes(jpeg(number, icc))
+    return sources
+
+
+def main() -> int:
+    """Print both ratios; fail when one is over what is allowed."""
+    kinds = {"camera, sRGB": b"", "phone, Display P3": DISPLAY_P3}
+    with tempfile.TemporaryDirectory() as folder:
+        ratios = [
+            compare(what, write(Path(folder) / str(number), PHOTOS, icc))
+            for number, (what, icc) in enumerate(kinds.items())
+        ]
+    return int(max(ratios) > ALLOWED)
+
+
+if __name__ == "__main__":
+    sys.exit(main())
