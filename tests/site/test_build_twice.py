@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from corymb.site.keeping import MARK
+from corymb.site.publishing.keeping import MARK
 from corymb.site.settings import AUDIENCES
 from corymb.views.pieces import Audience
 from tests.conftest import CACHE, DAY, ROOT, SETTINGS, STUDIO

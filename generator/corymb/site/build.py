@@ -12,7 +12,7 @@ from corymb.checks.photo_colours import unlike_their_looks
 from corymb.language import in_language
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
 from corymb.site.pictures import Pictures, draw_all
-from corymb.site.publish import PublishError, publish
+from corymb.site.publishing import PublishError, publish
 from corymb.site.render import TEMPLATES
 from corymb.site.settings import SiteSettings
 from corymb.site.site import AddressTakenError, Site, make_site

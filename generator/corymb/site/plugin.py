@@ -20,7 +20,7 @@ from mkdocs.structure.pages import Page as MkDocsPage
 
 from corymb.photos import PhotoCache
 from corymb.site.build import BuildReport, make_images, read_checked, site_of
-from corymb.site.keeping import forget, mark_all
+from corymb.site.publishing.keeping import forget, mark_all
 from corymb.site.render import THEME, render
 from corymb.site.settings import CorymbSettings, SettingsError, settings_of
 from corymb.site.site import AddressTakenError, Site

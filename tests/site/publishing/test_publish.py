@@ -6,8 +6,9 @@ from pathlib import Path
 
 import pytest
 
-from corymb.site.keeping import MARK
-from corymb.site.publish import PublishError, publish
+from corymb.site.publishing import PublishError, publish
+from corymb.site.publishing.keeping import MARK
+from corymb.site.publishing.rooms import Room
 
 
 def standing_in(folder: Path) -> dict[str, bytes]:
@@ -18,6 +19,12 @@ def standing_in(folder: Path) -> dict[str, bytes]:
     }
 
 
+def left_in_the_room(folder: Path) -> set[str]:
+    """What a build leaves in its room that the next one has no use for."""
+    kept = {".gitignore", "in-use", "stands"}
+    return {path.name for path in Room.of(folder).here.iterdir()} - kept
+
+
 def test_a_folder_holds_exactly_what_was_published(tmp_path: Path) -> None:
     photo = tmp_path / "photo.jpg"
     photo.write_bytes(b"photo")
@@ -26,7 +33,8 @@ def test_a_folder_holds_exactly_what_was_published(tmp_path: Path) -> None:
     assert standing_in(out) == {"index.html": b"one", "a/b.html": b"two", "a/photo.jpg": b"photo"}
     publish({"index.html": b"new"}, {}, out)
     assert standing_in(out) == {"index.html": b"new"}
-    assert {path.name for path in tmp_path.iterdir()} == {"photo.jpg", "clients"}
+    assert {path.name for path in tmp_path.iterdir()} == {"photo.jpg", "clients", ".clients.corymb"}
+    assert left_in_the_room(out) == set()
 
 
 def test_what_has_not_changed_is_not_written_again(tmp_path: Path) -> None:
@@ -140,24 +148,4 @@ def test_the_old_site_stands_when_the_new_one_fails(tmp_path: Path) -> None:
     with pytest.raises(FileNotFoundError):
         publish({"index.html": b"new"}, {"photo.jpg": tmp_path / "gone.jpg"}, out)
     assert standing_in(out) == {"index.html": b"old"}
-    assert {path.name for path in tmp_path.iterdir()} == {"clients"}
-
-
-@pytest.mark.parametrize("failing", [1, 2], ids=["the old one goes", "the new one comes"])
-def test_the_old_site_stands_when_the_folders_cannot_change_places(
-    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, failing: int
-) -> None:
-    out = tmp_path / "clients"
-    publish({"index.html": b"old"}, {}, out)
-    rename, calls = Path.rename, iter((1, 2, 3))
-
-    def refusing(self: Path, target: Path) -> Path:
-        if next(calls) == failing:
-            raise OSError("the disk is full")
-        return rename(self, target)
-
-    monkeypatch.setattr(Path, "rename", refusing)
-    with pytest.raises(OSError, match="full"):
-        publish({"index.html": b"new"}, {}, out)
-    assert standing_in(out) == {"index.html": b"old"}
-    assert {path.name for path in tmp_path.iterdir()} == {"clients"}
+    assert left_in_the_room(out) == set()

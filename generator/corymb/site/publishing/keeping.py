@@ -10,7 +10,7 @@ import os
 import shutil
 from collections.abc import Callable, Iterable, Iterator
 from hashlib import blake2b
-from pathlib import Path, PurePosixPath
+from pathlib import Path
 from unicodedata import normalize
 
 MARK = ".corymb-site"
@@ -25,8 +25,15 @@ def mark(folder: Path, paths: Iterable[str]) -> None:
 
     As digests, for hosts publish this file too, and some addresses are known to one client only.
     """
-    lines = sorted(f"{_digest(path)}\n" for path in paths)
-    (folder / MARK).write_text(HEAD + "".join(lines), encoding="utf-8")
+    (folder / MARK).write_text(_mark_of(paths), encoding="utf-8")
+
+
+def marks_just(folder: Path, paths: Iterable[str]) -> bool:
+    """Whether these files, and no others, are noted as Corymb's."""
+    try:
+        return (folder / MARK).read_text(encoding="utf-8") == _mark_of(paths)
+    except (OSError, ValueError):
+        return False
 
 
 def mark_all(folder: Path) -> None:
@@ -58,6 +65,9 @@ def is_of_a_host(path: str) -> bool:
 
 def clash(folder: Path, own: Iterable[str], wanted: Iterable[str]) -> str | None:
     """The first of someone's own files that stands where the site needs to put one."""
+    own = list(own)
+    if not own:
+        return None
     files = set(wanted)
     folders = {above for path in files for above in _above(path)}
     for path in own:
@@ -84,7 +94,7 @@ def carry(path: str, old: Path, new: Path) -> None:
 
 def _ours(folder: Path) -> Callable[[str], bool]:
     try:
-        text = (folder / MARK).read_text(encoding="utf-8")
+        text = (folder / MARK).read_text(encoding="utf-8", errors="replace")
     except OSError:
         return lambda path: False
     if not text:  # of an earlier Corymb, or of a build by MkDocs that was cut short
@@ -93,20 +103,27 @@ def _ours(folder: Path) -> Callable[[str], bool]:
     return lambda path: _digest(path) in known
 
 
-def _inside(folder: Path) -> Iterator[str]:
+def _inside(folder: Path, above: str = "") -> Iterator[str]:
+    """Files, links and empty folders. Raises OSError where it can't look.
+
+    What can't be looked into can't be taken along, so nothing is built over it.
+    """
     if not folder.exists():
         return
-    for here, folders, files in os.walk(folder, onerror=_raise):
-        links = [name for name in folders if not _is_folder(Path(here) / name)]
-        for name in (*files, *links):
-            yield (Path(here) / name).relative_to(folder).as_posix()
-        if not folders and not files and Path(here) != folder:
-            yield Path(here).relative_to(folder).as_posix()
+    empty = True
+    with os.scandir(folder) as entries:
+        for entry in entries:
+            empty = False
+            if entry.is_dir(follow_symlinks=False):
+                yield from _inside(folder / entry.name, f"{above}{entry.name}/")
+            else:
+                yield above + entry.name
+    if empty and above:
+        yield above.rstrip("/")
 
 
-def _raise(error: OSError) -> None:
-    """What can't be looked into can't be taken along, so nothing is built over it."""
-    raise error
+def _mark_of(paths: Iterable[str]) -> str:
+    return HEAD + "".join(sorted(f"{_digest(path)}\n" for path in paths))
 
 
 def _is_folder(path: Path) -> bool:
@@ -118,7 +135,8 @@ def _hidden(path: str) -> bool:
 
 
 def _above(path: str) -> list[str]:
-    return [str(above) for above in PurePosixPath(path).parents if str(above) != "."]
+    parts = path.split("/")
+    return ["/".join(parts[:end]) for end in range(1, len(parts))]
 
 
 def _digest(path: str) -> str:
