@@ -2,7 +2,7 @@
 
 import os
 from collections.abc import Callable
-from errno import EACCES, EISDIR
+from errno import EACCES
 from pathlib import Path
 from typing import Any
 
@@ -10,7 +10,7 @@ import pytest
 
 from corymb.studio.load import read_studio
 
-OWN_FILE_A_FOLDER = f"This file can't be read ({os.strerror(EISDIR)}): see who may open it."
+OWN_FILE_A_FOLDER = "This is a folder, and a file is wanted: give the folder another name."
 
 
 def a_file(folder: Path) -> None:
@@ -78,3 +78,17 @@ def test_a_folder_that_can_t_be_looked_into_is_told(
     _, problems = read_studio(tmp_path)
     message = f"This folder can't be read ({os.strerror(EACCES)}): see who may open it."
     assert (closed, message, False) in [(p.file, p.message, p.advice) for p in problems]
+
+
+def test_a_studio_that_can_t_be_looked_into_is_told(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def refusing(folder: Any) -> Any:
+        raise PermissionError(EACCES, os.strerror(EACCES), str(folder))
+
+    monkeypatch.setattr(os, "listdir", refusing)
+    monkeypatch.setattr(os, "scandir", refusing)
+    studio, problems = read_studio(tmp_path)
+    message = f"This folder can't be read ({os.strerror(EACCES)}): see who may open it."
+    assert studio is None
+    assert (tmp_path, message) in [(p.file, p.message) for p in problems]

@@ -4,6 +4,7 @@ Only the header is read here. The kinds are listed, so that no file can wake a d
 that nobody needs (some of Pillow's call other programs).
 """
 
+import stat
 import warnings
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -46,9 +47,12 @@ def open_photo(source: Path) -> Iterator[Image.Image]:
 def check_file(source: Path) -> None:
     """Raise PhotoError for what can be told without looking inside."""
     try:
-        size = source.stat().st_size
-        if source.is_dir():
+        status = source.stat()
+        size = status.st_size
+        if stat.S_ISDIR(status.st_mode):
             raise errors.is_folder(source)
+        if not stat.S_ISREG(status.st_mode):  # to open a pipe could be to wait for ever
+            raise errors.not_a_photo(source)
         with source.open("rb"):
             pass
     except PermissionError as denied:

@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+import os
+import stat
 from dataclasses import dataclass, replace
+from pathlib import Path
 
 from corymb.studio import front_matter
 from corymb.studio.folder import MARKDOWN_KINDS, Found
 from corymb.studio.problems import Problem
+from corymb.studio.reading.decode import LARGEST
 from corymb.studio.studio import Source
 from corymb.studio.yaml_tree import decode, read_tree
 
@@ -32,8 +36,10 @@ class Filed:
 
 def file_away(found: Found) -> Filed:
     """Read a file that was found."""
+    if found.refused:
+        return Filed(found, problems=(Problem(found.file, 1, 1, found.refused),))
     try:
-        raw = found.file.read_bytes()
+        raw = _read(found.file)
     except OSError as error:
         return Filed(found, problems=(_unreadable(found, error),))
     text, problems = decode(raw, found.file)
@@ -43,9 +49,32 @@ def file_away(found: Found) -> Filed:
     return _with_heading(filed) if found.kind in MARKDOWN_KINDS else _with_tree(filed, text)
 
 
+class NoFileError(OSError):
+    """A pipe, a device or the like: reading one could go on for ever."""
+
+
+def _read(file: Path) -> bytes:
+    """A file's bytes; of one that is far too long only so many that this is seen."""
+    with open(file, "rb", opener=_at_once) as opened:
+        if not stat.S_ISREG(os.fstat(opened.fileno()).st_mode):
+            raise NoFileError
+        return opened.read(20 * LARGEST)
+
+
+def _at_once(path: str, flags: int) -> int:
+    """Opens without waiting for someone at a pipe's other end."""
+    return os.open(path, flags | getattr(os, "O_NONBLOCK", 0))
+
+
 def _unreadable(found: Found, error: OSError) -> Problem:
     if isinstance(error, FileNotFoundError) and found.kind == "studio":
         message = "The studio's own file is missing: make one with `corymb new studio`."
+    elif isinstance(error, FileNotFoundError):
+        message = "This leads to a file that isn't there: take it out, or put the file here."
+    elif isinstance(error, IsADirectoryError):
+        message = "This is a folder, and a file is wanted: give the folder another name."
+    elif isinstance(error, NoFileError):
+        message = "This is no file that could be read, but a pipe or a device: take it out."
     else:
         message = f"This file can't be read ({error.strerror or error}): see who may open it."
     return Problem(found.file, 1, 1, message)

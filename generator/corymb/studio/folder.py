@@ -5,6 +5,7 @@ from __future__ import annotations
 import os
 import re
 from collections.abc import Iterator
+from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -39,6 +40,8 @@ class Found:
     id: str
     file: Path
     parent: str
+    refused: str = ""
+    """Why the file isn't opened, where it isn't."""
 
 
 def files_of(folder: Path) -> Iterator[Found | Problem]:
@@ -47,29 +50,47 @@ def files_of(folder: Path) -> Iterator[Found | Problem]:
     A file whose name is a little off is an error, and is read all the same, so that whatever
     names it isn't wrong as well. On what is none of the studio's there is advice.
     """
-    entries = sorted(entry for entry in folder.iterdir() if not entry.name.startswith("."))
+    try:
+        entries = sorted(entry for entry in folder.iterdir() if not entry.name.startswith("."))
+    except OSError as error:
+        yield _closed(folder, error)
+        return
+    root = Path(os.path.realpath(folder))
     if not any(entry.name == "studio.yml" for entry in entries):
-        yield from _studio_file(folder, entries)
+        yield from _studio_file(folder, entries, root)
     for entry in entries:
         if entry.name == "studio.yml":
-            yield Found("studio", "studio", entry, "")
-        elif entry.name in FOLDERS and entry.is_dir():
-            yield from _files_in(entry, FOLDERS[entry.name])
+            yield Found("studio", "studio", entry, "", leads_out(entry, root))
+        elif entry.name in FOLDERS and _is_folder(entry):
+            yield from _files_in(entry, FOLDERS[entry.name], root)
         elif entry.name not in UNREAD_FOLDERS and not _is_almost(entry, "studio", ".yml"):
-            yield from _unread(entry, {other.name for other in entries})
+            yield from _unread(entry, {other.name for other in entries}, root)
 
 
-def _studio_file(folder: Path, entries: list[Path]) -> Iterator[Found | Problem]:
+def leads_out(file: Path, root: Path) -> str:
+    """Why a link isn't followed: it leads out of the studio's folder, or nowhere.
+
+    What lies outside is someone else's to show, and isn't there on another computer.
+    """
+    if not file.is_symlink():
+        return ""
+    target = Path(os.path.realpath(file))
+    if target.is_relative_to(root):
+        return ""
+    return "This is a link that leads out of the studio's folder: put the file itself here."
+
+
+def _studio_file(folder: Path, entries: list[Path], root: Path) -> Iterator[Found | Problem]:
     """The studio's own file where it isn't called `studio.yml`."""
     for entry in entries:
         if _is_almost(entry, "studio", ".yml"):
             yield _rename(entry, "studio.yml")
-            yield Found("studio", "studio", entry, "")
+            yield Found("studio", "studio", entry, "", leads_out(entry, root))
             return
     yield Found("studio", "studio", folder / "studio.yml", "")
 
 
-def _files_in(folder: Path, kind: str) -> Iterator[Found | Problem]:
+def _files_in(folder: Path, kind: str, root: Path) -> Iterator[Found | Problem]:
     wanted = ".md" if kind in MARKDOWN_KINDS else ".yml"
     for file in _walk(folder):
         if isinstance(file, Problem):
@@ -85,20 +106,46 @@ def _files_in(folder: Path, kind: str) -> Iterator[Found | Problem]:
             yield Problem(file, 1, 1, message)
         elif file.name != f"{name}{wanted}":
             yield _rename(file, f"{known_as}{wanted}")
-        yield Found("standing" if standing else kind, known_as, file, file.parent.name)
+        refused = leads_out(file, root)
+        yield Found("standing" if standing else kind, known_as, file, file.parent.name, refused)
 
 
 def _walk(folder: Path) -> Iterator[Path | Problem]:
     """All files below a folder but the hidden ones, and each folder that can't be looked into."""
+    if folder.is_symlink():
+        yield _linked(folder)
+        return
     files: list[Path] = []
     closed: list[OSError] = []
     for here, folders, names in os.walk(folder, onerror=closed.append):
         folders[:] = [name for name in folders if not name.startswith(".")]
         files += [Path(here) / name for name in names if not name.startswith(".")]
+        yield from _odd_folders([Path(here) / name for name in folders])
     for error in closed:
-        message = f"This folder can't be read ({error.strerror or error}): see who may open it."
-        yield Problem(Path(error.filename or folder), 1, 1, message)
+        yield _closed(Path(error.filename or folder), error)
     yield from sorted(files)
+
+
+def _odd_folders(folders: list[Path]) -> Iterator[Problem]:
+    """Folders that are links, which aren't followed, and those that are called like files."""
+    for folder in folders:
+        if folder.is_symlink():
+            yield _linked(folder)
+        elif folder.suffix in ALMOST:
+            message = "This is a folder that is called like a file: give it another name."
+            yield Problem(folder, 1, 1, message)
+
+
+def _linked(folder: Path) -> Problem:
+    message = (
+        "This is a link to a folder, and such links are not followed: put the folder itself here."
+    )
+    return Problem(folder, 1, 1, message)
+
+
+def _closed(folder: Path, error: OSError) -> Problem:
+    message = f"This folder can't be read ({error.strerror or error}): see who may open it."
+    return Problem(folder, 1, 1, message)
 
 
 def _name_of(file: Path, wanted: str) -> str | None:
@@ -109,9 +156,16 @@ def _name_of(file: Path, wanted: str) -> str | None:
     return None
 
 
+def _is_folder(entry: Path) -> bool:
+    """Not one that nobody may ask about: what that is gets told when it is opened."""
+    with suppress(OSError):
+        return entry.is_dir()
+    return False
+
+
 def _is_almost(entry: Path, name: str, wanted: str) -> bool:
     found = _name_of(entry, wanted)
-    return entry.is_file() and found is not None and found.casefold() == name
+    return found is not None and found.casefold() == name and not _is_folder(entry)
 
 
 def _checked(name: str, kind: str) -> tuple[str, str]:
@@ -144,15 +198,16 @@ def _other_ending(file: Path, wanted: str) -> Problem:
     return Problem(file, 1, 1, message, "", advice=True)
 
 
-def _unread(entry: Path, there: set[str]) -> Iterator[Found | Problem]:
+def _unread(entry: Path, there: set[str], root: Path) -> Iterator[Found | Problem]:
     """A folder that is almost called what it should be is read; all else isn't."""
-    meant = next(iter(nearest(entry.name, FOLDERS, limit=1)), "") if entry.is_dir() else ""
+    is_folder = _is_folder(entry)
+    meant = next(iter(nearest(entry.name, FOLDERS, limit=1)), "") if is_folder else ""
     if meant and meant not in there:
         message = f"This folder has the wrong name: rename it to {quoted(meant)}."
         yield Problem(entry, 1, 1, message)
-        yield from _files_in(entry, FOLDERS[meant])
+        yield from _files_in(entry, FOLDERS[meant], root)
         return
-    what = "folder" if entry.is_dir() else "file"
+    what = "folder" if is_folder else "file"
     hint = did_you_mean(entry.name, KNOWN) or " Move it out of the studio's folder."
     message = f"This {what} is not read.{hint}"
     yield Problem(entry, 1, 1, message, "", advice=True)

@@ -1,11 +1,15 @@
 """What is wrong, in which file, where, and how do we show it to the person who wrote it?"""
 
+import re
 import unicodedata
 from dataclasses import dataclass
 from pathlib import Path
 
 WIDEST = 96
 """Longest piece of a source line that is shown; more than this wraps in a terminal."""
+
+UNSAFE = re.compile("[\x00-\x1f\x7f-\x9f\u2028-\u202e\u2066-\u2069\ud800-\udfff]")
+"""What would break a line, turn its letters round, command a terminal or not be printed at all."""
 
 
 @dataclass(frozen=True, order=True)
@@ -23,7 +27,8 @@ class Problem:
 
     def __str__(self) -> str:
         kind = "advice: " if self.advice else ""
-        return f"{self.file}:{self.line}:{self.column}: {kind}{self.message}"
+        told = f"{self.file}:{self.line}:{self.column}: {kind}{self.message}"
+        return UNSAFE.sub("\N{REPLACEMENT CHARACTER}", told)
 
     def shown(self) -> str:
         """The problem with the line it stands in and a caret under the place."""
