@@ -21,7 +21,7 @@ def standing_in(folder: Path) -> dict[str, bytes]:
 
 def left_in_the_room(folder: Path) -> set[str]:
     """What a build leaves in its room that the next one has no use for."""
-    kept = {".gitignore", "in-use", "stands"}
+    kept = {".gitignore", "in-use", "stands", "turn"}
     return {path.name for path in Room.of(folder).here.iterdir()} - kept
 
 

@@ -3,5 +3,6 @@
 from corymb.site.publishing.publish import publish, publish_together
 from corymb.site.publishing.rooms import PublishError, at_work
 from corymb.site.publishing.standing import Wanted
+from corymb.site.publishing.told import ToldFolder
 
-__all__ = ["PublishError", "Wanted", "at_work", "publish", "publish_together"]
+__all__ = ["PublishError", "ToldFolder", "Wanted", "at_work", "publish", "publish_together"]

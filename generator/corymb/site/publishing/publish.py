@@ -129,9 +129,11 @@ def take_places(staged: Sequence[Staged]) -> None:
         write_notes(each.room.stands, each.notes)
 
 
-def take_place(room: Room) -> None:
-    """The new site into the folder, and the old one, if there was one, into the room."""
+def take_place(room: Room, new: Path | None = None) -> None:
+    """The new site into the folder, and the old one, if there was one, where the new one was."""
+    room.begin_turn()
+    new = new or room.new
     if room.folder.exists():
-        exchange(room.new, room.folder, room.aside)
+        exchange(new, room.folder, room.aside)
     else:
-        room.new.rename(room.folder)
+        new.rename(room.folder)

@@ -12,6 +12,7 @@ from collections.abc import Callable, Iterable, Iterator
 from contextlib import ExitStack, contextmanager
 from dataclasses import dataclass
 from pathlib import Path
+from uuid import uuid4
 
 from filelock import FileLock, Timeout
 
@@ -61,6 +62,15 @@ class Room:
     def stands(self) -> Path:
         """The note of what stands in the folder."""
         return self.here / "stands"
+
+    @property
+    def turn(self) -> Path:
+        """Something new each time that a site takes its place."""
+        return self.here / "turn"
+
+    def begin_turn(self) -> None:
+        """Let whoever published here before know that another has come."""
+        self.turn.write_text(uuid4().hex, encoding="ascii")
 
     def lock(self) -> FileLock:
         """One for all who ask in this program; in one thread it may be taken again."""
