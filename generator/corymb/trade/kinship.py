@@ -51,7 +51,7 @@ class Kin:
 
 
 @dataclass(frozen=True)
-class _Seen:
+class Seen:
     """What is seen of one look, and when."""
 
     recipe: str
@@ -61,6 +61,23 @@ class _Seen:
     mean: Lab
     cells: int
     """The weeks in which it can be made, as bits of a number."""
+
+
+class Kinship:
+    """What goes with what, of everything that is seen; `seen` is by id."""
+
+    def __init__(self, seen: Mapping[str, Seen]) -> None:
+        self._seen = {known_as: seen[known_as] for known_as in sorted(seen)}
+        self._holders = _holders(self._seen)
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, Kinship) and self._seen == other._seen
+
+    __hash__ = None  # type: ignore[assignment]
+
+    def of(self, known_as: str) -> tuple[Kin, ...]:
+        """The other recipes that go with one, best first, ties by id."""
+        return _kin_of(known_as, self._seen, self._holders)
 
 
 def goes_with(
@@ -74,24 +91,26 @@ def goes_with(
     `looks` are recipes' own, by id; `weeks` are those in which each can be made, `styles` their
     styles, both by the same ids.
     """
-    seen = {
-        look_id: _seen(looks[look_id], stems, weeks[look_id], styles[look_id])
-        for look_id in sorted(looks)
-    }
-    holders = _holders(seen)
-    return {look_id: _kin_of(look_id, seen, holders) for look_id in looks}
+    kinship = Kinship(
+        {
+            known_as: seen_of(look, stems, weeks[known_as], styles[known_as])
+            for known_as, look in looks.items()
+        }
+    )
+    return {look_id: kinship.of(look_id) for look_id in looks}
 
 
-def _seen(look: Look, stems: Mapping[str, Stem], weeks: Iterable[int], style: str) -> _Seen:
+def seen_of(look: Look, stems: Mapping[str, Stem], weeks: Iterable[int], style: str) -> Seen:
+    """What is seen of a look of that style, and in which weeks."""
     shares: dict[str, float] = {}
     for line, share in zip(look.lines, line_shares(look.lines, stems), strict=True):
         shares[line.stem] = shares.get(line.stem, 0.0) + share
     colours = palette((area.hex, area.share) for area in colour_areas(look.lines, stems))
     bits = sum(1 << week for week in weeks)
-    return _Seen(look.recipe, style, shares, colours, mean_lab(colours), bits)
+    return Seen(look.recipe, style, shares, colours, mean_lab(colours), bits)
 
 
-def _holders(seen: Mapping[str, _Seen]) -> dict[str, list[str]]:
+def _holders(seen: Mapping[str, Seen]) -> dict[str, list[str]]:
     """By stem, the looks that hold it."""
     holders: dict[str, list[str]] = {}
     for look_id, each in seen.items():
@@ -101,7 +120,7 @@ def _holders(seen: Mapping[str, _Seen]) -> dict[str, list[str]]:
 
 
 def _kin_of(
-    look_id: str, seen: Mapping[str, _Seen], holders: Mapping[str, list[str]]
+    look_id: str, seen: Mapping[str, Seen], holders: Mapping[str, list[str]]
 ) -> tuple[Kin, ...]:
     own = seen[look_id]
     common = _in_common(own, seen, holders)
@@ -122,7 +141,7 @@ def _kin_of(
 
 
 def _in_common(
-    own: _Seen, seen: Mapping[str, _Seen], holders: Mapping[str, list[str]]
+    own: Seen, seen: Mapping[str, Seen], holders: Mapping[str, list[str]]
 ) -> dict[str, float]:
     """By look, the part of what is seen that it has in common."""
     common: dict[str, float] = {}
@@ -138,12 +157,12 @@ def _same_time(own: int, other: int) -> bool:
     return needed > 0 and (own & other).bit_count() >= needed
 
 
-def _strangeness(own: _Seen, other: _Seen, common: float) -> float:
+def _strangeness(own: Seen, other: Seen, common: float) -> float:
     same_style = SAME_STYLE if own.style == other.style else 0.0
     return NOTHING_SHARED * (1 - common) + same_style
 
 
-def _kin(own: _Seen, other: _Seen, common: float) -> Kin:
+def _kin(own: Seen, other: Seen, common: float) -> Kin:
     both = {stem: min(share, other.shares.get(stem, 0.0)) for stem, share in own.shares.items()}
     shared = sorted((stem for stem in both if both[stem] > 0), key=lambda s: (-both[s], s))
     colours = apart(own.palette, other.palette)

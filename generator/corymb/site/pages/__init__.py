@@ -24,9 +24,9 @@ from corymb.site.pages import (
     weeks_ahead,
     your_date,
 )
-from corymb.site.pages.page import Making, Page
+from corymb.site.pages.page import Making, Page, Planned
 
-KINDS: tuple[Callable[[Making], Iterator[Page]], ...] = (
+KINDS: tuple[Callable[[Making], Iterator[Planned]], ...] = (
     home.pages,
     arrangements.pages,
     in_season.pages,
@@ -47,10 +47,16 @@ KINDS: tuple[Callable[[Making], Iterator[Page]], ...] = (
     leading_on.pages,
 )
 
-__all__ = ["KINDS", "Making", "Page", "all_pages"]
+__all__ = ["KINDS", "Making", "Page", "Planned", "all_pages", "planned_pages"]
+
+
+def planned_pages(making: Making) -> Iterator[Planned]:
+    """Every page of one audience's site, in the order of its menu, before any is made."""
+    for pages in KINDS:
+        yield from pages(making)
 
 
 def all_pages(making: Making) -> Iterator[Page]:
-    """Every page of one audience's site, in the order of its menu."""
-    for pages in KINDS:
-        yield from pages(making)
+    """The same, made."""
+    for planned in planned_pages(making):
+        yield planned.page(making)

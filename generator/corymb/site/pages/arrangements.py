@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from corymb.language import gettext as _
+from corymb.ledger import kept
 from corymb.site import structured_data
-from corymb.site.pages.page import Making, Page, Share
+from corymb.site.pages.page import Making, Page, Planned, Share
 from corymb.trade.looks import Look
 from corymb.views.compose import addresses, lists
 from corymb.views.compose.bands import words_of
@@ -19,28 +20,39 @@ from corymb.views.recipe import ClientRecipe, RecipeCard
 SECTION = "arrangements"
 
 
-def pages(making: Making) -> Iterator[Page]:
+def pages(making: Making) -> Iterator[Planned]:
     """The list, the styles, and every look this audience may see."""
+    yield Planned.of(_all)
+    for style in lists.styles_shown(making.catalogue):
+        yield Planned.of(_style, style.id)
+    for recipe_id, looks in making.catalogue.looks.items():
+        for variant_id in looks:
+            yield Planned.of(_look, recipe_id, variant_id)
+
+
+@kept
+def _all(making: Making) -> Page:
     above = _list()
     about = _("What {studio} makes, by style, season and colour.").format(studio=making.site.name)
     view = lists.arrangements_view(making.catalogue)
     share = _share_of([card for style in view.styles for card in style.recipes])
     frame = making.frame(above.href, "arrangements.html", SECTION, above.label, about, share=share)
-    yield Page(frame, view, _("Page"))
-    for style in lists.styles_shown(making.catalogue):
-        frame = making.frame(
-            style.href,
-            "style.html",
-            SECTION,
-            style.plural,
-            style.about,
-            crumbs=[above],
-            share=_share_of(style.recipes),
-        )
-        yield Page(frame, style, _("Style"))
-    for looks in making.catalogue.looks.values():
-        for look in looks.values():
-            yield _page_of(making, look)
+    return Page(frame, view, _("Page"))
+
+
+@kept
+def _style(making: Making, style_id: str) -> Page:
+    style = lists.style_view(making.catalogue, making.catalogue.studio.styles[style_id])
+    frame = making.frame(
+        style.href,
+        "style.html",
+        SECTION,
+        style.plural,
+        style.about,
+        crumbs=[_list()],
+        share=_share_of(style.recipes),
+    )
+    return Page(frame, style, _("Style"))
 
 
 def _share_of(cards: Sequence[RecipeCard]) -> Share:
@@ -53,7 +65,9 @@ def _list() -> Link:
     return Link(_("Arrangements"), addresses.ARRANGEMENTS)
 
 
-def _page_of(making: Making, look: Look) -> Page:
+@kept
+def _look(making: Making, recipe_id: str, variant_id: str) -> Page:
+    look = making.catalogue.looks[recipe_id][variant_id]
     path = addresses.of_look(look)
     on_the_web = "" if making.catalogue.staff else making.absolute(path)
     view = recipe_view(making.catalogue, look, on_the_web)

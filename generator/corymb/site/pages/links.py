@@ -6,7 +6,8 @@ from collections.abc import Iterator
 
 from corymb.language import gettext as _
 from corymb.language import ngettext
-from corymb.site.pages.page import Making, Page, Share
+from corymb.ledger import kept
+from corymb.site.pages.page import Making, Page, Planned, Share
 from corymb.views.compose import addresses, lists
 from corymb.views.compose.links import standing_links, style_link_view
 from corymb.views.compose.links_list import links_view
@@ -16,16 +17,22 @@ from corymb.views.links import StyleLinkView
 SECTION = "links"
 
 
-def pages(making: Making) -> Iterator[Page]:
+def pages(making: Making) -> Iterator[Planned]:
     """None of the clients' is found by a search, here or elsewhere."""
     if making.catalogue.staff:
-        yield _list_page(making)
+        yield Planned.of(_list)
         return
     links = standing_links(making.catalogue)
     for link in links:
-        yield link_page(making, style_link_view(making.catalogue, link, making.link_drawings))
+        yield Planned.of(_link, link.code)
     if links:
-        yield _nothing_here(making)
+        yield Planned.of(_nothing_here)
+
+
+@kept
+def _link(making: Making, code: str) -> Page:
+    link = next(each for each in standing_links(making.catalogue) if each.code == code)
+    return link_page(making, style_link_view(making.catalogue, link, making.link_drawings))
 
 
 def link_page(making: Making, view: StyleLinkView, template: str = "style_link.html") -> Page:
@@ -51,6 +58,7 @@ def _about(view: StyleLinkView) -> str:
     ).format(number=many, day=view.day)
 
 
+@kept
 def _nothing_here(making: Making) -> Page:
     """What a host shows for the folder itself, in place of a list of all that is in it."""
     title = _("There is nothing here")
@@ -58,7 +66,8 @@ def _nothing_here(making: Making) -> Page:
     return Page(frame, lists.not_found_view(making.catalogue), "")
 
 
-def _list_page(making: Making) -> Page:
+@kept
+def _list(making: Making) -> Page:
     view = links_view(making.catalogue, making.site_url)
     about = _("Pages that were made for one client, who may open them, and until when.")
     frame = making.frame(addresses.LINKS, "links.html", SECTION, _("Style links"), about)

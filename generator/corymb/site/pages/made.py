@@ -5,35 +5,41 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from corymb.language import gettext as _
+from corymb.ledger import kept
 from corymb.site import structured_data
-from corymb.site.pages.page import Making, Page, Share
+from corymb.site.pages.page import Making, Page, Planned, Share
 from corymb.views.compose import addresses
 from corymb.views.compose.made import made_list_view, made_view
 from corymb.views.compose.tint import tint_of
-from corymb.views.pages import MadeView
 from corymb.views.pieces import Link
 
 SECTION = "made"
 
 
-def pages(making: Making) -> Iterator[Page]:
+def pages(making: Making) -> Iterator[Planned]:
     """The list and every piece this audience may see; nothing where there is none."""
     pieces = making.catalogue.made()
-    if not pieces:
-        return
+    if pieces:
+        yield Planned.of(_all)
+    for piece in pieces:
+        yield Planned.of(_piece, piece.id)
+
+
+@kept
+def _all(making: Making) -> Page:
     above, about = _list(), _("Pieces we have made, each with the recipe it was made from.")
     frame = making.frame(above.href, "made_list.html", SECTION, above.label, about)
-    yield Page(frame, made_list_view(making.catalogue), _("Page"))
-    for made in pieces:
-        view = made_view(making.catalogue, made)
-        yield _page_of(making, addresses.of_made(made.id), view)
+    return Page(frame, made_list_view(making.catalogue), _("Page"))
 
 
 def _list() -> Link:
     return Link(_("Made here"), addresses.MADE)
 
 
-def _page_of(making: Making, path: str, view: MadeView) -> Page:
+@kept
+def _piece(making: Making, made_id: str) -> Page:
+    view = made_view(making.catalogue, making.catalogue.studio.made[made_id])
+    path = addresses.of_made(made_id)
     share = Share.of(view.photos[0])
     frame = making.frame(
         path,

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
 from corymb.language import gettext as _
+from corymb.ledger import Ledger
 from corymb.site import structured_data
 from corymb.site.markdown_text import Writer
 from corymb.views.compose import addresses
@@ -28,6 +29,27 @@ class Page:
     view: object
     kind: str
     text: str = ""
+
+
+PageMaker = Callable[..., Page]
+"""Makes a page of a `Making` and of what it is told by name; as `ledger.kept` leaves it."""
+
+
+@dataclass(frozen=True)
+class Planned:
+    """A page that is going to be made: how, and of what. So it can be made when it is asked for."""
+
+    make: PageMaker
+    names: tuple[str, ...] = ()
+
+    @classmethod
+    def of(cls, make: PageMaker, *names: str) -> Planned:
+        """Made by `make`, which is kept in the ledger, of things with these ids."""
+        return cls(make, names)
+
+    def page(self, making: Making) -> Page:
+        """The page, made now or as it was made before."""
+        return self.make(making, *self.names)
 
 
 @dataclass(frozen=True)
@@ -65,6 +87,16 @@ class Making:
     staff_url: str = ""
     link_drawings: Mapping[str, Drawing] = field(default_factory=dict)
     bench_drawings: Mapping[tuple[str, int], DrawnLine] = field(default_factory=dict)
+
+    @property
+    def ledger(self) -> Ledger:
+        """Where pages are kept beside what they are made from."""
+        return self.catalogue.ledger
+
+    @property
+    def known_as(self) -> str:
+        """Whose pages these are, as in the catalogue."""
+        return self.catalogue.known_as
 
     def absolute(self, path: str) -> str:
         """An address on the web; empty where the studio gave no `site_url`, or for no path."""

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
 
 from corymb.language import gettext as _
+from corymb.language import noted
+from corymb.ledger import kept
 from corymb.site.pages.arrangements import SECTION as ARRANGEMENTS
-from corymb.site.pages.page import Making, Page
+from corymb.site.pages.page import Making, Page, Planned
 from corymb.trade.orders.due import Due
 from corymb.views.compose import addresses
 from corymb.views.compose.care_cards import order_cards, style_cards
@@ -23,88 +26,99 @@ from corymb.views.pieces import Link
 SECTION = "orders"
 
 
-def pages(making: Making) -> Iterator[Page]:
+def pages(making: Making) -> Iterator[Planned]:
     """The papers of every order whose cut is planned, and those of no order, for staff alone."""
     if not making.catalogue.staff:
         return
     for due in with_papers(making.catalogue):
-        yield from _of_due(making, due)
+        for paper in PAPERS:
+            yield Planned.of(_of_due, due.id, paper)
     for style in making.catalogue.studio.styles.values():
-        yield from _cards_of(making, style.id)
-    yield _prices(making)
+        if style_cards(making.catalogue, style).sheets:
+            yield Planned.of(_cards_of, style.id)
+    yield Planned.of(_prices)
 
 
-def _of_due(making: Making, due: Due) -> Iterator[Page]:
-    catalogue = making.catalogue
-    kinds = (
-        (
-            _("Bench sheets"),
-            _("Bench sheets of {order}, {day}."),
-            addresses.of_bench,
-            "bench_sheets.html",
-            bench_sheets_view(catalogue, due, making.bench_drawings),
-        ),
-        (
-            _("Bucket labels"),
-            _("Bucket labels of {order}, {day}."),
-            addresses.of_labels,
-            "labels.html",
-            _labels(making, due),
-        ),
-        (
-            _("Load sheet"),
-            _("Load sheet of {order}, {day}."),
-            addresses.of_load,
-            "load_sheet.html",
-            load_sheet_view(catalogue, due),
-        ),
-        (
-            _("For the client"),
-            _("For the client of {order}, {day}."),
-            addresses.of_collection,
-            "collection.html",
-            collection_view(catalogue, due),
-        ),
-        (
-            _("Care cards"),
-            _("Care cards of {order}, {day}."),
-            addresses.of_cards,
-            "care_cards.html",
-            order_cards(catalogue, due),
-        ),
+@dataclass(frozen=True)
+class _Paper:
+    """One of an order's papers: what it is called and about, where it stands, what is on it."""
+
+    name: str
+    about: str
+    address: Callable[[str], str]
+    template: str
+    view: Callable[[Making, Due], object]
+
+
+PAPERS = {
+    "bench": _Paper(
+        noted("Bench sheets"),
+        noted("Bench sheets of {order}, {day}."),
+        addresses.of_bench,
+        "bench_sheets.html",
+        lambda making, due: bench_sheets_view(making.catalogue, due, making.bench_drawings),
+    ),
+    "labels": _Paper(
+        noted("Bucket labels"),
+        noted("Bucket labels of {order}, {day}."),
+        addresses.of_labels,
+        "labels.html",
+        lambda making, due: labels_view(making.catalogue, due, making.staff_url),
+    ),
+    "load": _Paper(
+        noted("Load sheet"),
+        noted("Load sheet of {order}, {day}."),
+        addresses.of_load,
+        "load_sheet.html",
+        lambda making, due: load_sheet_view(making.catalogue, due),
+    ),
+    "collection": _Paper(
+        noted("For the client"),
+        noted("For the client of {order}, {day}."),
+        addresses.of_collection,
+        "collection.html",
+        lambda making, due: collection_view(making.catalogue, due),
+    ),
+    "cards": _Paper(
+        noted("Care cards"),
+        noted("Care cards of {order}, {day}."),
+        addresses.of_cards,
+        "care_cards.html",
+        lambda making, due: order_cards(making.catalogue, due),
+    ),
+}
+
+
+@kept
+def _of_due(making: Making, due_id: str, kind: str) -> Page:
+    due = next(each for each in with_papers(making.catalogue) if each.id == due_id)
+    paper = PAPERS[kind]
+    frame = making.frame(
+        paper.address(due.id),
+        paper.template,
+        SECTION,
+        f"{_(paper.name)}: {due.name}",
+        _(paper.about).format(order=due.name, day=day_in_full(due.day)),
+        crumbs=[Link(_("Orders"), addresses.ORDERS), order_link(due)],
     )
-    for name, about, address, template, view in kinds:
-        frame = making.frame(
-            address(due.id),
-            template,
-            SECTION,
-            f"{name}: {due.name}",
-            about.format(order=due.name, day=day_in_full(due.day)),
-            crumbs=[Link(_("Orders"), addresses.ORDERS), order_link(due)],
-        )
-        yield Page(frame, view, "")
+    return Page(frame, paper.view(making, due), "")
 
 
-def _labels(making: Making, due: Due) -> object:
-    return labels_view(making.catalogue, due, making.staff_url)
-
-
-def _cards_of(making: Making, style_id: str) -> Iterator[Page]:
-    """The care cards of a style's looks; nothing where it has none."""
+@kept
+def _cards_of(making: Making, style_id: str) -> Page:
     style = making.catalogue.studio.styles[style_id]
-    view = style_cards(making.catalogue, style)
-    if view.sheets:
-        frame = making.frame(
-            addresses.of_style_cards(style_id),
-            "care_cards.html",
-            ARRANGEMENTS,
-            _("Care cards: {style}").format(style=style.plural),
-            _("Care cards to go with each of them."),
-            crumbs=[_arrangements(), Link(style.plural, addresses.of_style(style_id))],
-        )
-        yield Page(frame, view, "")
+    frame = making.frame(
+        addresses.of_style_cards(style_id),
+        "care_cards.html",
+        ARRANGEMENTS,
+        _("Care cards: {style}").format(style=style.plural),
+        _("Care cards to go with each of them."),
+        crumbs=[_arrangements(), Link(style.plural, addresses.of_style(style_id))],
+    )
+    return Page(frame, style_cards(making.catalogue, style), "")
 
 
+@kept
 def _prices(making: Making) -> Page:
     frame = making.frame(
         addresses.PRICES,

@@ -5,17 +5,22 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from corymb.language import gettext as _
-from corymb.site.pages.page import Making, Page
+from corymb.ledger import kept
+from corymb.site.pages.page import Making, Page, Planned
 from corymb.views.compose import addresses
 from corymb.views.compose.weeks_ahead import weeks_ahead_view
 
 SECTION = "weeks-ahead"
 
 
-def pages(making: Making) -> Iterator[Page]:
+def pages(making: Making) -> Iterator[Planned]:
     """One page, on the staff's site alone."""
-    if not making.catalogue.staff:
-        return
+    if making.catalogue.staff:
+        yield Planned.of(_page)
+
+
+@kept
+def _page(making: Making) -> Page:
     about = _(
         "What comes on in the beds and goes over, the last chances of recipes, and thin weeks."
     )
@@ -23,4 +28,4 @@ def pages(making: Making) -> Iterator[Page]:
     frame = making.frame(path, "weeks_ahead.html", SECTION, title, about)
     # L10N: what else the page is looked for by, in a search of the site.
     words = _("coming on going over season")
-    yield Page(frame, weeks_ahead_view(making.catalogue), _("Page"), words)
+    return Page(frame, weeks_ahead_view(making.catalogue), _("Page"), words)

@@ -14,6 +14,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from typing import Literal
 
+from corymb.ledger import AsAsked
 from corymb.studio.models import Stem, Style
 from corymb.studio.studio import Studio
 from corymb.trade.colour.areas import line_shares
@@ -70,24 +71,27 @@ class Makeable:
         self._limits = limits
         self.stand_ins = StandIns(stems, limits)
         self._days: dict[str, int] = {}
-        self._found: dict[str, tuple[Answer, ...]] = {}
+        self._found: dict[str, tuple[Look, Style, tuple[Answer, ...]]] = {}
 
     @classmethod
     def of(cls, studio: Studio) -> Makeable:
         """From a studio as read."""
-        styles = {
-            recipe.id: studio.house.styles[recipe.style]
-            for recipe in studio.recipes.values()
-            if recipe.style in studio.house.styles
-        }
+        styles = AsAsked(
+            lambda: studio.recipes,
+            lambda recipe_id: studio.recipes[recipe_id].style in studio.house.styles,
+            lambda recipe_id: studio.house.styles[studio.recipes[recipe_id].style],
+        )
         return cls(Beds.of(studio), studio.stems, styles, SwapLimits.of(studio.house))
 
     def answers(self, look: Look) -> tuple[Answer, ...]:
         """One answer for each of the 52 weeks."""
-        if look.id not in self._found:
+        style = self._style_of[look.recipe]
+        known, in_style, answers = self._found.get(look.id, (None, None, ()))
+        if known != look or in_style is not style:  # of the same name, but edited since
             asked = _Asked(self, look)
-            self._found[look.id] = _with_nearest([asked.on(week, thursday(week)) for week in WEEKS])
-        return self._found[look.id]
+            answers = _with_nearest([asked.on(week, thursday(week)) for week in WEEKS])
+            self._found[look.id] = look, style, answers
+        return answers
 
     def weeks_pictured(self, look: Look) -> frozenset[int]:
         """The weeks in which it can be made as pictured."""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 
+from corymb.ledger import kept
 from corymb.studio.words import ROLES
 from corymb.trade.colour.areas import ColourArea, colour_areas
 from corymb.trade.colour.words import WORDS, colour_word
@@ -14,6 +15,7 @@ from corymb.views.pieces import Patch, RoleShare
 NOTICED = 0.06  # a smaller share doesn't make an arrangement be called by that colour
 
 
+@kept
 def band_of(catalogue: Catalogue, look: Look) -> tuple[RoleShare, ...]:
     """Depth, light and accent in this order, each with its patches from large to small."""
     areas = colour_areas(look.lines, catalogue.studio.stems)
@@ -35,6 +37,7 @@ def _role_share(role: str, areas: list[ColourArea]) -> RoleShare:
     return RoleShare(role, round(100 * sum(a.share for a in areas), 1), tuple(patches))
 
 
+@kept
 def words_of(catalogue: Catalogue, look: Look) -> tuple[str, ...]:
     """The plain colour words a look would be looked for by, in the order of the rainbow."""
     shares: dict[str, float] = defaultdict(float)

@@ -5,22 +5,25 @@ Drafts are left out here for clients, once, so that no view has to remember to.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import date
 from functools import cached_property
 
+from corymb.language import spoken
+from corymb.ledger import AsAsked, Ledger, kept
 from corymb.photos import PreparedPhoto
 from corymb.studio.models import MadeWork, Page, Photo, Recipe, Stem, Style, Technique
 from corymb.studio.studio import Studio
 from corymb.trade.colour.advice import Adviser
-from corymb.trade.kinship import Kin, goes_with
+from corymb.trade.kinship import Kin, Kinship, Seen, seen_of
 from corymb.trade.looks import Look, looks_of
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.cutting_ahead import CuttingAhead
 from corymb.trade.orders.due import Due, Dues
 from corymb.trade.orders.gets import cut_for_it
 from corymb.trade.orders.looked_at import dues_looked_at
+from corymb.trade.orders.named import named_by_orders
 from corymb.trade.orders.timed import Timed, timed
 from corymb.trade.season.beds import Beds
 from corymb.trade.season.best import Best, best_of
@@ -70,6 +73,13 @@ class Catalogue:
     heads: Mapping[str, str] = field(default_factory=dict)
     plans: Mapping[str, PlanDrawing] = field(default_factory=dict)
     sizes: Mapping[str, Drawing] = field(default_factory=dict)
+    ledger: Ledger = field(default_factory=Ledger, compare=False)
+    """Where everything that is worked out here is kept."""
+
+    @property
+    def known_as(self) -> str:
+        """Whose facts these are in the ledger, and in which language they are said."""
+        return f"{self.audience} {spoken()}"
 
     @property
     def staff(self) -> bool:
@@ -82,51 +92,80 @@ class Catalogue:
         return week_on(self.today)
 
     @cached_property
-    def looks(self) -> dict[str, dict[str, Look]]:
+    def looks(self) -> Mapping[str, Mapping[str, Look]]:
         """The looks of every recipe this audience may see, by recipe and variant."""
+        return AsAsked(self._recipes_seen, self._sees, self._looks_of)
+
+    def _sees(self, recipe_id: str) -> bool:
+        recipe = self.studio.recipes.get(recipe_id)
+        return recipe is not None and (self.staff or not recipe.draft)
+
+    @kept
+    def _recipes_seen(self) -> tuple[str, ...]:
+        return tuple(known_as for known_as in self.studio.recipes if self._sees(known_as))
+
+    @kept
+    def _looks_of(self, recipe_id: str) -> dict[str, Look]:
+        recipe = self.studio.recipes[recipe_id]
         return {
-            recipe_id: {
-                variant_id: look
-                for variant_id, look in looks_of(recipe, self.studio.recipes).items()
-                if self.staff or not variant_id or not recipe.variants[variant_id].draft
-            }
-            for recipe_id, recipe in self.studio.recipes.items()
-            if self.staff or not recipe.draft
+            variant_id: look
+            for variant_id, look in looks_of(recipe, self.studio.recipes).items()
+            if self.staff or not variant_id or not recipe.variants[variant_id].draft
         }
 
-    @cached_property
+    @property
     def makeable(self) -> Makeable:
         """In which weeks each look can be made, and how."""
+        return self._makeable()
+
+    @kept
+    def _makeable(self) -> Makeable:
         return Makeable.of(self.studio)
 
-    @cached_property
+    @property
     def dues(self) -> Dues:
         """What is due on which day; for staff alone."""
+        return self._dues()
+
+    @kept
+    def _dues(self) -> Dues:
+        """Dues remember what they work out, so all that they may draw on is looked at here."""
+        named_by_orders(self.studio)
         return Dues(self.studio, self.makeable)
 
-    @cached_property
+    @property
     def dues_looked_at(self) -> tuple[Due, ...]:
         """What is due that anyone still looks at; for staff alone."""
+        return self._dues_looked_at()
+
+    @kept
+    def _dues_looked_at(self) -> tuple[Due, ...]:
         return dues_looked_at(self.dues, self.today)
 
     def timed(self, due: Due) -> Timed:
         """An order's hours, by its cut where that is planned; what is past isn't too late."""
-        if id(due) not in self._timed:
-            today = self.today if due.day >= self.today else None
-            cut = cut_for_it(self.cut_days, due.id)
-            self._timed[id(due)] = due, timed(due, self.studio, self.makeable, today, cut)
-        return self._timed[id(due)][1]
+        found = self._timed().get(id(due))
+        if found is not None:
+            return found[1]
+        today = self.today if due.day >= self.today else None
+        cut = cut_for_it(self.cut_days, due.id)
+        hours = timed(due, self.studio, self.makeable, today, cut)
+        if not self.ledger.follows:  # an order's hours hang on more than its day and its id
+            self._timed()[id(due)] = due, hours
+        return hours
 
-    @cached_property
+    @kept
     def _timed(self) -> dict[int, tuple[Due, Timed]]:
         """By the order itself, which is kept so that no other takes its number."""
         return {}
 
-    @cached_property
+    @property
     def cut_days(self) -> tuple[CutDay, ...]:
         """The cutting days that are looked at, each decided once a build; for staff alone."""
-        if not self.staff:
-            return ()
+        return self._cut_days() if self.staff else ()
+
+    @kept
+    def _cut_days(self) -> tuple[CutDay, ...]:
         return CuttingAhead(self.dues, self.studio, self.makeable).on(self.today)
 
     @property
@@ -134,36 +173,53 @@ class Catalogue:
         """What stands in the beds, and when."""
         return self.makeable.beds
 
-    @cached_property
+    @property
     def adviser(self) -> Adviser:
         """Advises on the colours of looks; for staff alone."""
+        return self._adviser()
+
+    @kept
+    def _adviser(self) -> Adviser:
         return Adviser.of(self.studio, self.beds)
 
     @cached_property
-    def best(self) -> dict[str, tuple[Best, ...]]:
+    def best(self) -> Mapping[str, tuple[Best, ...]]:
         """The best look of each recipe for each of the 52 weeks, by recipe."""
-        return {known_as: best_of(looks, self.makeable) for known_as, looks in self.looks.items()}
+        return AsAsked(self._recipes_seen, self._sees, self._best_of)
+
+    @kept
+    def _best_of(self, recipe_id: str) -> tuple[Best, ...]:
+        return best_of(self.looks[recipe_id], self.makeable)
 
     def bests(self, look: Look) -> tuple[Best, ...]:
         """Week by week: for a recipe's own look the best of all its looks, for a variant itself."""
-        return best_of({"": look}, self.makeable) if look.variant else self.best[look.recipe]
+        return self._best_alone(look) if look.variant else self.best[look.recipe]
+
+    @kept
+    def _best_alone(self, look: Look) -> tuple[Best, ...]:
+        return best_of({"": look}, self.makeable)
 
     @cached_property
-    def kin(self) -> dict[str, tuple[Kin, ...]]:
+    def kin(self) -> Mapping[str, tuple[Kin, ...]]:
         """What goes with each recipe, of those this audience may see, best first."""
-        return goes_with(
-            {known_as: looks[""] for known_as, looks in self.looks.items()},
-            self.studio.stems,
-            {
-                known_as: frozenset(best.week for best in bests if best.state != "none")
-                for known_as, bests in self.best.items()
-            },
-            {known_as: self.studio.recipes[known_as].style for known_as in self.looks},
-        )
+        return AsAsked(self._recipes_seen, self._sees, self._kin_of)
 
-    @cached_property
-    def looks_with_stem(self) -> dict[str, list[Look]]:
-        """The looks that each stem goes into, at most one of a recipe, its own first."""
+    @kept
+    def _kin_of(self, recipe_id: str) -> tuple[Kin, ...]:
+        return self._kinship().of(recipe_id)
+
+    @kept
+    def _kinship(self) -> Kinship:
+        return Kinship({known_as: self._seen_of(known_as) for known_as in self.looks})
+
+    @kept
+    def _seen_of(self, recipe_id: str) -> Seen:
+        weeks = frozenset(best.week for best in self.best[recipe_id] if best.state != "none")
+        style = self.studio.recipes[recipe_id].style
+        return seen_of(self.looks[recipe_id][""], self.studio.stems, weeks, style)
+
+    @kept
+    def _looks_with_stem(self) -> dict[str, list[Look]]:
         found: dict[str, dict[str, Look]] = {}
         for recipe_id, looks in self.looks.items():
             for look in looks.values():
@@ -171,11 +227,22 @@ class Catalogue:
                     found.setdefault(line.stem, {}).setdefault(recipe_id, look)
         return {stem: list(by_recipe.values()) for stem, by_recipe in found.items()}
 
+    @kept
+    def with_stem(self, stem_id: str) -> Sequence[Look]:
+        """The looks that a stem goes into, at most one of a recipe, its own first."""
+        return self._looks_with_stem().get(stem_id, [])
+
     def recipes(self) -> Iterator[Recipe]:
         """The recipes this audience may see, by style and then by name."""
+        for known_as in self._recipes_in_order():
+            yield self.studio.recipes[known_as]
+
+    @kept
+    def _recipes_in_order(self) -> tuple[str, ...]:
         recipes = [self.studio.recipes[recipe_id] for recipe_id in self.looks]
         places = {style_id: place for place, style_id in enumerate(self.studio.styles)}
-        yield from sorted(recipes, key=lambda r: (places.get(r.style, 0), r.name.casefold()))
+        recipes.sort(key=lambda r: (places.get(r.style, 0), r.name.casefold()))
+        return tuple(recipe.id for recipe in recipes)
 
     def style_of(self, recipe: Recipe) -> Style:
         """The style a recipe belongs to."""
@@ -196,6 +263,10 @@ class Catalogue:
 
     def made(self) -> list[MadeWork]:
         """Made work with a photo this audience may see and a recipe it knows, newest first."""
+        return [self.studio.made[known_as] for known_as in self._made_shown()]
+
+    @kept
+    def _made_shown(self) -> tuple[str, ...]:
         pieces = [
             made
             for made in self.studio.made.values()
@@ -203,4 +274,5 @@ class Catalogue:
             and made.recipe in self.looks
             and (made.variant or "") in self.looks[made.recipe]
         ]
-        return sorted(pieces, key=lambda made: (-made.date.toordinal(), made.id))
+        pieces.sort(key=lambda made: (-made.date.toordinal(), made.id))
+        return tuple(piece.id for piece in pieces)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from corymb.language import ngettext
 from corymb.language.locales import and_list
+from corymb.ledger import kept
 from corymb.photos import PhotoFile, PreparedPhoto
 from corymb.studio.models import Photo
 from corymb.trade.looks import Look
@@ -76,6 +77,7 @@ def describe(catalogue: Catalogue, look: Look) -> str:
     ).format(name=recipe.name, number=look.stems_total, stems=and_list(list(plants)[:4]))
 
 
+@kept
 def images_of(catalogue: Catalogue, look: Look) -> ImagePair:
     """A look's first photo, if there is one, and its picture."""
     photos = photos_of_look(catalogue, look)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from corymb.language import gettext as _
 from corymb.language import ngettext
+from corymb.ledger import kept
 from corymb.studio.models import Recipe, Stem, StudioFile
 from corymb.trade.colour.areas import line_shares
 from corymb.trade.differences import Difference, differences
@@ -41,7 +42,13 @@ NARROW_CM, WIDE_CM = 22, 38  # what parts narrow, middling and wide: our own cho
 
 def card_of(catalogue: Catalogue, recipe: Recipe, variant: str = "") -> RecipeCard:
     """A recipe in a list, or one of its variants by the recipe's name."""
-    look = catalogue.looks[recipe.id][variant]
+    return _card(catalogue, recipe.id, variant)
+
+
+@kept
+def _card(catalogue: Catalogue, recipe_id: str, variant: str) -> RecipeCard:
+    recipe = catalogue.studio.recipes[recipe_id]
+    look = catalogue.looks[recipe_id][variant]
     style = catalogue.style_of(recipe)
     price = guide_of(recipe, variant)
     return RecipeCard(

@@ -8,6 +8,7 @@ from functools import lru_cache
 from corymb.language import gettext as _
 from corymb.language import pgettext, spoken
 from corymb.language.locales import month_names
+from corymb.ledger import kept
 from corymb.studio.values.season import Season
 from corymb.trade.looks import Look
 from corymb.trade.season.weeks import WEEKS, month_of, weeks_of
@@ -18,6 +19,7 @@ from corymb.views.compose.wording import sentence, spans_of, third_of
 from corymb.views.season import CellState, SeasonView, WeekCell
 
 
+@kept
 def season_of_look(catalogue: Catalogue, look: Look) -> SeasonView:
     """A recipe's weeks by the best of its looks; a variant's by its own."""
     bests = catalogue.bests(look)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from corymb.language import gettext as _
 from corymb.language import ngettext
 from corymb.language.locales import figures
+from corymb.ledger import kept
 from corymb.studio.models import Stem
 from corymb.trade.colour.words import WORDS, colour_word
 from corymb.views.compose import addresses
@@ -25,6 +26,12 @@ NOTICED = 0.2  # a smaller share of a flower isn't what it is called by
 
 def stem_card(catalogue: Catalogue, stem: Stem) -> StemCard:
     """A flower in a list."""
+    return _card(catalogue, stem.id)
+
+
+@kept
+def _card(catalogue: Catalogue, stem_id: str) -> StemCard:
+    stem = catalogue.stem(stem_id)
     shares: dict[str, float] = {}
     for part in stem.colours:
         word = colour_word(part.hex)
@@ -91,7 +98,7 @@ def _group_of(catalogue: Catalogue, stem: Stem) -> str:
 
 def _used_in(catalogue: Catalogue, stem: Stem) -> tuple[Link, ...]:
     links = []
-    for look in catalogue.looks_with_stem.get(stem.id, []):
+    for look in catalogue.with_stem(stem.id):
         links.append(Link(look_name(catalogue, look), addresses.of_look(look)))
     return tuple(links)
 
