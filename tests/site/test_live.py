@@ -5,6 +5,7 @@ import os
 from collections.abc import Callable, Iterator
 from http.client import HTTPConnection
 from pathlib import Path
+from socket import SHUT_WR, create_connection
 from threading import Event, Thread, Timer
 
 import pytest
@@ -31,6 +32,9 @@ def live(tmp_path: Path) -> LiveSite:
     (clients / "head.svg").write_text("<svg/>")
     (clients / "photo.avif").write_bytes(b"avif")
     (tmp_path / "out" / "secret.txt").write_text("secret")
+    if os.name != "nt":
+        (clients / "round").symlink_to("round")
+        (clients / "out").symlink_to(tmp_path / "out")
     return LiveSite({"clients": clients, "staff": staff})
 
 
@@ -57,6 +61,14 @@ def server(live: LiveSite) -> Iterator[LiveServer]:
         pytest.param("/clients/%2e%2e/secret.txt", 404, HTML, b"not", id="%"),
         pytest.param("/clients//etc/passwd", 404, HTML, b"not", id="root"),
         pytest.param("/clients/a%00b", 404, HTML, b"not here", id="nul"),
+        pytest.param("/clients/" + "n" * 300, 404, HTML, b"not here", id="too long a name"),
+        pytest.param("/clients/" + "n/" * 5000, 404, HTML, b"not here", id="too deep"),
+        pytest.param("/clients/..%2f..%5c..%2fsecret.txt", 404, HTML, b"not", id="up by escapes"),
+        pytest.param("/clients/round", 404, HTML, b"not here", id="a link to itself"),
+        pytest.param("/clients/out/secret.txt", 404, HTML, b"not here", id="a link out"),
+        pytest.param("/clients/\xff%ff%fe", 404, HTML, b"not here", id="no letters"),
+        pytest.param("http://[elsewhere/", 404, TEXT, b"no such page", id="no address"),
+        pytest.param("*", 404, TEXT, b"no such page", id="*"),
         pytest.param("/other/", 404, TEXT, b"no such page", id="elsewhere"),
         pytest.param("/live.js", 200, "text/javascript; charset=utf-8", b"EventSource", id="js"),
     ],
@@ -148,15 +160,57 @@ def _next_event(events: Iterator[bytes]) -> dict[str, str]:
     return dict(json.loads(line.removeprefix(b"data: ")))
 
 
-@pytest.mark.parametrize(
-    ("host", "status"), [("127.0.0.1:1", 200), ("localhost:1", 200), ("elsewhere.example", 403)]
-)
-def test_only_this_computer_is_answered(server: LiveServer, host: str, status: int) -> None:
+HOSTS = {
+    "its number": (["127.0.0.1:1"], 200),
+    "its name": (["localhost:1"], 200),
+    "its name in capitals": (["LOCALHOST"], 200),
+    "another": (["elsewhere.example"], 403),
+    "one that begins like it": (["localhost.elsewhere.example"], 403),
+    "one behind it": (["localhost@elsewhere.example"], 403),
+    "two": (["localhost", "elsewhere.example"], 403),
+    "none": ([], 403),
+}
+
+
+@pytest.mark.parametrize(("hosts", "status"), HOSTS.values(), ids=HOSTS)
+def test_only_this_computer_is_answered(server: LiveServer, hosts: list[str], status: int) -> None:
     connection = HTTPConnection("127.0.0.1", server.server_port, timeout=SECONDS)
-    connection.request("GET", "/staff/", headers={"Host": host})
+    connection.putrequest("GET", "/staff/", skip_host=True)
+    for host in hosts:
+        connection.putheader("Host", host)
+    connection.endheaders()
     given = connection.getresponse()
     assert given.status == status
     assert (b"This server answers to its own computer alone." in given.read()) is (status == 403)
+    connection.close()
+
+
+@pytest.mark.parametrize("address", ["/staff/", "/gone", "/live.js", "/staff/head.svg"])
+def test_every_answer_forbids_other_sites_to_frame_it_or_take_from_it(
+    server: LiveServer, address: str
+) -> None:
+    connection = HTTPConnection("127.0.0.1", server.server_port, timeout=SECONDS)
+    connection.request("GET", address, headers={"Host": "localhost"})
+    given = connection.getresponse()
+    assert str(given.getheader("Content-Security-Policy")).endswith("; frame-ancestors 'self'")
+    assert given.getheader("Cross-Origin-Resource-Policy") == "same-origin"
+    assert given.getheader("X-Content-Type-Options") == "nosniff"
+    connection.close()
+
+
+@pytest.mark.parametrize(
+    "line", [b"GET " + b"/" * 70_000, b"\x16\x03\x01\r\n", b"GET\r\n", b"\r\n"]
+)
+def test_a_line_that_no_browser_sends_is_refused_and_the_server_stands(
+    server: LiveServer, line: bytes
+) -> None:
+    with create_connection(("127.0.0.1", server.server_port), SECONDS) as raw:
+        raw.sendall(line + b" HTTP/1.1\r\n\r\n")
+        raw.shutdown(SHUT_WR)
+        assert b" 200 " not in raw.makefile("rb").readline()
+    connection = HTTPConnection("127.0.0.1", server.server_port, timeout=SECONDS)
+    connection.request("GET", "/clients/")
+    assert connection.getresponse().status == 200
     connection.close()
 
 

@@ -35,7 +35,10 @@ class Answer:
 
 def answer(live: LiveSite, address: str) -> Answer:
     """The answer to a GET of `address`, the path as the browser sent it."""
-    path = unquote(urlsplit(address).path)
+    try:
+        path = unquote(urlsplit(address).path)
+    except ValueError:  # square brackets where a host's name would be
+        return _elsewhere(live, address)
     if path == SCRIPT:
         return Answer(200, _header("text/javascript"), _script())
     name, slash, inside = path.lstrip("/").partition("/")
@@ -60,12 +63,15 @@ def _file_at(root: Path, inside: str) -> Path | None:
     """The file for an address inside a site; nothing outside its folder is ever sent."""
     if "\0" in inside:
         return None
-    file = (root / inside).resolve()
-    if not file.is_relative_to(root):
+    try:
+        file = (root / inside).resolve()
+        if not file.is_relative_to(root):
+            return None
+        if file.is_dir():
+            file /= "index.html"
+        return file if file.is_file() else None
+    except (OSError, RuntimeError):  # a name too long for any file, a link that leads to itself
         return None
-    if file.is_dir():
-        file /= "index.html"
-    return file if file.is_file() else None
 
 
 def _sent(file: Path, news: News) -> Answer:

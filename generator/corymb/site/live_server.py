@@ -13,10 +13,12 @@ from threading import Thread
 
 from corymb.site.live import LiveSite, News
 from corymb.site.live_answers import EVENTS, answer
+from corymb.site.policy import BY_A_HOST
 
 HOST = "127.0.0.1"
 OWN_NAMES = ("127.0.0.1", "localhost")
 BREATH_SECONDS = 15.0  # a sign of life to an open page, and how a closed one is noticed
+PATIENCE_SECONDS = 60.0  # with someone who opened a line and says nothing
 
 
 class PortBusyError(Exception):
@@ -60,6 +62,7 @@ class _Handler(BaseHTTPRequestHandler):
     server: LiveServer
     server_version = "Corymb"
     sys_version = ""
+    timeout = PATIENCE_SECONDS
 
     def do_GET(self) -> None:
         if not self._asked_by_own_name():
@@ -77,7 +80,14 @@ class _Handler(BaseHTTPRequestHandler):
 
     def _asked_by_own_name(self) -> bool:
         """Guards the staff's pages: another site's script can't reach them by a borrowed name."""
-        return self.headers.get("Host", "").partition(":")[0] in OWN_NAMES
+        hosts = self.headers.get_all("Host", [])
+        return [host.partition(":")[0].lower() in OWN_NAMES for host in hosts] == [True]
+
+    def end_headers(self) -> None:
+        """With every answer: pages of other sites can neither frame these nor take from them."""
+        for name, value in BY_A_HOST.items():
+            self.send_header(name, value)
+        super().end_headers()
 
     def _send(self) -> None:
         given = answer(self.server.live, self.path)
