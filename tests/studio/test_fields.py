@@ -133,7 +133,7 @@ def test_yes_is_not_a_number(kind: Any) -> None:
 
 def test_a_count_is_at_least_one_where_a_whole_number_may_be_none() -> None:
     assert TypeAdapter(fields.WholeField).validate_python("0") == 0
-    assert message_of(fields.CountField, "0").startswith("None of a thing needs no line")
+    assert message_of(fields.CountField, "0").startswith("A count of 0 needs no line")
 
 
 @pytest.mark.parametrize(("name", "kind"), CHOSEN.items(), ids=CHOSEN)

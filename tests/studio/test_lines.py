@@ -59,7 +59,7 @@ def test_a_recipe_line_is_read(text: str, line: RecipeLineText, printed: str) ->
         ("3dahlia-shell", "‘3dahlia-shell’ lacks a space: write ‘3 dahlia-shell’."),
         ("three dahlia-shell",
          "‘three dahlia-shell’ counts in words: write it in figures, ‘3 dahlia-shell’."),
-        ("0 dahlia-shell", "None of a thing needs no line: write 1 or more, or take it out."),
+        ("0 dahlia-shell", "A count of 0 needs no line: write 1 or more, or take it out."),
         ("2.5 dahlia-shell", "‘2.5’ is not whole: write 2 or 3."),
         ("3 Dahlia Shell, light", "‘Dahlia Shell’ can't be referred to: use small letters and "
          "figures, words joined by one hyphen. Write ‘dahlia-shell’."),
@@ -111,7 +111,7 @@ NO_SWAP = (
          "After the comma goes a role: depth, light or accent."),
         ("a -> b, accnt", "‘accnt’ can't stand in a swap. Did you mean ‘accent’? "
          "After the comma goes a role: depth, light or accent."),
-        ("a -> 0 b", "None of a thing needs no line: write 1 or more, or take it out."),
+        ("a -> 0 b", "A count of 0 needs no line: write 1 or more, or take it out."),
     ],
 )  # fmt: skip
 def test_a_wrong_swap_is_told(text: str, message: str) -> None:

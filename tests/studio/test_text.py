@@ -144,7 +144,7 @@ def test_a_count_is_one_or_more() -> None:
     assert parse_count("1") == 1
     assert (
         message_of("0", parse_count)
-        == "None of a thing needs no line: write 1 or more, or take it out."
+        == "A count of 0 needs no line: write 1 or more, or take it out."
     )
 
 

@@ -102,7 +102,7 @@ def parse_count(text: str) -> int:
     """Reads a whole number of one or more. Raises ValueError."""
     count = parse_whole(text)
     if count == 0:
-        raise ValueError("None of a thing needs no line: write 1 or more, or take it out.")
+        raise ValueError("A count of 0 needs no line: write 1 or more, or take it out.")
     return count
 
 
