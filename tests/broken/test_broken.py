@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-import re
 from pathlib import Path
 
 import pytest
 
 from corymb.checks import read_and_check
-from corymb.studio.problems import Problem
 from tests.broken import (
     cases_colours,
     cases_files,
@@ -26,6 +24,7 @@ from tests.broken import (
     cases_yaml,
 )
 from tests.broken.bench import GOOD, JAR, Case, break_it, good_studio
+from tests.broken.well_put import assert_well_put
 
 CASES: list[Case] = [
     *cases_yaml.CASES,
@@ -43,11 +42,6 @@ CASES: list[Case] = [
     *cases_links.CASES,
     *cases_files.CASES,
 ]
-SENTENCE = re.compile(r"[A-Z0-9‘`][^\n]*[.?]")
-PROGRAMMERS_WORDS = re.compile(
-    r"\b(None|True|False|str|int|dict|list\[|input|field|valid|validation|extra|mapping|sequence|"
-    r"scalar|token|parse[rd]?|yaml|pydantic|traceback|exception|errno|type=)\b|[a-z]_[a-z]|\.\.",
-)
 
 
 def test_the_good_studio_has_nothing_to_put_right(tmp_path: Path) -> None:
@@ -74,19 +68,6 @@ def test_a_slip_is_told_in_its_place_and_nothing_else_is(case: Case, tmp_path: P
     for problem in problems:
         assert any(told.says in problem.message for told in case.told), problem.message
         assert_well_put(problem, studio)
-
-
-def assert_well_put(problem: Problem, studio: Path) -> None:
-    """A sentence in a florist's words that shows the line, and no path but within the studio."""
-    own_words = re.sub("[‘`\"'][^’`\"']*[’`\"']", "", problem.message)
-    assert SENTENCE.fullmatch(problem.message), problem.message
-    assert not PROGRAMMERS_WORDS.search(own_words), problem.message
-    assert str(studio) not in problem.message
-    if problem.source:
-        lines = problem.file.read_bytes().decode("utf-8", "replace").splitlines()
-        assert problem.source == lines[problem.line - 1]
-    if problem.column > 1:
-        assert problem.source
 
 
 def test_marks_and_line_ends_of_other_machines_are_no_slips_and_move_no_place(
