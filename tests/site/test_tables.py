@@ -65,7 +65,15 @@ def test_a_text_is_never_taken_for_a_formula(text: str) -> None:
     assert row == [f"'{text}"]
 
 
-@pytest.mark.parametrize("text", ["Jar", "1.20", "Rook's wing", "a=b", "½ @ a time", ""])
+@pytest.mark.parametrize("sign", [";", ",", "|"])
+def test_nor_is_a_part_of_it_where_cells_are_parted_by_another_sign(sign: str) -> None:
+    assert harmless(f"dill{sign}=1+1") == f"dill{sign}'=1+1"
+    assert harmless(f"{sign}=1+1") == f"{sign}'=1+1"
+
+
+@pytest.mark.parametrize(
+    "text", ["Jar", "white, - not cream", "1.20", "Rook's wing", "a=b", "½ @ a time", ""]
+)
 def test_any_other_text_stays_as_it_is(text: str) -> None:
     assert harmless(text) == text
 

@@ -6,13 +6,15 @@ studio's language writes a decimal comma, numbers get one and cells are parted b
 spreadsheets of those countries expect.
 
 A text that begins like a formula (= + - @, or a tab or line end before one) would be worked out
-on opening: an apostrophe before it keeps it a text (OWASP, CSV Injection). Numbers are left
+on opening: an apostrophe before it keeps it a text (OWASP, CSV Injection). The same goes for what
+would begin a cell where a spreadsheet parts cells by another sign than ours. Numbers are left
 alone, those below nothing too.
 """
 
 from __future__ import annotations
 
 import csv
+import re
 from io import StringIO
 
 from babel import Locale
@@ -20,7 +22,8 @@ from babel import Locale
 from corymb.views.table import Cell, Table
 
 BYTE_ORDER_MARK = "\N{ZERO WIDTH NO-BREAK SPACE}"
-FORMULA_SIGNS = tuple("=+-@＝＋－＠")  # noqa: RUF001 (East Asian spreadsheets take the wide ones)
+FORMULA = re.compile(r"\s*+[=+@＝＋＠－-]")  # noqa: RUF001 (East Asian spreadsheets take the wide ones)
+WITHIN = re.compile(r"(?<=[;,|])(?=[=+@＝＋＠－-])")  # noqa: RUF001
 
 
 def csv_file(table: Table, language: str) -> bytes:
@@ -36,7 +39,8 @@ def csv_file(table: Table, language: str) -> bytes:
 
 def harmless(text: str) -> str:
     """The text, unable to be taken for a formula."""
-    return f"'{text}" if text.lstrip().startswith(FORMULA_SIGNS) else text
+    inside = WITHIN.sub("'", text)
+    return f"'{inside}" if FORMULA.match(inside) else inside
 
 
 def _written(cell: Cell, point: str) -> str:
