@@ -62,7 +62,7 @@ def test_a_folder_that_can_t_be_written_is_told(
     def full(*_: object) -> None:
         raise OSError(ENOSPC, os.strerror(ENOSPC))
 
-    monkeypatch.setattr("corymb.site.build.publish", full)
+    monkeypatch.setattr("corymb.site.publishing.placing.put_together", full)
     result = run("build", "--for", "clients")
     assert result.exit_code == 1
     assert f"clients:1:1: the site can't be written here: {os.strerror(ENOSPC)}.\n" in (

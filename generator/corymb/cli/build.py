@@ -48,7 +48,7 @@ def build(audience: Audience | None, config: Path | None, day: str | None, stric
     if strict:
         _stop_at_advice(settings)
     progress, start = Progress(), time.perf_counter()
-    report = build_sites(settings, audiences(audience), today, progress, strict)
+    report = build_sites(settings, audiences(audience), today, progress, strict, progress.waiting)
     progress.end()
     if report.errors:
         tell_problems(report.errors)

@@ -103,7 +103,7 @@ def _rebuild(
 ) -> tuple[BuildReport, SiteSettings, float] | None:
     """What was built, and in how many seconds; none, with the errors told, when nothing was."""
     progress, start = Progress(), time.perf_counter()
-    report = build_sites(settings, who, None, progress)
+    report = build_sites(settings, who, None, progress, waiting=progress.waiting)
     progress.end()
     if not report.errors:
         live.published()

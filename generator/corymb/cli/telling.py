@@ -65,6 +65,11 @@ class Progress:
         bar = "#" * full + "-" * (BAR_CELLS - full)
         click.echo(f"\r{what:<10}[{bar}] {done}/{total} ", nl=False, err=True)
 
+    def waiting(self, why: str) -> None:
+        """Say why nothing happens yet, to whoever wonders."""
+        self.end()
+        click.echo(why, err=True)
+
     def end(self) -> None:
         """Clear the line for what comes next."""
         if self.watched:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
@@ -12,7 +13,7 @@ from corymb.checks.photo_colours import unlike_their_looks
 from corymb.language import in_language
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
 from corymb.site.pictures import Pictures, draw_all
-from corymb.site.publishing import PublishError, publish
+from corymb.site.publishing import PublishError, Waiting, Wanted, at_work, publish_together
 from corymb.site.render import TEMPLATES
 from corymb.site.settings import SiteSettings
 from corymb.site.site import AddressTakenError, Site, make_site
@@ -61,6 +62,7 @@ def build_sites(
     today: date | None = None,
     progress: Progress = no_progress,
     strict: bool = False,
+    waiting: Waiting | None = None,
 ) -> BuildReport:
     """Build and publish the sites; when the report holds errors, nothing was published.
 
@@ -68,19 +70,47 @@ def build_sites(
     it is at the studio.
     """
     report = BuildReport()
+    try:
+        # Before anything is read: of two builds, the one that read last is to publish last.
+        with at_work([settings.output(audience) for audience in audiences], waiting):
+            _build(report, settings, audiences, today, progress, strict)
+    except PublishError as error:
+        where = error.folder or settings.config_file.parent
+        report.problems.append(Problem(where, 1, 1, str(error)))
+    return report
+
+
+def _build(
+    report: BuildReport,
+    settings: SiteSettings,
+    audiences: Sequence[Audience],
+    today: date | None,
+    progress: Progress,
+    strict: bool,
+) -> None:
     studio = read_checked(settings.studio_folder, report)
     if studio is None or report.errors:
-        return report
+        return
     day = today or today_of(studio)
     # The cache stays open until the photos in it are published: another build may tidy it up.
-    with PhotoCache(settings.cache_folder / "photos") as cache:
+    with _kept_in(settings.cache_folder), PhotoCache(settings.cache_folder / "photos") as cache:
         images = make_images(studio, settings, cache, report, progress)
         if strict and report.of_photos:
-            return report
+            return
         sites = _make_sites(studio, settings, audiences, day, images, report, progress)
         if not report.errors:
             _publish(sites, settings, report)
-    return report
+
+
+@contextmanager
+def _kept_in(folder: Path) -> Iterator[None]:
+    """Where the disk is full, or someone else's, say so. Raises PublishError."""
+    try:
+        yield
+    except OSError as error:
+        raise PublishError(
+            f"what is kept between builds can't be written here: {error.strerror or error}.", folder
+        ) from error
 
 
 def _make_sites(
@@ -168,14 +198,8 @@ def _dead_links(site: Site, base_path: str) -> list[Problem]:
 
 
 def _publish(sites: Mapping[Audience, Site], settings: SiteSettings, report: BuildReport) -> None:
-    for audience, site in sites.items():
-        folder = settings.output(audience)
-        try:
-            publish(site.written, site.copies, folder)
-        except PublishError as error:
-            report.problems.append(Problem(folder, 1, 1, str(error)))
-        except OSError as error:
-            message = f"the site can't be written here: {error.strerror or error}."
-            report.problems.append(Problem(folder, 1, 1, message))
-        else:
-            report.pages[audience] = len(site.pages)
+    """All of the sites, or none: a recipe isn't new for clients alone. Raises PublishError."""
+    publish_together(
+        {settings.output(who): Wanted(site.written, site.copies) for who, site in sites.items()}
+    )
+    report.pages.update({who: len(site.pages) for who, site in sites.items()})

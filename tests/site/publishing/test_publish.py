@@ -145,7 +145,7 @@ def test_the_mark_gives_no_address_away(tmp_path: Path) -> None:
 def test_the_old_site_stands_when_the_new_one_fails(tmp_path: Path) -> None:
     out = tmp_path / "clients"
     publish({"index.html": b"old"}, {}, out)
-    with pytest.raises(FileNotFoundError):
+    with pytest.raises(PublishError, match="No such file"):
         publish({"index.html": b"new"}, {"photo.jpg": tmp_path / "gone.jpg"}, out)
     assert standing_in(out) == {"index.html": b"old"}
     assert left_in_the_room(out) == set()

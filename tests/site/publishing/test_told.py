@@ -86,7 +86,7 @@ def test_a_site_that_another_build_put_there_is_replaced_as_a_whole(told: ToldFo
 
 def test_what_could_not_be_published_comes_with_the_next(told: ToldFolder) -> None:
     pages = {path: text for path, text in site(index="new").items() if path != "a/two.html"}
-    with pytest.raises(FileNotFoundError):
+    with pytest.raises(PublishError, match="No such file"):
         gone = {"a/two.html": Path("gone.html")}
         told.publish(Wanted(pages, gone), {"index.html", "a/two.html"})
     assert standing_in(told.room.folder) == site()

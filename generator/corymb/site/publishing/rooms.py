@@ -27,6 +27,10 @@ Waiting = Callable[[str], None]
 class PublishError(Exception):
     """The site can't be put into its folder; the text says why."""
 
+    def __init__(self, why: str, folder: Path | None = None) -> None:
+        super().__init__(why)
+        self.folder = folder
+
 
 @dataclass(frozen=True)
 class Room:
@@ -116,7 +120,7 @@ def _entered(
             if not again:
                 room.sweep(room.spare if with_spare else None)
         except OSError as error:
-            raise PublishError(cannot_write(error)) from error
+            raise PublishError(cannot_write(error), room.folder) from error
         yield
 
 
@@ -144,5 +148,6 @@ def _wait(lock: FileLock, room: Room, waiting: Waiting | None, longest_s: float)
     except Timeout as error:
         raise PublishError(
             f"another build has been at work on {room.folder.name}/ for {longest_s:.0f} seconds; "
-            "let it end, or end it, and build again."
+            "let it end, or end it, and build again.",
+            room.folder,
         ) from error

@@ -14,7 +14,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
-from corymb.site.publishing.publish import stage, take_place, take_places
+from corymb.site.publishing.placing import stage, take_place, take_places, telling
 from corymb.site.publishing.rooms import Room, at_work
 from corymb.site.publishing.staging import link, put
 from corymb.site.publishing.standing import Stamp, Wanted, stamp_at
@@ -48,11 +48,11 @@ class ToldFolder:
         Whoever doesn't know what has changed leaves that out. Files may come and go, too; that
         costs as much as not knowing, and so does a file that someone else put there or took away,
         or another build in between. What a hand changed *within* a published file stays until then.
-        Raises PublishError and OSError as `publish` does.
+        Raises PublishError as `publish` does.
 
         Unlike there, nothing waits for the disk: whoever edits is at hand if there is a power cut.
         """
-        with at_work([self.room.folder], with_spare=True):
+        with at_work([self.room.folder], with_spare=True), telling(self.room.folder):
             ours = self._left is not None and self._left == self._standing()
             self._left = None  # what fails now is not told again
             told = set(changed) if ours and changed is not None else None

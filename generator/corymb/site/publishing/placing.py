@@ -8,7 +8,8 @@ nothing is different, nothing is touched.
 from __future__ import annotations
 
 import shutil
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -21,7 +22,7 @@ from corymb.site.publishing.keeping import (
     marks_just,
     own_files,
 )
-from corymb.site.publishing.rooms import PublishError, Room, at_work
+from corymb.site.publishing.rooms import PublishError, Room, at_work, cannot_write
 from corymb.site.publishing.staging import put_together
 from corymb.site.publishing.standing import (
     Notes,
@@ -45,8 +46,8 @@ def publish(written: Mapping[str, bytes], copies: Mapping[str, Path], folder: Pa
     """Make `folder` hold these files, and those that someone else added to the site there.
 
     The paths are within the folder. Raises PublishError, and changes nothing, when the folder is
-    none of a site's, or when a file of someone else's stands where one of these has to be; and
-    OSError, with the old site as it was, when the disk is full.
+    none of a site's, when a file of someone else's stands where one of these has to be, or when
+    the disk is full.
     """
     publish_together({folder: Wanted(written, copies)})
 
@@ -57,16 +58,33 @@ def publish_together(sites: Mapping[Path, Wanted]) -> None:
         staged: list[Staged] = []
         try:
             for folder, wanted in sites.items():
-                if (ready := stage(Room.of(folder), wanted)) is not None:
-                    staged.append(ready)
-            take_places(staged)
+                with telling(folder):
+                    ready = stage(Room.of(folder), wanted)
+                    staged += [ready] if ready else []
+            with telling(next(iter(sites), None)):
+                take_places(staged)
         finally:
             for each in staged:
                 shutil.rmtree(each.room.new, ignore_errors=True)
 
 
+@contextmanager
+def telling(folder: Path | None) -> Iterator[None]:
+    """Whatever goes wrong in this block is told of this folder. Raises PublishError alone."""
+    try:
+        yield
+    except PublishError as error:
+        error.folder = folder
+        raise
+    except OSError as error:
+        raise PublishError(cannot_write(error), folder) from error
+
+
 def stage(room: Room, wanted: Wanted, lasting: bool = True) -> Staged | None:
-    """Put a site together in its room; None when just that stands in its folder already."""
+    """Put a site together in its room; None when just that stands in its folder already.
+
+    Raises PublishError and OSError.
+    """
     folder = room.folder
     if folder.exists() and not folder.is_dir():
         raise PublishError(f"{folder.name} is a file, and the site needs a folder of this name.")
