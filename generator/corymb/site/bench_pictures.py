@@ -11,11 +11,13 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from corymb.code_digest import code_digest
-from corymb.picture import Arrangement, draw
+from corymb.picture import Arrangement
+from corymb.site.hands import all_drawn
 from corymb.site.kept_pictures import Kept
 from corymb.site.pictures import DRAWS, sheet_size
-from corymb.site.plans import drawn_plan, key_lines
+from corymb.site.plans import key_lines
 from corymb.site.sized import arrangement_in_size
+from corymb.site.to_draw import Drawn, LookToDraw
 from corymb.trade.looks import Look
 from corymb.trade.orders.as_cut import as_cut
 from corymb.trade.orders.due import Due, DueLine
@@ -40,16 +42,26 @@ def draw_for_benches(catalogue: Catalogue, folder: Path) -> BenchPictures:
     if not catalogue.staff:
         return pictures
     kept = Kept(folder, code_digest(DRAWS))
-    for due, line in _made_up(catalogue):
-        made = one_made(line, as_cut(due, line, cut_for(catalogue, due)))
-        if _shown_already(line, made.look) or not made.look.lines:
-            continue
-        recipe, stems = line.piece.recipe, catalogue.studio.stems
-        told_in = catalogue.studio.house.lengths_in
-        arrangement = arrangement_in_size(recipe, made.look, line.piece.size, stems, told_in)
-        pictures.lines[due.id, line.number] = _drawn(pictures, kept, arrangement, due, line)
+    asked = [
+        (due, line, arrangement)
+        for due, line in _made_up(catalogue)
+        if (arrangement := _not_shown_yet(catalogue, due, line))
+    ]
+    drawn = all_drawn(kept, [LookToDraw(arrangement) for *_, arrangement in asked])
+    for (due, line, arrangement), one in zip(asked, drawn, strict=True):
+        pictures.lines[due.id, line.number] = _line_drawn(pictures, arrangement, due, line, one)
     kept.forget_the_rest()
     return pictures
+
+
+def _not_shown_yet(catalogue: Catalogue, due: Due, line: DueLine) -> Arrangement | None:
+    """A line as it will be made, where no page shows it so."""
+    made = one_made(line, as_cut(due, line, cut_for(catalogue, due)))
+    if _shown_already(line, made.look) or not made.look.lines:
+        return None
+    recipe, studio = line.piece.recipe, catalogue.studio
+    told_in = studio.house.lengths_in
+    return arrangement_in_size(recipe, made.look, line.piece.size, studio.stems, told_in)
 
 
 def _made_up(catalogue: Catalogue) -> Iterator[tuple[Due, DueLine]]:
@@ -67,15 +79,13 @@ def _shown_already(line: DueLine, look: Look) -> bool:
     return same and line.piece.scale == 1
 
 
-def _drawn(
-    pictures: BenchPictures, kept: Kept, arrangement: Arrangement, due: Due, line: DueLine
+def _line_drawn(
+    pictures: BenchPictures, arrangement: Arrangement, due: Due, line: DueLine, drawn: Drawn
 ) -> DrawnLine:
     href = addresses.of_bench_picture(due.id, line.number)
-    svg = kept.or_drawn(repr(arrangement), lambda: draw(arrangement))
     plan_href = addresses.of_bench_plan(due.id, line.number)
-    plan = kept.or_drawn(f"plan {arrangement}", lambda: drawn_plan(arrangement))
-    pictures.drawn.update({href: svg, plan_href: plan})
+    pictures.drawn.update({href: drawn.svg, plan_href: drawn.plan})
     return DrawnLine(
-        Drawing(href, *sheet_size(svg)),
-        PlanDrawing(Drawing(plan_href, *sheet_size(plan)), key_lines(arrangement)),
+        Drawing(href, *sheet_size(drawn.svg)),
+        PlanDrawing(Drawing(plan_href, *sheet_size(drawn.plan)), key_lines(arrangement)),
     )

@@ -7,7 +7,8 @@ from __future__ import annotations
 
 import hashlib
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 import corymb.language
@@ -26,6 +27,10 @@ OWN_NAME = re.compile(
 )
 
 
+class NotKeptError(Exception):
+    """What was looked for would have to be made."""
+
+
 class Kept:
     """A folder of finished pictures; `code` is the digest of the code that makes them.
 
@@ -34,10 +39,20 @@ class Kept:
 
     def __init__(self, folder: Path, code: str) -> None:
         folder.mkdir(parents=True, exist_ok=True)
-        self.folder = folder
+        self.folder, self.drawn_by = folder, code
         self.code = f"{code} {code_digest(SPEAKS)} {messages_digest(spoken())}"
         self.used: set[str] = set()
         self.use = SharedUse(folder / "in-use")
+        self._looking = False
+
+    @contextmanager
+    def only_looking(self) -> Iterator[None]:
+        """Within this block nothing is made: NotKeptError is raised instead."""
+        self._looking = True
+        try:
+            yield
+        finally:
+            self._looking = False
 
     def or_drawn(self, described: str, drawn: Callable[[], str], kind: str = "svg") -> str:
         """The picture, or the table of its colours, as it was kept; or made now and kept."""
@@ -54,6 +69,8 @@ class Kept:
                 return data
         except OSError:
             pass
+        if self._looking:
+            raise NotKeptError
         data = made()
         write_whole(file, data)
         return data

@@ -13,16 +13,15 @@ from functools import partial
 from pathlib import Path
 
 import corymb.picture
-import corymb.trade.light
 from corymb.code_digest import code_digest
-from corymb.picture import draw, draw_stem
-from corymb.site import raster
+from corymb.picture import Arrangement
+from corymb.site.hands import all_drawn
 from corymb.site.kept_pictures import Kept
-from corymb.site.lit import colours_in_light
 from corymb.site.pictured import arrangement_of, picture_stem
-from corymb.site.plans import drawn_plan, plan_drawing, plans_shown
-from corymb.site.share_cards import card_address, kept_card, kept_small, needs_card
-from corymb.site.sized import arrangements_by_size, drawn_side_by_side
+from corymb.site.plans import plan_drawing, plans_shown
+from corymb.site.share_cards import card_address, needs_card
+from corymb.site.sized import arrangements_by_size
+from corymb.site.to_draw import Drawn, LookToDraw, SizesToDraw, StemToDraw, ToDraw
 from corymb.studio.models import Recipe
 from corymb.studio.studio import Studio
 from corymb.trade.known_object import known_line_cm
@@ -35,7 +34,7 @@ from corymb.views.compose.sizes import side_by_side_words
 VIEW_BOX = re.compile(r'viewBox="\S+ \S+ (\S+) (\S+)"')
 Progress = Callable[[str, int, int], None]
 DRAWS = Path(str(corymb.picture.__file__)).parent
-LIGHTS = Path(str(corymb.trade.light.__file__)).parent
+Asked = tuple[ToDraw, Callable[[Drawn], None]]
 
 
 @dataclass
@@ -84,74 +83,75 @@ def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
     """Every look's and every stem's picture, drawn or found in `folder`."""
     kept = Kept(folder, code_digest(DRAWS))
     pictures = Pictures()
-    looks = [
-        (recipe, look)
-        for recipe in studio.recipes.values()
-        for look in looks_of(recipe, studio.recipes).values()
-    ]
-    whole = len(looks) + len(studio.stems)
-    for done, (recipe, look) in enumerate(looks, 1):
-        arrangement = arrangement_of(recipe, look, studio.stems, studio.house.lengths_in)
-        href = addresses.of_drawing(look)
-        svg = kept.or_drawn(repr(arrangement), partial(draw, arrangement))
-        pictures.drawn[href] = svg
-        pictures.lit[addresses.of_colours_in_light(look)] = _in_other_lights(kept, svg)
-        drawing = Drawing(href, *sheet_size(svg))
-        if needs_card(studio, look):
-            drawing = _with_pixels(kept, pictures, look, drawing, svg)
-        pictures.drawings[look.id] = drawing
-        plan = kept.or_drawn(f"plan {arrangement}", partial(drawn_plan, arrangement))
-        pictures.drawn[addresses.of_plan(look)] = plan
-        pictures.plans[look.id] = plan_drawing(look, arrangement, sheet_size(plan))
-        if recipe.sizes and not look.variant:
-            pictures.sizes[recipe.id] = _sizes(kept, pictures, studio, recipe, look)
-        progress("pictures", done, whole)
-    for done, (stem_id, stem) in enumerate(studio.stems.items(), len(looks) + 1):
-        alone = picture_stem(stem_id, stem)
-        href = addresses.of_head(stem_id)
-        pictures.drawn[href] = kept.or_drawn(repr(alone), partial(draw_stem, alone))
-        pictures.heads[stem_id] = href
-        progress("pictures", done, whole)
+    asked = [*_arrangements(studio, pictures), *_alone(studio, pictures)]
+    drawn = all_drawn(kept, [one for one, _ in asked], partial(progress, "pictures"))
+    for (_, laid_down), one in zip(asked, drawn, strict=True):
+        laid_down(one)
     kept.forget_the_rest()
     return pictures
 
 
-def _sizes(kept: Kept, pictures: Pictures, studio: Studio, recipe: Recipe, look: Look) -> Drawing:
-    """The picture of a recipe's sizes, once it is drawn."""
-    each = arrangements_by_size(recipe, look, studio.stems)
-    line_cm = known_line_cm(studio.house.styles[recipe.style].known_object, recipe)
-    told = f"sizes {side_by_side_words(recipe)} {each} {line_cm}"
-    svg = kept.or_drawn(told, lambda: drawn_side_by_side(recipe, each, line_cm))
-    href = addresses.of_sizes(recipe.id)
-    pictures.drawn[href] = svg
-    small = addresses.of_small_sizes(recipe.id)
-    pictures.small[small] = kept_small(kept, svg, raster.small_sizes)
-    return Drawing(href, *sheet_size(svg), small=small)
+def _arrangements(studio: Studio, pictures: Pictures) -> Iterator[Asked]:
+    """What is to be drawn of each recipe, and where each drawing goes when it is there."""
+    for recipe in studio.recipes.values():
+        for look in looks_of(recipe, studio.recipes).values():
+            yield from _of_look(studio, recipe, look, pictures)
 
 
-def _with_pixels(kept: Kept, pictures: Pictures, look: Look, drawing: Drawing, svg: str) -> Drawing:
-    """The drawing of a look that clients see no photo of, once its card and small ones are made."""
-    card, small = _card(kept, pictures, look, svg), addresses.of_small(look)
-    pictures.small[small] = kept_small(kept, svg, raster.small_look)
-    wide = ""
-    if drawing.width > drawing.height and not look.variant:
+def _of_look(studio: Studio, recipe: Recipe, look: Look, pictures: Pictures) -> Iterator[Asked]:
+    arrangement = arrangement_of(recipe, look, studio.stems, studio.house.lengths_in)
+    small = needs_card(studio, look)
+    yield (
+        LookToDraw(arrangement, OTHERS, small, listed_wide=not look.variant),
+        partial(_look_drawn, pictures, look, arrangement),
+    )
+    if recipe.sizes and not look.variant:
+        line_cm = known_line_cm(studio.house.styles[recipe.style].known_object, recipe)
+        each = arrangements_by_size(recipe, look, studio.stems)
+        words = side_by_side_words(recipe)
+        yield SizesToDraw(each, words, line_cm), partial(_sizes_drawn, pictures, recipe.id)
+
+
+def _look_drawn(pictures: Pictures, look: Look, arrangement: Arrangement, drawn: Drawn) -> None:
+    href = addresses.of_drawing(look)
+    pictures.drawn[href] = drawn.svg
+    pictures.lit[addresses.of_colours_in_light(look)] = drawn.lit
+    pictures.drawn[addresses.of_plan(look)] = drawn.plan
+    pictures.plans[look.id] = plan_drawing(look, arrangement, sheet_size(drawn.plan))
+    drawing = Drawing(href, *sheet_size(drawn.svg))
+    if drawn.card:
+        drawing = _with_pixels(pictures, look, drawing, drawn)
+    pictures.drawings[look.id] = drawing
+
+
+def _with_pixels(pictures: Pictures, look: Look, drawing: Drawing, drawn: Drawn) -> Drawing:
+    """The drawing of a look that clients see no photo of, with its card and its small ones."""
+    card, small, wide = card_address(look, drawn.card), addresses.of_small(look), ""
+    pictures.cards[card] = drawn.card
+    pictures.small[small] = drawn.small
+    if drawn.small_wide:
         wide = addresses.of_small(look, wide=True)
-        pictures.small[wide] = kept_small(kept, svg, raster.small_wide_look)
+        pictures.small[wide] = drawn.small_wide
     return replace(drawing, card=card, small=small, small_wide=wide)
 
 
-def _card(kept: Kept, pictures: Pictures, look: Look, svg: str) -> str:
-    """The address of a look's share card, once it is made."""
-    card = kept_card(kept, svg)
-    href = card_address(look, card)
-    pictures.cards[href] = card
-    return href
+def _sizes_drawn(pictures: Pictures, recipe_id: str, drawn: Drawn) -> None:
+    href, small = addresses.of_sizes(recipe_id), addresses.of_small_sizes(recipe_id)
+    pictures.drawn[href] = drawn.svg
+    pictures.small[small] = drawn.small
+    pictures.sizes[recipe_id] = Drawing(href, *sheet_size(drawn.svg), small=small)
 
 
-def _in_other_lights(kept: Kept, svg: str) -> str:
-    """What becomes of a picture's colours in each light that its page can be switched to."""
-    told = f"{code_digest(LIGHTS)} {OTHERS} {svg}"
-    return kept.or_drawn(told, lambda: colours_in_light(svg, OTHERS), "json")
+def _alone(studio: Studio, pictures: Pictures) -> Iterator[Asked]:
+    """Every stem by itself."""
+    for stem_id, stem in studio.stems.items():
+        yield StemToDraw(picture_stem(stem_id, stem)), partial(_head_drawn, pictures, stem_id)
+
+
+def _head_drawn(pictures: Pictures, stem_id: str, drawn: Drawn) -> None:
+    href = addresses.of_head(stem_id)
+    pictures.drawn[href] = drawn.svg
+    pictures.heads[stem_id] = href
 
 
 def sheet_size(svg: str) -> tuple[float, float]:

@@ -1,20 +1,15 @@
-"""The plans from above: drawn for every look, shown to those who make the flowers and no others."""
+"""The plans from above: every look has one, shown to those who make the flowers and no others."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 
 from corymb.picture import Arrangement
-from corymb.picture.plan import draw_plan, key_of, plan_of
+from corymb.picture.plan import key_of
 from corymb.trade.looks import Look
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue, Drawing, PlanDrawing
 from corymb.views.recipe import PlanKeyLine
-
-
-def drawn_plan(arrangement: Arrangement) -> str:
-    """The plan of an arrangement, as SVG."""
-    return draw_plan(plan_of(arrangement))
 
 
 def plan_drawing(look: Look, arrangement: Arrangement, sheet: tuple[float, float]) -> PlanDrawing:

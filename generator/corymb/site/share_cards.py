@@ -1,12 +1,9 @@
-"""Which looks have a share card and small pictures of their own, and are they made already?"""
+"""Which looks have a share card and small pictures of their own, and where is the card?"""
 
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Callable
 
-from corymb.site import raster
-from corymb.site.kept_pictures import Kept
 from corymb.studio.models import Photo
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look
@@ -15,17 +12,6 @@ from corymb.views.compose import addresses
 PICTURE_DIGITS = 8
 """Of a picture's digest in its card's address: messengers keep a card for as long as it is called
 the same."""
-
-
-def kept_card(kept: Kept, svg: str) -> bytes:
-    """The card, made again when the picture, a setting or whatever turns it into pixels changes."""
-    return kept.or_made(f"card {raster.made_by()} {svg}", lambda: raster.share_card(svg), "jpg")
-
-
-def kept_small(kept: Kept, svg: str, small: Callable[[str], bytes]) -> bytes:
-    """A drawing as a phone gets it where it stands small, made again when the card would be."""
-    told = f"{small.__name__} {raster.made_by()} {svg}"
-    return kept.or_made(told, lambda: small(svg), "avif")
 
 
 def card_address(look: Look, card: bytes) -> str:

@@ -1,17 +1,17 @@
-"""How is a look drawn in another size than the regular one, and all its sizes together?"""
+"""How large is a look in another size than the regular one, and what stands in it?"""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
 
-from corymb.picture import Arrangement, draw_side_by_side
+from corymb.picture import Arrangement
 from corymb.site.pictured import arrangement_of
 from corymb.studio.models import Recipe, Stem
 from corymb.trade.looks import Look, sized
 from corymb.trade.order_lines import REGULAR
 from corymb.trade.sizes import piece_size
-from corymb.views.compose.sizes import in_order, side_by_side_words
+from corymb.views.compose.sizes import in_order
 
 
 def arrangement_in_size(
@@ -40,10 +40,3 @@ def arrangements_by_size(
         drawn = arrangement_in_size(recipe, inside, size, stems)
         found.append(drawn if size == REGULAR else replace(drawn, id=f"{drawn.id}-{size}"))
     return tuple(found)
-
-
-def drawn_side_by_side(
-    recipe: Recipe, arrangements: tuple[Arrangement, ...], line_cm: float | None
-) -> str:
-    """The sizes of a recipe at one scale, as SVG, with a line to compare them with."""
-    return draw_side_by_side(arrangements, side_by_side_words(recipe), line_cm)

@@ -6,6 +6,7 @@ Unlike what a build makes, nobody knows which of these are still wanted: the new
 from __future__ import annotations
 
 import hashlib
+from functools import cache
 from importlib.metadata import version
 from pathlib import Path
 
@@ -20,6 +21,7 @@ MOST = 200
 KEY_LENGTH = 32
 
 
+@cache  # the installed packages' own files say it, and are slow to ask
 def made_by() -> tuple[object, ...]:
     """Whatever decides how a drawing's pixels look, beside the drawing."""
     return (HOUSE_FINISH, version("thorvg-python"), encoders(), code_digest(HERE))
