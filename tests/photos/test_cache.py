@@ -143,7 +143,18 @@ def removed(path: Path) -> None:
     path.unlink()
 
 
-@pytest.mark.parametrize("harm", [cut_short, emptied, overwritten, removed])
+def turned(path: Path) -> None:
+    data = bytearray(path.read_bytes())
+    data[len(data) // 2] ^= 1
+    path.write_bytes(data)
+
+
+def made_a_folder(path: Path) -> None:
+    path.unlink()
+    (path / "inside").mkdir(parents=True)
+
+
+@pytest.mark.parametrize("harm", [cut_short, emptied, overwritten, removed, turned, made_a_folder])
 @pytest.mark.parametrize("part", ["-640.avif", "-480.jpg", "-card.jpg", ".json"])
 def test_a_harmed_entry_is_made_again(
     tmp_path: Path, jar: Path, made: Counter, harm: Callable[[Path], None], part: str
@@ -165,6 +176,16 @@ def test_a_copied_cache_is_read_through_and_used(tmp_path: Path, jar: Path, made
         os.utime(file.path, ns=(0, 0))
     assert run(tmp_path, jar) == [photo]
     assert made == [jar]
+
+
+def test_an_entry_that_may_not_be_read_is_made_again(
+    tmp_path: Path, jar: Path, made: Counter, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    run(tmp_path, jar)
+    with monkeypatch.context() as patched:  # whoever runs the tests may read everything, perhaps
+        patched.setattr(os, "access", lambda path, mode: not str(path).endswith("-480.jpg"))
+        run(tmp_path, jar)
+    assert made == [jar, jar]
 
 
 @pytest.mark.parametrize("nonsense", [b"", b"{", b"[]", b'{"a": 1}', b'{"a": [[1], 2, 3]}'])

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 import json
 import re
+from errno import ENOSPC
 from pathlib import Path
 
 import pytest
 
 import corymb
 from corymb.language import in_language
+from corymb.photos.sealed import keep
 from corymb.photos.sharing import SharedUse
 from corymb.site.kept_pictures import Kept
 from corymb.site.lit import colours_in_light
@@ -66,7 +68,7 @@ def test_nothing_is_removed_while_another_build_is_at_it(studio: Studio, tmp_pat
 def test_a_picture_that_was_kept_is_not_drawn_again(studio: Studio, tmp_path: Path) -> None:
     first = draw_all(studio, tmp_path, lambda what, done, total: None)
     for kept in tmp_path.glob("*.svg"):
-        kept.write_text('<svg viewBox="0 0 1 1"></svg>')
+        keep(kept, b'<svg viewBox="0 0 1 1"></svg>')
     again = draw_all(studio, tmp_path, lambda what, done, total: None)
     assert set(again.drawn.values()) == {'<svg viewBox="0 0 1 1"></svg>'}
     assert set(again.drawn) == set(first.drawn)
@@ -84,15 +86,33 @@ def test_a_picture_is_drawn_again_for_another_language(tmp_path: Path) -> None:
 def test_what_becomes_of_the_colours_is_kept_too(studio: Studio, tmp_path: Path) -> None:
     draw_all(studio, tmp_path, lambda what, done, total: None)
     for kept in tmp_path.glob("*.json"):
-        kept.write_text("{}")
+        keep(kept, b"{}")
     assert set(draw_all(studio, tmp_path, lambda what, done, total: None).lit.values()) == {"{}"}
 
 
-def test_a_half_written_table_of_colours_is_made_again(studio: Studio, tmp_path: Path) -> None:
-    first = draw_all(studio, tmp_path, lambda what, done, total: None)
-    for kept in tmp_path.glob("*.json"):
-        kept.write_text(kept.read_text()[:40])
-    assert draw_all(studio, tmp_path, lambda what, done, total: None).lit == first.lit
+@pytest.mark.parametrize("kind", ["svg", "json", "jpg", "avif"])
+def test_a_picture_that_is_not_what_was_kept_is_made_again(tmp_path: Path, kind: str) -> None:
+    kept = Kept(tmp_path, "code")
+    kept.or_made("a jar", lambda: b"<svg>made</svg>", kind)
+    [file] = tmp_path.glob(f"*.{kind}")
+    whole = file.read_bytes()
+    for harmed in (b"", whole[:-1], whole[:20], b"X" + whole[1:], whole.replace(b"ma", b"fa")):
+        file.write_bytes(harmed)
+        assert kept.or_made("a jar", lambda: b"<svg>again</svg>", kind) == b"<svg>again</svg>"
+        file.write_bytes(whole)
+        assert kept.or_made("a jar", lambda: b"", kind) == b"<svg>made</svg>"
+
+
+def test_a_picture_is_made_even_where_it_cannot_be_kept(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(*_: object) -> None:
+        raise OSError(ENOSPC, "No space left on device")
+
+    kept = Kept(tmp_path, "code")
+    monkeypatch.setattr(Path, "write_bytes", full)
+    assert kept.or_drawn("a jar", lambda: "<svg>made</svg>") == "<svg>made</svg>"
+    assert [file.name for file in tmp_path.iterdir()] == ["in-use"]
 
 
 def test_the_table_has_every_colour_of_its_picture_in_every_light(

@@ -5,7 +5,12 @@ a single bit has turned, is known for what it is, and made again. The digest is 
 secret: it holds off accidents, and who may write to a cache may as well write to the site.
 """
 
+import shutil
+from pathlib import Path
+
 from xxhash import xxh3_128_digest
+
+from corymb.photos.whole_files import write_whole
 
 DIGEST_BYTES = 16
 
@@ -21,3 +26,20 @@ def unsealed(kept: bytes) -> bytes:
     if len(kept) < DIGEST_BYTES or xxh3_128_digest(body) != digest:
         raise ValueError("this is not what was written")
     return body
+
+
+def keep(file: Path, body: bytes) -> None:
+    """Keep the body in this file, whatever lies there now."""
+    make_way(file)
+    write_whole(file, sealed(body))
+
+
+def kept_in(file: Path) -> bytes:
+    """The body that is kept in this file. Raises OSError or ValueError where there is none."""
+    return unsealed(file.read_bytes())
+
+
+def make_way(file: Path) -> None:
+    """A folder under the name of a kept file is none of ours, and nobody else's place."""
+    if file.is_dir() and not file.is_symlink():
+        shutil.rmtree(file)

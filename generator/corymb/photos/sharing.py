@@ -8,6 +8,8 @@ import os
 import weakref
 from pathlib import Path
 
+from corymb.photos.sealed import make_way
+
 try:
     import fcntl
 except ImportError:  # pragma: no cover - Windows
@@ -18,6 +20,7 @@ class SharedUse:
     """Held from its making until `end`, or until nothing refers to it."""
 
     def __init__(self, file: Path) -> None:
+        make_way(file)
         self._descriptor = os.open(file, os.O_RDWR | os.O_CREAT, 0o644)
         self.end = weakref.finalize(self, os.close, self._descriptor)
         if fcntl:

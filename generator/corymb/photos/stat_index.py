@@ -11,7 +11,7 @@ from pathlib import Path
 from threading import Lock
 
 from corymb.photos import errors
-from corymb.photos.whole_files import write_whole
+from corymb.photos.sealed import keep, kept_in
 
 Stamp = list[int]
 
@@ -57,7 +57,8 @@ class StatIndex:
 
     def _write(self, known: dict[str, tuple[Stamp, str]]) -> None:
         self._known = known
-        write_whole(self._file, json.dumps(known, indent=0).encode())
+        with contextlib.suppress(OSError):  # a full disk: then photos are read again
+            keep(self._file, json.dumps(known, indent=0).encode())
 
     def _remembered(self, name: str, stamp: Stamp) -> str | None:
         known = self._seen.get(name) or self._known.get(name)
@@ -75,11 +76,11 @@ def _digest_of(source: Path) -> str:
 
 
 def _read(file: Path) -> dict[str, tuple[Stamp, str]]:
-    """An index that is missing or makes no sense is an empty one."""
+    """An index that is missing, or isn't what was written, is an empty one."""
     try:
         return {
             str(name): ([int(part) for part in stamp], str(digest))
-            for name, (stamp, digest) in json.loads(file.read_bytes()).items()
+            for name, (stamp, digest) in json.loads(kept_in(file)).items()
         }
     except (OSError, ValueError, TypeError, AttributeError):
         return {}

@@ -7,13 +7,15 @@ what it was is treated as not there, and the photo is made again.
 
 import hashlib
 import json
+import os
 from collections.abc import Iterable
 from pathlib import Path
 from typing import Any
 
 from corymb.photos.develop import Developed, Print
 from corymb.photos.prepared import PhotoColour, PhotoFile, PreparedPhoto
-from corymb.photos.whole_files import UNFINISHED, write_whole
+from corymb.photos.sealed import make_way
+from corymb.photos.whole_files import UNFINISHED, made_folder, write_whole
 
 _SUFFIX = {"avif": "avif", "jpeg": "jpg"}
 _NOTE = ".json"
@@ -24,7 +26,7 @@ class Store:
 
     def __init__(self, folder: Path) -> None:
         self.folder = folder
-        folder.mkdir(parents=True, exist_ok=True)
+        made_folder(folder)
 
     def find(self, key: str) -> PreparedPhoto | None:
         try:
@@ -47,7 +49,7 @@ class Store:
             "flowers": [[colour.hex, colour.share] for colour in developed.flowers],
             "files": records,
         }
-        write_whole(self._note_path(key), _note_bytes(note))
+        self._put(self._note_path(key), _note_bytes(note))
         return _photo(note, [self._file(record) for record in records])
 
     def remove_all_but(self, keys: Iterable[str]) -> int:
@@ -55,6 +57,8 @@ class Store:
         wanted, removed = set(keys), set()
         for path in self.folder.iterdir():
             key = path.name.split("-")[0].split(".")[0]
+            if path.is_dir():  # none of ours
+                continue
             if key not in wanted or path.name.endswith(UNFINISHED):
                 path.unlink(missing_ok=True)
                 removed.add(key)
@@ -62,7 +66,7 @@ class Store:
 
     def _write(self, stem: str, each: Print) -> dict[str, Any]:
         path = self.folder / f"{stem}.{_SUFFIX[each.format]}"
-        write_whole(path, each.data)
+        self._put(path, each.data)
         return {
             "name": path.name,
             "format": each.format,
@@ -73,12 +77,19 @@ class Store:
             "changed": path.stat().st_mtime_ns,
         }
 
+    @staticmethod
+    def _put(path: Path, data: bytes) -> None:
+        make_way(path)
+        write_whole(path, data)
+
     def _checked(self, record: dict[str, Any]) -> PhotoFile:
         """Length and time of change are enough when both agree; a copied cache is read through."""
         file = self._file(record)
         status = file.path.stat()
         if status.st_size != record["length"]:
             raise ValueError(f"{file.name} is not as long as it was")
+        if not os.access(file.path, os.R_OK):
+            raise ValueError(f"{file.name} can't be read")
         if status.st_mtime_ns != record["changed"]:
             _check_digest(file.path, record["digest"])
         return file

@@ -18,3 +18,11 @@ def write_whole(path: Path, data: bytes) -> None:
     except BaseException:
         unfinished.unlink(missing_ok=True)
         raise
+
+
+def made_folder(folder: Path) -> Path:
+    """A folder to keep things in, made where there is none; a file of its name gives way."""
+    if folder.is_file():
+        folder.unlink()
+    folder.mkdir(parents=True, exist_ok=True)
+    return folder

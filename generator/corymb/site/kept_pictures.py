@@ -8,22 +8,22 @@ from __future__ import annotations
 import hashlib
 import re
 from collections.abc import Callable, Iterator
-from contextlib import contextmanager
+from contextlib import contextmanager, suppress
 from pathlib import Path
 
 import corymb.language
 from corymb.code_digest import code_digest
 from corymb.language import spoken
 from corymb.language.messages import messages_digest
+from corymb.photos.sealed import keep, kept_in
 from corymb.photos.sharing import SharedUse
-from corymb.photos.whole_files import UNFINISHED, write_whole
+from corymb.photos.whole_files import UNFINISHED, made_folder
 
 KEY_LENGTH = 32
-ENDS = {"svg": b"</svg>", "json": b"}", "jpg": b"\xff\xd9", "avif": b""}
-"""What a whole file of each kind ends with; an AVIF tells its length instead."""
+KINDS = ("svg", "json", "jpg", "avif")
 SPEAKS = Path(str(corymb.language.__file__)).parent
 OWN_NAME = re.compile(
-    rf"[0-9a-f]{{{KEY_LENGTH}}}\.({'|'.join(ENDS)})(\.[0-9a-f]+{re.escape(UNFINISHED)})?"
+    rf"[0-9a-f]{{{KEY_LENGTH}}}\.({'|'.join(KINDS)})(\.[0-9a-f]+{re.escape(UNFINISHED)})?"
 )
 
 
@@ -38,7 +38,7 @@ class Kept:
     """
 
     def __init__(self, folder: Path, code: str) -> None:
-        folder.mkdir(parents=True, exist_ok=True)
+        made_folder(folder)
         self.folder, self.drawn_by = folder, code
         self.code = f"{code} {code_digest(SPEAKS)} {messages_digest(spoken())}"
         self.used: set[str] = set()
@@ -63,16 +63,13 @@ class Kept:
         digest = hashlib.sha256(f"{self.code} {described}".encode()).hexdigest()
         file = self.folder / f"{digest[:KEY_LENGTH]}.{kind}"
         self.used.add(file.name)
-        try:
-            data = file.read_bytes()
-            if data.rstrip().endswith(ENDS[kind]) and _reads(data, kind):
-                return data
-        except OSError:
-            pass
+        with suppress(OSError, ValueError):
+            return kept_in(file)
         if self._looking:
             raise NotKeptError
         data = made()
-        write_whole(file, data)
+        with suppress(OSError):  # a full disk: then it is made again the next time
+            keep(file, data)
         return data
 
     def forget_the_rest(self) -> None:
@@ -82,27 +79,3 @@ class Kept:
                 if OWN_NAME.fullmatch(file.name) and file.is_file() and file.name not in self.used:
                     file.unlink(missing_ok=True)
         self.use.end()
-
-
-def _reads(data: bytes, kind: str) -> bool:
-    """Whether what should be text is text, and an AVIF as long as it says."""
-    if kind == "jpg":
-        return True
-    if kind == "avif":
-        return is_whole_avif(data)
-    try:
-        data.decode()
-    except UnicodeDecodeError:
-        return False
-    return True
-
-
-def is_whole_avif(data: bytes) -> bool:
-    """Whether the boxes that an AVIF is made of (ISO/IEC 14496-12, 4.2) fill it to its end."""
-    at = 0
-    while at + 8 <= len(data):
-        size = int.from_bytes(data[at : at + 4], "big")
-        if size < 8:
-            return False
-        at += size
-    return at == len(data) and data[4:8] == b"ftyp"

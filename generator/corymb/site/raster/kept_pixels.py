@@ -6,13 +6,15 @@ Unlike what a build makes, nobody knows which of these are still wanted: the new
 from __future__ import annotations
 
 import hashlib
+from contextlib import suppress
 from functools import cache
 from importlib.metadata import version
 from pathlib import Path
 
 from corymb.code_digest import code_digest
 from corymb.photos.finish import HOUSE_FINISH, encoders
-from corymb.photos.whole_files import write_whole
+from corymb.photos.sealed import keep, kept_in
+from corymb.photos.whole_files import made_folder
 from corymb.site.raster.pixels import Kind, raster_of
 
 HERE = Path(__file__).parent
@@ -35,24 +37,14 @@ def kept_raster(folder: Path, svg: str, width_px: int, kind: Kind = "png") -> by
     told = f"{made_by()} {width_px} {kind} {svg}"
     name = hashlib.sha256(told.encode()).hexdigest()[:KEY_LENGTH]
     file = folder / f"{name}.{kind}.kept"
-    found = _read(file)
-    if found is not None:
-        return found
+    with suppress(OSError, ValueError):
+        return kept_in(file)
     data = raster_of(svg, width_px, kind)
-    folder.mkdir(parents=True, exist_ok=True)
-    write_whole(file, hashlib.sha256(data).digest() + data)
-    _forget_the_oldest(folder)
+    with suppress(OSError):  # a full disk: then it is made again the next time
+        made_folder(folder)
+        keep(file, data)
+        _forget_the_oldest(folder)
     return data
-
-
-def _read(file: Path) -> bytes | None:
-    """What was kept; none where it isn't whole."""
-    try:
-        kept = file.read_bytes()
-    except OSError:
-        return None
-    digest, data = kept[:32], kept[32:]
-    return data if hashlib.sha256(data).digest() == digest else None
 
 
 def _forget_the_oldest(folder: Path) -> None:
