@@ -21,6 +21,7 @@ from markupsafe import Markup, escape
 import corymb.theme
 from corymb.language import gettext, ngettext, pgettext
 from corymb.language.locales import and_list, locale_spoken
+from corymb.views.compose.asking import on_one_line
 from corymb.views.compose.states import words_of_states
 from corymb.views.compose.trade_words import trade_word
 from corymb.views.compose.wording import percent_words
@@ -30,7 +31,8 @@ from corymb.views.pieces import Link
 THEME = Path(str(corymb.theme.__file__)).parent
 TEMPLATES = THEME / "templates"
 CAPITAL_NOUNS = ("de", "lb")  # German and Luxembourgish; from memory
-APOSTROPHE = re.compile(r"(?<=\w)'(?=\w)|(?<=s)'(?=\s|$)")
+APOSTROPHE = re.compile(r"(?<=\w)'(?=\w)(?!\S*@)|(?<=s)'(?=\s|$)")
+"""Not one in an e-mail address, which would be another address."""
 ELSEWHERE = ("mailto:", "tel:", "https:", "http:", "data:", "#")
 
 
@@ -74,6 +76,7 @@ def _give_words(templates: Environment) -> None:
     templates.filters |= {
         "and_list": in_one_list,
         "linked": linked,
+        "one_line": on_one_line,
         "capital": with_capital,
         "small": without_capital,
         "noun_within": noun_within,

@@ -23,8 +23,13 @@ def asking(house: StudioFile, recipe: Recipe, variant: Variant | None, on_the_we
     asked = (_("Date:"), _size(recipe), _("How many:"))
     lines = [name, *filter(None, [on_the_web]), "", *asked, "", ""]
     about = _("About {name}").format(name=name)
-    subject, body = quote(about, safe=""), quote(NEW_LINE.join(lines), safe="")
+    subject, body = quote(on_one_line(about), safe=""), quote(NEW_LINE.join(lines), safe="")
     return f"mailto:{house.contact.email}?subject={subject}&body={body}"
+
+
+def on_one_line(text: str) -> str:
+    """Words for a mail's subject: with a line end in it some programs would begin another head."""
+    return " ".join(text.split())
 
 
 def _size(recipe: Recipe) -> str:

@@ -11,7 +11,7 @@ from urllib.parse import quote
 
 from corymb.language import gettext as _
 from corymb.studio.models.link import StyleLink
-from corymb.views.compose.asking import NEW_LINE
+from corymb.views.compose.asking import NEW_LINE, on_one_line
 from corymb.views.links import AnswerMail
 
 DASH = "- "
@@ -19,7 +19,7 @@ DASH = "- "
 
 def answer_mail(address: str, link: StyleLink, day: str, looks: Iterable[str]) -> AnswerMail:
     """The mail's parts, and its address with all `looks` that can be chosen."""
-    subject = _("{title}, {day}").format(title=link.title, day=day)
+    subject = on_one_line(_("{title}, {day}").format(title=link.title, day=day))
     begin, end = _("We would like:"), _("How many of each:")
     lines = [begin, *(f"{DASH}{look}" for look in looks), "", end, "", ""]
     href = (

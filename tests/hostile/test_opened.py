@@ -1,0 +1,161 @@
+"""Does anything run that a text holds? Every kind of page, opened and used in a browser."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, Page
+
+from corymb.site.live import LiveSite
+from corymb.site.live_server import LiveServer
+from corymb.site.style_link_file import link_file
+from corymb.studio.load import read_studio
+from corymb.studio.problems import Problem
+from corymb.views.pieces import Audience
+from tests.browser.shelf import new_page
+from tests.browser.watching import Watch
+from tests.hostile.studio import ATTACK, DAY, settings_in
+from tests.hostile.test_written import flat
+
+SCRIPT = "%3Cscript%3Ewindow.broken=1%3C/script%3E"
+DAY_ORDER = "orders/lantern-house--2026-09-22"
+OPENED: dict[Audience, tuple[str, ...]] = {
+    "clients": (
+        "index.html",
+        f"arrangements.html?style={SCRIPT}",
+        "styles/posy.html",
+        f"arrangements/hedgerow-jar.html?light={SCRIPT}#{SCRIPT}",
+        f"your-date.html?date={SCRIPT}",
+        "your-date.html?date=2026-09-19",
+        "in-season.html",
+        "flowers/dahlia-shell.html",
+        "made/long-table.html",
+        "care.html",
+        f"kept.html#hedgerow-jar,{SCRIPT},hall-urn",
+        "links/sr3nxk325gys6fmcgxevs7uvxve7.html",
+        f"a/b/{SCRIPT}.html",
+        "assets/pictures/hedgerow-jar.svg",
+    ),
+    "staff": (
+        "index.html",
+        "arrangements/hedgerow-jar--later.html",
+        "weeks/2026-W38.html",
+        "orders.html",
+        "orders/barn-supper.html",
+        *(f"{DAY_ORDER}{paper}.html" for paper in ("-bench", "-labels", "-load", "-collection")),
+        "cards/posy.html",
+        "prices.html",
+        "cut/2026-09-17.html",
+        "no-signal.html?page=javascript:window.broken=1",
+        "standing/lantern-house.html",
+        "links.html",
+        "weeks-ahead.html",
+        "learning.html",
+        f"practice/hedgerow-jar.html#{SCRIPT}",
+        f"questions.html?recipe={SCRIPT}",
+        "record.html",
+        "lessons/tying.html",
+    ),
+}
+SLIPPED_IN = """() => {
+  document.body.insertAdjacentHTML("beforeend", "<img src=x onerror='window.broken = 1'>");
+  const script = document.createElement("script");
+  script.text = "window.broken = 1";
+  document.head.append(script);
+}"""
+PAGES = [(audience, path) for audience, paths in OPENED.items() for path in paths]
+
+
+@pytest.fixture(scope="module")
+def heard(browser: Browser) -> Iterator[tuple[Page, Watch]]:
+    """A page that goes from address to address, and what is heard of it."""
+    page = new_page(browser, {})
+    watch = Watch(page)
+    page.on("dialog", lambda dialog: (watch.faults.append("dialog"), dialog.dismiss()))
+    yield page, watch
+    page.context.close()
+
+
+def look(heard: tuple[Page, Watch], site: str, path: str = "") -> Page:
+    page, watch = heard
+    page.goto("about:blank")
+    watch.begin(site)
+    page.goto(site + path, wait_until="load")
+    return page
+
+
+def assert_nothing_ran(heard: tuple[Page, Watch]) -> None:
+    page, watch = heard
+    assert page.evaluate("window.broken") is None
+    assert not watch.faults, "\n".join([page.url, *watch.faults])
+
+
+@pytest.mark.parametrize(("audience", "path"), PAGES, ids=lambda part: str(part).split("?")[0][:40])
+def test_nothing_that_a_text_or_an_address_holds_runs(
+    heard: tuple[Page, Watch],
+    hostile_addresses: dict[Audience, str],
+    audience: Audience,
+    path: str,
+) -> None:
+    page = look(heard, hostile_addresses[audience], path)
+    words = flat(str(page.evaluate("document.documentElement.textContent")))
+    assert flat(ATTACK) in words or path in ("no-signal.html",)
+    assert_nothing_ran(heard)
+
+
+def test_a_search_for_an_attack_finds_what_is_called_so_and_shows_it_as_words(
+    heard: tuple[Page, Watch], hostile_addresses: dict[Audience, str]
+) -> None:
+    page = look(heard, hostile_addresses["clients"], "search.html")
+    page.get_by_role("searchbox").last.fill('"><script>window.broken=1</script>')
+    page.wait_for_function("document.querySelectorAll('main a').length > 3")
+    assert flat(ATTACK) in flat(page.locator("main").inner_text())
+    assert_nothing_ran(heard)
+
+
+def test_a_page_from_the_disk_runs_nothing(heard: tuple[Page, Watch], hostile: Path) -> None:
+    page, watch = heard
+    page.goto("about:blank")
+    watch.begin("file:///")
+    page.goto((hostile / "clients" / "arrangements" / "hedgerow-jar.html").as_uri())
+    assert page.evaluate("window.broken") is None
+    assert not [fault for fault in watch.faults if "dialog" in fault or "inline" in fault]
+
+
+def test_the_one_file_share_runs_its_own_script_alone(
+    heard: tuple[Page, Watch], hostile: Path, tmp_path: Path
+) -> None:
+    studio, _ = read_studio(hostile / "content")
+    assert studio
+    (link,) = studio.links.values()
+    file = tmp_path / "share.html"
+    file.write_bytes(link_file(studio, settings_in(hostile), link, DAY, ends=True))
+    page = look(heard, file.as_uri())
+    assert flat(ATTACK) in flat(page.locator("main").inner_text())
+    policy = page.locator("meta[http-equiv]").get_attribute("content") or ""
+    assert "unsafe" not in policy
+    assert policy.count("'sha256-") == 2
+    page.evaluate(SLIPPED_IN)
+    assert page.evaluate("window.broken") is None
+
+
+def test_what_is_served_live_runs_nothing_and_shows_troubles_as_words(
+    heard: tuple[Page, Watch], hostile: Path
+) -> None:
+    live = LiveSite({"clients": hostile / "clients", "nothing": hostile / "nothing"})
+    server = LiveServer(live, 0)
+    server.start()
+    try:
+        live.refused([Problem(Path("studio.yml"), 1, 1, ATTACK, ATTACK)])
+        for path in ("clients/care.html", f"clients/{SCRIPT}", "nothing/"):
+            page = look(heard, server.address, path)
+            page.locator("#corymb-trouble").wait_for()
+            shown = page.evaluate(
+                "document.getElementById('corymb-trouble').shadowRoot.textContent"
+            )
+            assert flat(ATTACK) in flat(shown)
+            assert_nothing_ran(heard)
+    finally:
+        server.stop()
