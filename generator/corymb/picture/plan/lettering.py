@@ -5,6 +5,7 @@ neighbour's; never over another number.
 """
 
 from dataclasses import dataclass
+from functools import cached_property
 
 from corymb.picture.geometry import Point
 from corymb.picture.plan.heads import Placed
@@ -24,7 +25,7 @@ class Number:
     at: Point
     size: float
 
-    @property
+    @cached_property
     def half(self) -> tuple[float, float]:
         """Half of its width and of its height."""
         digits = len(str(self.head.number))

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 
 from corymb.trade.light.white import Xyz
 
@@ -51,6 +52,7 @@ def inverse(matrix: Matrix) -> Matrix:
 CAT16_BACK = inverse(CAT16)
 
 
+@lru_cache(maxsize=256)  # a whole picture is looked at in the same few lights
 def from_white_to_white(one: Xyz, other: Xyz, cones: Matrix = BRADFORD) -> Matrix:
     """What carries a colour from under one white to under another, the eye wholly used to each."""
     (r, g, b), (to_r, to_g, to_b) = times(cones, one), times(cones, other)
