@@ -1,6 +1,7 @@
 """A photo that can't be used is refused in words, and the words say what to do."""
 
 import io
+import os
 import struct
 import sys
 from collections.abc import Callable
@@ -33,6 +34,20 @@ def huge_png(path: Path, width: int, height: int) -> Path:
     return written(path, bare_png((width, height), 1, 0, bytes(100)))
 
 
+def claiming(path: Path, width: int, height: int, progressive: bool = False) -> Path:
+    """A small JPEG whose frame header (ITU-T T.81, B.2.2) tells of any size."""
+    data = jpeg_bytes(petals((40, 30)), progressive=progressive)
+    size = data.index(b"\xff\xc2" if progressive else b"\xff\xc0") + 5
+    return written(path, data[:size] + struct.pack(">HH", height, width) + data[size + 4 :])
+
+
+def layered(path: Path) -> Path:
+    """A progressive JPEG whose last scan comes four hundred times."""
+    data = jpeg_bytes(petals((40, 30)), progressive=True)
+    last = data.rindex(b"\xff\xda")
+    return written(path, data[:-2] + 400 * data[last:-2] + data[-2:])
+
+
 def written(path: Path, data: bytes) -> Path:
     path.write_bytes(data)
     return path
@@ -40,6 +55,11 @@ def written(path: Path, data: bytes) -> Path:
 
 def folder(path: Path) -> Path:
     path.mkdir()
+    return path
+
+
+def pipe(path: Path) -> Path:
+    os.mkfifo(path)
     return path
 
 
@@ -65,10 +85,14 @@ REFUSED: dict[str, tuple[str, Callable[[Path], Path], str]] = {
         lambda path: written(path, b""),
         "a.jpg is empty: copy it again from the camera or phone.",
     ),
+    "a name that none can have": ("a\0.jpg", lambda path: path, "copy the photo there."),
     "folder": ("jars", folder, "jars is a folder, not a photo: name one of the files in it."),
     "text": ("a.jpg", lambda path: written(path, b"name: Hedgerow jar\n"), f"a.jpg {NOT_A_PHOTO}"),
     "drawing": ("a.svg", lambda path: written(path, b"<svg/>"), f"a.svg {NOT_A_PHOTO}"),
     "printer's file": ("a.eps", lambda path: save(petals(), path), f"a.eps {NOT_A_PHOTO}"),
+    "page": ("a.jpg", lambda path: written(path, b"<!doctype html><p>"), f"a.jpg {NOT_A_PHOTO}"),
+    "document": ("a.jpg", lambda path: written(path, b"%PDF-1.7\n"), f"a.jpg {NOT_A_PHOTO}"),
+    "pipe": ("a.jpg", pipe, f"a.jpg {NOT_A_PHOTO}"),
     "film": ("a.mp4", lambda path: written(path, b"\0\0\0\x14ftypisom" + bytes(90)), NOT_A_PHOTO),
     "raw": ("a.NEF", lambda path: written(path, b"MM\0*"), f"a.NEF {RAW}"),
     "cut JPEG": ("a.jpg", lambda path: cut(path, "jpg", 0.5), f"a.jpg {CUT_SHORT}"),
@@ -80,12 +104,36 @@ REFUSED: dict[str, tuple[str, Callable[[Path], Path], str]] = {
     "cut AVIF": ("a.avif", lambda path: cut(path, "avif", 0.5), f"a.avif {CUT_SHORT}"),
     "GIF film": ("a.gif", lambda path: moving(path), f"a.gif {MOVES}"),
     "PNG film": ("a.png", lambda path: moving(path), f"a.png {MOVES}"),
+    "AVIF film": ("a.avif", lambda path: moving(path), f"a.avif {MOVES}"),
     "WebP film": ("a.webp", lambda path: moving(path), f"a.webp {MOVES}"),
     "too large": (
-        "a.png",
-        lambda path: huge_png(path, 20_000, 10_001),
-        "a.png is too large: 20000 x 10001 is 200 megapixels, and 200 is the most that is read. "
+        "a.jpg",
+        lambda path: claiming(path, 20_000, 10_001),
+        "a.jpg is too large: 20000 x 10001 is 200 megapixels, and 200 is the most that is read. "
         "Save it smaller; 4000 across is plenty.",
+    ),
+    "too large to be held whole": (
+        "a.png",
+        lambda path: huge_png(path, 10_000, 10_001),
+        "a.png is too large: 10000 x 10001 is 100 megapixels, and 100 is the most that is read of "
+        "its kind. Save it smaller; 4000 across is plenty.",
+    ),
+    "too large in layers": (
+        "a.jpg",
+        lambda path: claiming(path, 10_000, 10_001, progressive=True),
+        "100 is the most that is read of its kind. Save it smaller; 4000 across is plenty.",
+    ),
+    "as large as a JPEG can say": (
+        "a.jpg",
+        lambda path: claiming(path, 65_535, 65_535),
+        "a.jpg is too large: 200 megapixels is the most that is read. "
+        "Save it smaller; 4000 across is plenty.",
+    ),
+    "layer on layer": (
+        "a.jpg",
+        layered,
+        "a.jpg is a JPEG in 410 layers, and 64 is the most that is read: open it in your photo "
+        "program and save it as a JPEG again.",
     ),
     "far too large": (
         "a.png",
@@ -96,12 +144,12 @@ REFUSED: dict[str, tuple[str, Callable[[Path], Path], str]] = {
 }
 
 
-@pytest.mark.filterwarnings("ignore::PIL.Image.DecompressionBombWarning")
 def test_a_name_alone_is_looked_for_in_this_folder() -> None:
     told = "nope.jpg is not in this folder: check the name, or copy the photo here."
     assert str(missing(Path("nope.jpg"))) == told
 
 
+@pytest.mark.filterwarnings("ignore::PIL.Image.DecompressionBombWarning")
 @pytest.mark.parametrize("name", REFUSED)
 @pytest.mark.parametrize("use", ["inspect", "prepare"])
 def test_a_photo_that_cannot_be_used_is_refused_in_words(
@@ -188,6 +236,6 @@ def test_an_unusual_photo_is_used(photos: Path, cache: PhotoCache, name: str) ->
 def test_a_photo_of_many_megapixels_is_used_without_a_grumble(
     photos: Path, recwarn: pytest.WarningsRecorder
 ) -> None:
-    source = save(Image.new("1", (14_000, 14_000)), photos / "a.png")
-    assert inspect(source).width == 14_000
+    source = save(Image.new("1", (9_500, 9_500)), photos / "a.png")
+    assert inspect(source).width == 9_500
     assert not list(recwarn)

@@ -24,6 +24,9 @@ WIDTHS = (480, 960, 1600)
         pytest.param((300, 200), [(300, 200)], id="smaller than any"),
         pytest.param((1, 1), [(1, 1)], id="one pixel"),
         pytest.param((6000, 2), [(1600, 1), (960, 1), (480, 1)], id="a hair"),
+        pytest.param((1, 20_000), [(1, 4800)], id="a hair on end"),
+        pytest.param((1600, 64_000), [(120, 4800)], id="a roll of paper"),
+        pytest.param((1600, 4800), [(1600, 4800), (960, 2880), (480, 1440)], id="three screens"),
     ],
 )
 def test_widths_suit_the_photo(photo: Size, expected: list[Size]) -> None:

@@ -7,6 +7,7 @@ from typing import Self
 
 from corymb.photos import errors
 from corymb.photos.develop import develop
+from corymb.photos.errors import PhotoError
 from corymb.photos.finish import Finish
 from corymb.photos.opening import check_file
 from corymb.photos.prepared import PreparedPhoto
@@ -32,19 +33,37 @@ class PhotoCache:
 
     def photo(self, source: Path, finish: Finish) -> PreparedPhoto:
         """The finished photo, made now if it has to be; PhotoError when it can't be."""
-        check_file(source)
-        key = finish.key(self._index.digest(source))
+        key = finish.key(self._digest(source))
         photo = self._store.find(key) or self._make(source, finish, key)
         with self._lock:
             self._used.add(key)
         return photo
 
+    def _digest(self, source: Path) -> str:
+        check_file(source)
+        try:
+            return self._index.digest(source)
+        except FileNotFoundError as gone:
+            raise errors.missing(source) from gone
+        except OSError as unreadable:  # a card that is breaking
+            raise errors.damaged(source) from unreadable
+
     def _make(self, source: Path, finish: Finish, key: str) -> PreparedPhoto:
-        """A photo replaced half-way through would be filed under its old name: refuse it."""
-        developed = develop(source, finish)
-        if not self._index.unchanged(source):
-            raise errors.changing(source)
+        """A photo replaced half-way through would be filed under its old name: refuse it.
+
+        So would one be that is still being copied, and looks as if it were damaged.
+        """
+        try:
+            developed = develop(source, finish)
+        except PhotoError as fault:
+            self._check_unchanged(source, fault)
+            raise
+        self._check_unchanged(source)
         return self._store.keep(key, developed)
+
+    def _check_unchanged(self, source: Path, fault: PhotoError | None = None) -> None:
+        if not self._index.unchanged(source):
+            raise errors.changing(source) from fault
 
     def save(self) -> None:
         """Remember which files were seen, so that the next run need not read them."""

@@ -18,10 +18,13 @@ from corymb.photos.opening import open_photo
 from corymb.photos.palette import both_palettes, glance
 from corymb.photos.placeholder import average_hex, placeholder
 from corymb.photos.prepared import Format, PhotoColour
+from corymb.photos.room import Room
 from corymb.photos.share_card import share_card
 from corymb.photos.sizes import Size, published_sizes
+from corymb.photos.strips import thinned
 from corymb.photos.upright import orientation, swap_if_sideways, upright
 
+_ROOM = Room()
 _GAP = 3.0  # Large steps are averaged first, to three times the final size: as good, and faster.
 
 
@@ -78,12 +81,19 @@ def opened(source: Path, finish: Finish) -> tuple[Size, tuple[Size, ...], Image.
 def _decoded(image: Image.Image, size: Size) -> Image.Image:
     """The stored picture at this size; a JPEG is decoded near it, at no more work than that."""
     drafted = image.draft(None, size)
-    image.load()
-    picture = plain(image)
-    if picture.size == size:
-        return picture
-    box = drafted[1] if drafted else None
-    return picture.resize(size, Image.Resampling.LANCZOS, box, _GAP)
+    with _ROOM.for_pixels(image.width * image.height):
+        image.load()
+        if drafted:
+            picture, box = plain(image), drafted[1]
+        else:
+            picture, box = thinned(image, _factor(image.size, size)), None
+        if picture.size == size:
+            return picture
+        return picture.resize(size, Image.Resampling.LANCZOS, box, _GAP)
+
+
+def _factor(stored: Size, size: Size) -> int:
+    return max(1, int(min(stored[0] / size[0], stored[1] / size[1]) / _GAP))
 
 
 def _prints(largest: Image.Image, sizes: tuple[Size, ...], finish: Finish) -> Iterator[Print]:

@@ -3,7 +3,10 @@
 from difflib import get_close_matches
 from pathlib import Path
 
+# A JPEG is decoded at the scale that is needed; of the other kinds every pixel has to be held.
 LARGEST_PIXELS = 200_000_000
+LARGEST_WHOLE_PIXELS = 100_000_000
+MOST_LAYERS = 64
 READABLE = "JPEG, PNG, TIFF, WebP, AVIF or HEIC"
 
 
@@ -31,7 +34,8 @@ def missing(source: Path) -> PhotoError:
 def _nearest_name(source: Path) -> str | None:
     if not source.parent.is_dir():
         return None
-    names = {path.stem.lower(): path.name for path in sorted(source.parent.iterdir())}
+    there = sorted(path for path in source.parent.iterdir() if path.name != source.name)
+    names = {path.stem.lower(): path.name for path in there}
     near = get_close_matches(source.stem.lower(), names, n=1, cutoff=0.75)
     return names[near[0]] if near else None
 
@@ -66,12 +70,13 @@ def changing(source: Path) -> PhotoError:
     return PhotoError(source, "changed while it was read: wait until it is copied, then try again.")
 
 
-def too_large(source: Path, width: int, height: int) -> PhotoError:
+def too_large(source: Path, width: int, height: int, most: int = LARGEST_PIXELS) -> PhotoError:
     millions = round(width * height / 1_000_000)
+    whole = "" if most == LARGEST_PIXELS else " of its kind"
     return PhotoError(
         source,
         f"is too large: {width} x {height} is {millions} megapixels, "
-        f"and {LARGEST_PIXELS // 1_000_000} is the most that is read. "
+        f"and {most // 1_000_000} is the most that is read{whole}. "
         "Save it smaller; 4000 across is plenty.",
     )
 
@@ -82,6 +87,14 @@ def far_too_large(source: Path) -> PhotoError:
         source,
         f"is too large: {LARGEST_PIXELS // 1_000_000} megapixels is the most that is read. "
         "Save it smaller; 4000 across is plenty.",
+    )
+
+
+def too_many_layers(source: Path, layers: int) -> PhotoError:
+    return PhotoError(
+        source,
+        f"is a JPEG in {layers} layers, and {MOST_LAYERS} is the most that is read: "
+        "open it in your photo program and save it as a JPEG again.",
     )
 
 

@@ -10,7 +10,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
 
-from PIL import Image, UnidentifiedImageError
+from PIL import Image, PngImagePlugin, UnidentifiedImageError
 
 from corymb.photos import errors, heif
 from corymb.photos.signature import begins_like_a_photo, is_heif
@@ -18,6 +18,7 @@ from corymb.photos.signature import begins_like_a_photo, is_heif
 KINDS = ("JPEG", "PNG", "TIFF", "WEBP", "AVIF", "GIF", "BMP")
 # Kinds that can move. A second picture in a JPEG or TIFF is a preview or a depth map.
 MOVING_KINDS = {"GIF", "PNG", "WEBP", "AVIF"}
+START_OF_SCAN = b"\xff\xda"  # ITU-T T.81, table B.1
 # Most raw files are TIFFs whose first picture is a thumbnail: they'd open, and look dreadful.
 RAW_SUFFIXES = {
     *{".arw", ".cr2", ".cr3", ".dng", ".nef", ".nrw"},
@@ -25,27 +26,35 @@ RAW_SUFFIXES = {
 }
 
 # Pillow's own guard would refuse at 179 megapixels and grumble from 89, within reach of
-# today's cameras. Ours refuses in words, at one limit for every kind of file. What else
-# it grumbles about is odd notes, and no note is kept.
+# today's cameras. Ours refuses in words, at a limit for each way of decoding. What
+# else it grumbles about is odd notes, and no note is kept.
 Image.MAX_IMAGE_PIXELS = errors.LARGEST_PIXELS
 warnings.filterwarnings("ignore", module=r"PIL\.")
+# Editing programs leave their whole history in a PNG's packed texts. Pillow calls a text over
+# one megabyte a damaged file; sixteen are what a JPEG's profile may have.
+PngImagePlugin.MAX_TEXT_CHUNK = 16 * 1024 * 1024
 
 
 @contextmanager
 def open_photo(source: Path) -> Iterator[Image.Image]:
     """Open one still photo; whatever goes wrong while it is open is told as a PhotoError."""
     check_file(source)
-    formats: tuple[str, ...] = KINDS
-    if is_heif(source):
-        heif.learn_to_read(source)
-        formats = ("HEIF",)
-    with _failures_in_words(source), Image.open(source, formats=formats) as image:
+    with _failures_in_words(source), Image.open(source, formats=_formats(source)) as image:
         _check_picture(source, image)
         yield image
 
 
+def _formats(source: Path) -> tuple[str, ...]:
+    if not is_heif(source):
+        return KINDS
+    heif.learn_to_read(source)
+    return ("HEIF",)
+
+
 def check_file(source: Path) -> None:
     """Raise PhotoError for what can be told without looking inside."""
+    if "\0" in str(source):  # no file's name holds one, and to ask for it is an error in Python
+        raise errors.missing(source)
     try:
         status = source.stat()
         size = status.st_size
@@ -67,11 +76,26 @@ def check_file(source: Path) -> None:
 
 def _check_picture(source: Path, image: Image.Image) -> None:
     width, height = image.size
-    if width * height > errors.LARGEST_PIXELS:
-        raise errors.too_large(source, width, height)
+    most = errors.LARGEST_PIXELS if _is_drafted(image) else errors.LARGEST_WHOLE_PIXELS
+    if width * height > most:
+        raise errors.too_large(source, width, height, most)
+    if image.info.get("progressive"):
+        _check_layers(source)
     pictures = getattr(image, "n_frames", 1) if image.format in MOVING_KINDS else 1
     if pictures > 1:
         raise errors.animated(source, pictures)
+
+
+def _is_drafted(image: Image.Image) -> bool:
+    """Whether it can be decoded at a smaller scale; a progressive JPEG is held whole for that."""
+    return image.format in ("JPEG", "MPO") and not image.info.get("progressive")
+
+
+def _check_layers(source: Path) -> None:
+    """Every layer of a progressive JPEG is a run over all of the picture; a dozen are usual."""
+    layers = source.read_bytes().count(START_OF_SCAN)
+    if layers > errors.MOST_LAYERS:
+        raise errors.too_many_layers(source, layers)
 
 
 @contextmanager

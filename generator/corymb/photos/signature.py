@@ -4,6 +4,7 @@ Asked where Pillow can't tell: to read HEIC only where one is met, and to know a
 photo from a file that never was one.
 """
 
+from contextlib import suppress
 from pathlib import Path
 
 # The brands of ISO/IEC 23008-12 (HEIF): pictures coded with HEVC, and the container's own.
@@ -26,8 +27,10 @@ def begins_like_a_photo(source: Path) -> bool:
 
 
 def _head(source: Path) -> bytes:
-    with source.open("rb") as file:
+    """A file that has gone in the meantime begins like nothing."""
+    with suppress(OSError), source.open("rb") as file:
         return file.read(_HEAD)
+    return b""
 
 
 def _brands(head: bytes) -> set[bytes]:
