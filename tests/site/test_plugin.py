@@ -145,3 +145,30 @@ def test_a_build_that_fails_lets_go_of_the_cache(
     with pytest.raises(Abort):
         build(config)
     assert tidied_by_another(studio) == 1
+
+
+def test_mkdocs_publishes_nothing_of_the_studios_folder_by_itself(studio: Path) -> None:
+    for name in ("orders/hush.txt", "pages/hush.md~", "pages/hush.jpg"):
+        file = studio / "content" / name
+        file.parent.mkdir(parents=True, exist_ok=True)
+        file.touch()
+    settings = studio / "mkdocs.yml"
+    text = settings.read_text(encoding="utf-8")
+    settings.write_text(text.replace("docs_dir: content/pages", "docs_dir: content"), "utf-8")
+    by_mkdocs(studio)
+    published = [file.relative_to(studio / "clients") for file in (studio / "clients").rglob("*")]
+    assert Path("care.html") in published
+    assert not [path for path in published if "hush" in path.name or path.suffix in (".yml", ".md")]
+    assert not {path.parts[0] for path in published} & {"techniques", "photos", "stems", "recipes"}
+
+
+def test_a_dirty_build_of_mkdocs_leaves_nothing_that_is_no_longer_there(studio: Path) -> None:
+    by_mkdocs(studio)
+    recipe = studio / "content" / "recipes" / "hand-tie" / "market-bunch.yml"
+    recipe.write_text(recipe.read_text(encoding="utf-8") + "draft: yes\n", encoding="utf-8")
+    assert (studio / "clients" / "arrangements" / "market-bunch.html").exists()
+    config = load_config(str(studio / "mkdocs.yml"))
+    config.plugins.on_startup(command="build", dirty=True)
+    build(config, dirty=True)
+    assert not [file for file in (studio / "clients").rglob("*") if "market-bunch" in file.name]
+    assert (studio / "clients" / "arrangements" / "kitchen-jug.html").exists()

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import time
+from dataclasses import replace
 from pathlib import Path
 
 import click
 
 from corymb.checks import read_and_check
 from corymb.cli.audience import audience_option, audiences
+from corymb.cli.passphrase import passphrase_for, passphrase_option
 from corymb.cli.telling import Progress, path_from_here, sum_of, tell_problems
 from corymb.cli.values import Value
 from corymb.cli.where import config_option, site_settings
@@ -27,10 +29,25 @@ from corymb.views.pieces import Audience
     "day",
     type=Value(parse_date, "date"),
     metavar="DATE",
-    help="Build as on this day, 2026-09-19, for what is in season now. Without it: today, by the studio's own clock.",
+    help="Build as on this day, 2026-09-19, for what is in season now. Without it: today, at the "
+    "studio.",
 )
 @click.option("--strict", is_flag=True, help="Take advice for errors.")
-def build(audience: Audience | None, config: Path | None, day: str | None, strict: bool) -> None:
+@click.option(
+    "--lock-staff",
+    is_flag=True,
+    help="Lock the staff's site with a passphrase, for a host that anyone can reach; it is asked "
+    "for. `lock_staff: true` in mkdocs.yml does so at every build.",
+)
+@passphrase_option
+def build(
+    audience: Audience | None,
+    config: Path | None,
+    day: str | None,
+    strict: bool,
+    lock_staff: bool,
+    passphrase_file: Path | None,
+) -> None:
     """Build the sites into clients/ and staff/ beside mkdocs.yml.
 
     When a file holds an error, it is shown with its line, nothing is built, and the sites that
@@ -42,13 +59,18 @@ def build(audience: Audience | None, config: Path | None, day: str | None, stric
       corymb build
       corymb build --for clients -f my-studio/mkdocs.yml
       corymb build --on 2026-09-19
+      corymb build --lock-staff
     """
     settings = site_settings(config)
+    settings = replace(settings, lock_staff=settings.lock_staff or lock_staff)
     today = parse_date(day) if day else None
     if strict:
         _stop_at_advice(settings)
+    wanted = audiences(audience)
+    locks = settings.lock_staff and "staff" in wanted
+    passphrase = passphrase_for(settings, passphrase_file) if locks else None
     progress, start = Progress(), time.perf_counter()
-    report = build_sites(settings, audiences(audience), today, progress, strict, progress.waiting)
+    report = build_sites(settings, wanted, today, progress, strict, progress.waiting, passphrase)
     progress.end()
     if report.errors:
         tell_problems(report.errors)

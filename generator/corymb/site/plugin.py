@@ -17,6 +17,7 @@ from mkdocs.livereload import LiveReloadServer
 from mkdocs.plugins import BasePlugin
 from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page as MkDocsPage
+from mkdocs.utils import clean_directory
 
 from corymb.photos import PhotoCache
 from corymb.site.build import BuildReport, make_images, read_checked, site_of
@@ -30,7 +31,7 @@ from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.site_frame import site_frame
 from corymb.views.frame import PageFrame, SiteFrame
 from corymb.views.pages import ProseView
-from corymb.views.pieces import Link
+from corymb.views.pieces import AUDIENCES, Link
 
 log = logging.getLogger("mkdocs.plugins.corymb")
 
@@ -41,8 +42,13 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
     def __init__(self) -> None:
         self.site = Site()
         self.frame: SiteFrame | None = None
-        self.studio_pages: set[Path] = set()
+        self.private: tuple[Path, ...] = ()
+        self.dirty = False
         self.cache: PhotoCache | None = None
+
+    def on_startup(self, *, command: str, dirty: bool) -> None:
+        """Once, when MkDocs begins: whether it is to leave the old site's files where they are."""
+        self.dirty = dirty
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """First of all, before MkDocs looks for files: addresses are flat (`x.html`) here."""
@@ -50,8 +56,14 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         return config
 
     def on_pre_build(self, *, config: MkDocsConfig) -> None:
-        """Before MkDocs empties the site's folder: make all, so that a mistake leaves it alone."""
+        """Before MkDocs empties the site's folder: make all, so that a mistake leaves it alone.
+
+        With `--dirty` MkDocs doesn't empty it; but a style link that is over, or a photo that may
+        no longer be shown, has to go.
+        """
         self._make(config)
+        if self.dirty:
+            clean_directory(config.site_dir)
 
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
         """When MkDocs has found its own files, and before it reads any: add the studio's.
@@ -116,11 +128,13 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
     def _is_ours(self, file: File) -> bool:
         """A file that MkDocs found and must leave to us.
 
-        The theme's are published under `assets/theme/`. The studio's pages are made already, for
-        those who may read them: a page for staff must not come back as a page of MkDocs' own.
+        The theme's are published under `assets/theme/`. Of the studio's folder, of the built sites
+        and of the cache MkDocs publishes nothing itself, whatever its `docs_dir` is: what may be
+        read there is made already, for those who may read it.
         """
         of_theme = file.src_dir is not None and Path(file.src_dir) == THEME
-        return of_theme or Path(str(file.abs_src_path)).resolve() in self.studio_pages
+        source = Path(str(file.abs_src_path)).resolve()
+        return of_theme or any(source.is_relative_to(folder) for folder in self.private)
 
     def _make(self, config: MkDocsConfig) -> None:
         try:
@@ -131,7 +145,8 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         studio = read_checked(settings.studio_folder, report)
         if studio is None or report.errors:
             raise _refusal(report)
-        self.studio_pages = {page.file.resolve() for page in studio.pages.values()}
+        kept = (settings.studio_folder, *map(settings.output, AUDIENCES), settings.cache_folder)
+        self.private = tuple(folder.resolve() for folder in kept)
         audience, today = self.config.audience, today_of(studio)
         # Open until MkDocs has copied the photos in it: another build may tidy it up.
         self.cache = PhotoCache(settings.cache_folder / "photos")
