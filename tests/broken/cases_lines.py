@@ -210,4 +210,32 @@ CASES = [
         "for: everybody",
         at(4, 6, "Did you mean ‘everyone’? It is one of: everyone or staff."),
     ),
+    case(
+        "more of a stem than a piece holds",
+        JAR,
+        "- 5 cosmos-white",
+        "- 5000 cosmos-white",
+        at(17, 5, "A count of 5000 is more than this can be: at most 500 of one stem go into a"),
+    ),
+    case(
+        "a count with a figure pressed too long",
+        JAR,
+        "- 5 cosmos-white",
+        "- 555555555 cosmos-white",
+        at(17, 5, "‘555555555’ is more than this can be: it is 100000 at most."),
+    ),
+    case(
+        "more heads than a stem bears",
+        DAHLIAS,
+        "head: 9 cm",
+        "heads per stem: 900\n    head: 9 cm",
+        at(13, 21, "A count of 900 is more than this can be: at most 200 heads are told apart"),
+    ),
+    case(
+        "more stems on a walk than any garden has",
+        WALK,
+        "dahlia-shell: 120",
+        "dahlia-shell: 120000000",
+        at(2, 17, "`dahlia-shell`: ‘120000000’ is more than this can be: it is 100000 at most."),
+    ),
 ]

@@ -7,10 +7,17 @@ from dataclasses import replace
 
 from corymb.picture import Arrangement, PictureStem, Vessel
 from corymb.studio.models import Recipe, Stem
+from corymb.trade.apportion import apportion
 from corymb.trade.colour.areas import visible_area
 from corymb.trade.looks import Look, name_of
 
 PLAIN_WALL = "#f4efe6"
+
+MOST_DRAWN = 200
+"""Stems in a picture. More can't be told apart in it, and each is pushed aside by every other."""
+
+MOST_HEADS_DRAWN = 30
+"""Heads on one stem of a picture: more of them are a haze."""
 
 
 def arrangement_of(
@@ -32,16 +39,27 @@ def arrangement_of(
         high_cm=recipe.high.cm,
         stems=tuple(
             replace(
-                picture_stem(line.stem, stems[line.stem], line.count, line.use, line.role),
+                picture_stem(line.stem, stems[line.stem], count, line.use, line.role),
                 shows_cm2=visible_area(stems[line.stem], line.room),
             )
-            for line in look.lines
+            for line, count in zip(look.lines, drawn_counts(look), strict=True)
         ),
         background=recipe.against.hex if recipe.against else PLAIN_WALL,
         name=name_of(recipe, look.variant),
         description=variant.about if variant else recipe.summary,
         lengths_in=lengths_in,
     )
+
+
+def drawn_counts(look: Look) -> list[int]:
+    """How many of each line are drawn: all of them, up to what a picture can hold.
+
+    Of more, as many as that, shared out as in the piece; nothing is left out altogether.
+    """
+    counts = [line.count for line in look.lines]
+    if sum(counts) <= MOST_DRAWN:
+        return counts
+    return [max(1, count) for count in apportion(MOST_DRAWN, counts)]
 
 
 def picture_stem(
@@ -58,7 +76,7 @@ def picture_stem(
         green=stem.green,
         head_cm=stem.head.cm,
         head_length_cm=stem.head_length.cm if stem.head_length else None,
-        heads_per_stem=stem.heads_per_stem,
+        heads_per_stem=min(stem.heads_per_stem, MOST_HEADS_DRAWN),
         length_cm=(stem.length.shortest_cm + stem.length.longest_cm) / 2,
         name=stem.name,
     )

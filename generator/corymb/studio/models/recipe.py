@@ -10,7 +10,6 @@ from corymb.studio.models.base import FileModel, KeysDisagree, NamedModel, short
 from corymb.studio.models.photo import Photo
 from corymb.studio.values import lines
 from corymb.studio.values.fields import (
-    CountField,
     DecimalField,
     DifficultyField,
     DurationField,
@@ -21,6 +20,7 @@ from corymb.studio.values.fields import (
     PriceGuideField,
     RoleField,
     ScaleField,
+    StemsField,
     TextField,
     UseField,
     VesselKindField,
@@ -34,7 +34,7 @@ class RecipeLine(FileModel):
 
     stem: IdField
     """The stem, by id."""
-    count: CountField
+    count: StemsField
     """How many of it."""
     role: RoleField
     """The colour part it plays."""
@@ -53,9 +53,9 @@ class Swap(FileModel):
     """The stem that goes."""
     in_: IdField
     """The stem that comes."""
-    out_count: CountField | None = None
+    out_count: StemsField | None = None
     """How many go; left out, all of them."""
-    in_count: CountField | None = None
+    in_count: StemsField | None = None
     """How many come; left out, as many as go."""
     role: RoleField | None = None
     """The role of what comes; left out, the role of what goes."""
@@ -66,7 +66,7 @@ class Drop(FileModel):
 
     stem: IdField
     """The stem, by id."""
-    count: CountField | None = None
+    count: StemsField | None = None
     """How many fewer; left out, all of it goes."""
 
 

@@ -16,6 +16,7 @@ from corymb.studio.values.fields import (
     EndsWithField,
     FormField,
     HazardField,
+    HeadsField,
     HexField,
     IdField,
     LengthField,
@@ -60,7 +61,7 @@ class Stem(NamedModel):
     """How wide one head is."""
     head_length: LengthField | None = None
     """How long one head is; for long forms alone."""
-    heads_per_stem: CountField = 1
+    heads_per_stem: HeadsField = 1
     """How many heads one cut stem bears."""
     length: LengthRangeField
     """How long it is cut."""

@@ -85,6 +85,10 @@ def slug(text: str) -> str:
     return re.sub(r"[^a-z0-9]+", "-", plain).strip("-")
 
 
+MOST = 100_000
+"""Of anything that is counted in a studio; more is a slip of the hand. House value, no source."""
+
+
 def parse_whole(text: str) -> int:
     """Reads a whole number, `7`. Raises ValueError."""
     flat = text.strip()
@@ -95,6 +99,8 @@ def parse_whole(text: str) -> int:
         raise ValueError(f"{quoted(flat)} is below nothing: write 0 or more.")
     if number % 1:
         raise ValueError(f"{quoted(flat)} is not whole: write {int(number)} or {int(number) + 1}.")
+    if number > MOST:
+        raise ValueError(f"{quoted(flat)} is more than this can be: it is {MOST} at most.")
     return int(number)
 
 

@@ -50,7 +50,9 @@ from corymb.studio.values.fields.measures import (
 from corymb.studio.values.fields.numbers import (
     CountField,
     DecimalField,
+    HeadsField,
     NumberField,
+    StemsField,
     WholeField,
 )
 from corymb.studio.values.fields.places import (
@@ -92,6 +94,7 @@ __all__ = [
     "FormField",
     "HandoverField",
     "HazardField",
+    "HeadsField",
     "HeightField",
     "HexField",
     "HoursOfWorkField",
@@ -119,6 +122,7 @@ __all__ = [
     "SeasonField",
     "SettingField",
     "ShareField",
+    "StemsField",
     "StylePlaceField",
     "TextField",
     "TimeZoneField",

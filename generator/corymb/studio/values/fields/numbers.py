@@ -3,7 +3,7 @@
 from decimal import Decimal
 from typing import Annotated
 
-from corymb.studio.values import number
+from corymb.studio.values import number, stem_counts
 from corymb.studio.values import text as texts
 from corymb.studio.values.friendly import Friendly
 
@@ -15,7 +15,7 @@ WholeField = Annotated[
         "A whole number.",
         ("7",),
         ("integer",),
-        limits={"minimum": 0},
+        limits={"minimum": 0, "maximum": texts.MOST},
     ),
 ]
 CountField = Annotated[
@@ -26,7 +26,31 @@ CountField = Annotated[
         "A whole number, 1 or more.",
         ("7",),
         ("integer",),
-        limits={"minimum": 1},
+        limits={"minimum": 1, "maximum": texts.MOST},
+    ),
+]
+StemsField = Annotated[
+    int,
+    Friendly(
+        stem_counts.parse_stems,
+        (int,),
+        "How many of a stem go into a piece.",
+        ("7",),
+        ("integer",),
+        limits={"minimum": 1, "maximum": stem_counts.MOST_STEMS},
+        convert=stem_counts.few_stems,
+    ),
+]
+HeadsField = Annotated[
+    int,
+    Friendly(
+        stem_counts.parse_heads,
+        (int,),
+        "How many heads one cut stem bears.",
+        ("3",),
+        ("integer",),
+        limits={"minimum": 1, "maximum": stem_counts.MOST_HEADS},
+        convert=stem_counts.few_heads,
     ),
 ]
 NumberField = Annotated[
