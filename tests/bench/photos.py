@@ -26,7 +26,7 @@ from PIL import Image, ImageCms, ImageOps
 from corymb.photos import HOUSE_FINISH, PhotoCache, prepare_many
 from corymb.photos.share_card import CENTRE
 from corymb.photos.sizes import published_sizes
-from tests.bench.camera_photos import DISPLAY_P3, SIZE, jpeg
+from tests.bench.camera_photos import DISPLAY_P3, SIZE, jpeg, picture
 
 PHOTOS, ROUNDS = 8, 5
 ALLOWED = 1.25
@@ -100,7 +100,7 @@ def write(folder: Path, count: int, icc: bytes) -> list[Path]:
     folder.mkdir()
     sources = [folder / f"{number}.jpg" for number in range(count)]
     for number, source in enumerate(sources):
-        source.write_bytes(jpeg(number, icc))
+        source.write_bytes(jpeg(picture(number), icc))
     return sources
 
 
