@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, Page
+from playwright.sync_api import Browser, Dialog, Page
 
 from corymb.site.live import LiveSite
 from corymb.site.live_server import LiveServer
@@ -73,9 +73,15 @@ def heard(browser: Browser) -> Iterator[tuple[Page, Watch]]:
     """A page that goes from address to address, and what is heard of it."""
     page = new_page(browser, {})
     watch = Watch(page)
-    page.on("dialog", lambda dialog: (watch.faults.append("dialog"), dialog.dismiss()))
+    page.on("dialog", lambda dialog: dismissed(dialog, watch))
     yield page, watch
     page.context.close()
+
+
+def dismissed(dialog: Dialog, watch: Watch) -> None:
+    """What an alert would be, if one came."""
+    watch.faults.append(f"dialog: {dialog.message}")
+    dialog.dismiss()
 
 
 def look(heard: tuple[Page, Watch], site: str, path: str = "") -> Page:

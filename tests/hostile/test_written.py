@@ -51,7 +51,7 @@ def pages_of(hostile: Path) -> list[Path]:
 
 
 def tags_of(tree: HtmlElement) -> Iterator[HtmlElement]:
-    return tree.iter(etree.Element)
+    yield from tree.iter(etree.Element)
 
 
 def test_every_page_is_looked_at(hostile: Path) -> None:

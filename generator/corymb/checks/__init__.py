@@ -10,6 +10,7 @@ from itertools import chain
 from pathlib import Path
 
 from corymb.checks.advice import overlooked
+from corymb.checks.alike_photos import alike_photos
 from corymb.checks.codes import known_codes
 from corymb.checks.consents import two_consents
 from corymb.checks.currencies import other_currencies
@@ -24,7 +25,7 @@ from corymb.checks.style_links import shown_in_vain
 from corymb.checks.styles import against_the_style
 from corymb.checks.techniques import circular_lessons
 from corymb.studio.load import read_folder
-from corymb.studio.problems import Problem
+from corymb.studio.problems import Problem, in_order
 from corymb.studio.studio import Studio
 
 CHECKS: tuple[Callable[[Studio], list[Problem]], ...] = (
@@ -32,6 +33,7 @@ CHECKS: tuple[Callable[[Studio], list[Problem]], ...] = (
     strange_styles,
     broken_changes,
     missing_photos,
+    alike_photos,
     two_consents,
     circular_lessons,
     taken_names,
@@ -53,9 +55,9 @@ def read_and_check(folder: Path) -> tuple[Studio | None, list[Problem]]:
     """
     read = read_folder(folder)
     found = check_studio(read.mended) if read.mended is not None else []
-    return read.studio, sorted({*read.problems, *found})
+    return read.studio, in_order((*read.problems, *found))
 
 
 def check_studio(studio: Studio) -> list[Problem]:
     """Everything that the studio's files get wrong about each other, in the order of files."""
-    return sorted(set(chain.from_iterable(check(studio) for check in CHECKS)))
+    return in_order(chain.from_iterable(check(studio) for check in CHECKS))

@@ -71,6 +71,7 @@ def parse_id(text: str) -> str:
     if not _ID.fullmatch(word) or word.isdigit():
         right = slug(word)
         hint = f" Write {quoted(right)}." if right and not right.isdigit() else ""
+        hint = hint if right else " Letters are a to z here."
         raise ValueError(
             f"{quoted(word)} can't be referred to: use small letters and figures, "
             f"words joined by one hyphen.{hint}"
