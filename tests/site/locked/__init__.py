@@ -1,0 +1,1 @@
+"""The staff's site behind a passphrase."""
