@@ -42,6 +42,20 @@ BEGINNINGS = ("=cmd|' /C calc'!A0", "@SUM(1+1)", "+1+1", "-2+3", "=1+1")
 LINES = ("\r\nATTENDEE:mailto:x@y.example\r\nEND:VEVENT", "\nBEGIN:VALARM", "\rURL:x", "\tT")
 """What would begin a new line, of a calendar for one."""
 
+PHOTOS = (
+    "two words, a #1 and 100%.jpg",
+    "what?&x=1;.jpg",
+    '"it\'s" <b>.jpg',
+    "%2e%2e%2fτριαντάφυλλο.jpg",  # noqa: RUF001 (Greek)
+    "وردة.jpg",
+    "गुलाब.jpg",
+    "薔薇🌹.jpg",
+    "rose\N{COMBINING ACUTE ACCENT}.jpg",
+    "-rf.JPG",
+    "n" * 240 + ".jpg",
+)
+"""Names that photos come with; each is shown with the made work."""
+
 PROSE = """
 # {name}
 
@@ -139,6 +153,8 @@ def write_hostile(folder: Path) -> dict[str, str]:
     shutil.copytree(GOOD, folder)
     (folder / "photos").mkdir()
     Image.new("RGB", (96, 64), (232, 194, 180)).save(folder / PHOTO)
+    for number, name in enumerate(PHOTOS):
+        Image.new("RGB", (8, 8), (9 * number, 80, 60)).save(folder / "photos" / name, "JPEG")
     for found in list(files_of(folder)):
         assert isinstance(found, Found)
         words = found.file.read_text("utf-8")
@@ -150,6 +166,9 @@ def write_hostile(folder: Path) -> dict[str, str]:
             data["contact"]["email"] = MAIL
         if found.kind == "standing":  # three visits are enough
             data |= {"from": "2026-09-15", "until": "2026-09-29", "skip": [], "moved": {}}
+        if found.kind == "made":
+            (shown,) = data["photos"]
+            data["photos"] += [{**shown, "file": f"photos/{name}"} for name in PHOTOS]
         prose = PROSE.format(name=found.id, attack=ATTACK)
         found.file.write_text(
             f"---\n{_dumped(data)}---\n{prose}" if below else _dumped(data), "utf-8"

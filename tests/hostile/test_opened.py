@@ -14,9 +14,10 @@ from corymb.site.style_link_file import link_file
 from corymb.studio.load import read_studio
 from corymb.studio.problems import Problem
 from corymb.views.pieces import Audience
+from tests.browser.conftest import scroll_through
 from tests.browser.shelf import new_page
 from tests.browser.watching import Watch
-from tests.hostile.studio import ATTACK, DAY, settings_in
+from tests.hostile.studio import ATTACK, DAY, PHOTOS, settings_in
 from tests.hostile.test_written import flat
 
 SCRIPT = "%3Cscript%3Ewindow.broken=1%3C/script%3E"
@@ -65,6 +66,9 @@ SLIPPED_IN = """() => {
   script.text = "window.broken = 1";
   document.head.append(script);
 }"""
+MADE = "made/long-table.html"
+SEEN = """() => new Set([...document.images]
+  .filter((image) => image.complete && image.naturalWidth).map((image) => image.currentSrc)).size"""
 PAGES = [(audience, path) for audience, paths in OPENED.items() for path in paths]
 
 
@@ -121,13 +125,16 @@ def test_a_search_for_an_attack_finds_what_is_called_so_and_shows_it_as_words(
     assert_nothing_ran(heard)
 
 
-def test_a_page_from_the_disk_runs_nothing(heard: tuple[Page, Watch], hostile: Path) -> None:
-    page, watch = heard
-    page.goto("about:blank")
-    watch.begin("file:///")
-    page.goto((hostile / "clients" / "arrangements" / "hedgerow-jar.html").as_uri())
+@pytest.mark.parametrize("where", ["served", "from the disk"])
+def test_photos_are_seen_whatever_their_files_were_called(
+    heard: tuple[Page, Watch], hostile: Path, hostile_addresses: dict[Audience, str], where: str
+) -> None:
+    disk = (hostile / "clients").as_uri() + "/"
+    page = look(heard, disk if where == "from the disk" else hostile_addresses["clients"], MADE)
+    scroll_through(page)
+    assert page.evaluate(SEEN) >= len(PHOTOS)
     assert page.evaluate("window.broken") is None
-    assert not [fault for fault in watch.faults if "dialog" in fault or "inline" in fault]
+    assert not [fault for fault in heard[1].faults if "forbidden" in fault or "dialog" in fault]
 
 
 def test_the_one_file_share_runs_its_own_script_alone(
