@@ -24,6 +24,7 @@ from corymb.views import (
     weeks_ahead,
 )
 from corymb.views.kept import KeptView
+from corymb.views.locked import LockedView
 from corymb.views.pieces import Audience
 from tests.theme.filling import filled
 
@@ -42,6 +43,7 @@ VIEWS: tuple[tuple[str, Audience, Any], ...] = (
     ("made.html", "clients", pages.MadeView),
     ("made.html", "staff", pages.StaffMade),
     ("kept.html", "clients", KeptView),
+    ("locked.html", "staff", LockedView),
     ("weeks_ahead.html", "staff", weeks_ahead.WeeksAheadView),
     ("orders.html", "staff", orders.OrdersView),
     ("order.html", "staff", orders.OrderView),

@@ -20,6 +20,7 @@ STAFF_ALONE = (
     *("offline.js", "offline-line.js", "ticks.js", "ticked.js", "store.js", "send.js"),
     *("learning.js", "practice.js", "practised.js", "plan-lit.js", "clock.js"),
     *("questions.js", "chosen.js", "record.js", "curve.js", "telling.js"),
+    *("lock.js", "locked.js", "lock-again.js"),
 )
 """Scripts that no page for clients can have a use for."""
 

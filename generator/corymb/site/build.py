@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from contextlib import contextmanager
+from contextlib import ExitStack, contextmanager
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
@@ -12,6 +12,8 @@ from corymb.checks import read_and_check
 from corymb.checks.photo_colours import unlike_their_looks
 from corymb.language import in_language
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
+from corymb.site.locked.keys import Passphrase
+from corymb.site.locked.publishing import as_published, refusal
 from corymb.site.pictures import Pictures, draw_all
 from corymb.site.publishing import PublishError, Waiting, Wanted, at_work, publish_together
 from corymb.site.render import TEMPLATES
@@ -63,17 +65,21 @@ def build_sites(
     progress: Progress = no_progress,
     strict: bool = False,
     waiting: Waiting | None = None,
+    passphrase: Passphrase | None = None,
 ) -> BuildReport:
     """Build and publish the sites; when the report holds errors, nothing was published.
 
     Nor when it holds advice on the photos, where the build is strict. Without a day, today is what
-    it is at the studio.
+    it is at the studio. The passphrase locks the staff's site, where the settings want that.
     """
     report = BuildReport()
+    if (why := refusal(settings, audiences, passphrase)) is not None:
+        report.problems.append(Problem(settings.config_file, 1, 1, why))
+        return report
     try:
         # Before anything is read: of two builds, the one that read last is to publish last.
         with at_work([settings.output(audience) for audience in audiences], waiting):
-            _build(report, settings, audiences, today, progress, strict)
+            _build(report, settings, audiences, today, progress, strict, passphrase)
     except PublishError as error:
         where = error.folder or settings.config_file.parent
         report.problems.append(Problem(where, 1, 1, str(error)))
@@ -87,6 +93,7 @@ def _build(
     today: date | None,
     progress: Progress,
     strict: bool,
+    passphrase: Passphrase | None,
 ) -> None:
     studio = read_checked(settings.studio_folder, report)
     if studio is None or report.errors:
@@ -99,7 +106,11 @@ def _build(
             return
         sites = _make_sites(studio, settings, audiences, day, images, report, progress)
         if not report.errors:
-            _publish(sites, settings, report)
+            with ExitStack() as kept:
+                for audience, site in sites.items():
+                    published = as_published(site, audience, settings, studio.house, passphrase)
+                    sites[audience] = kept.enter_context(published)
+                _publish(sites, settings, report)
 
 
 @contextmanager

@@ -20,6 +20,7 @@ from mkdocs.config.base import BaseConfigOption, Config
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import Abort, ConfigurationError
 
+from corymb.site.locked.places import DOOR
 from corymb.studio.saying import and_list
 from corymb.studio.suggest import did_you_mean
 from corymb.views.pieces import AUDIENCES, Audience
@@ -40,6 +41,9 @@ class CorymbSettings(Config):  # type: ignore[no-untyped-call]
     staff_url = options.Type(str, default="")
     """Where your people open the staff's site, for the codes on bucket labels to lead there."""
 
+    lock_staff = options.Type(bool, default=False)
+    """Whether `corymb build` locks the staff's site with a passphrase; `mkdocs build` can't."""
+
 
 class SettingsError(Exception):
     """mkdocs.yml can't be used; the text says why."""
@@ -54,15 +58,22 @@ class SiteSettings:
     cache_folder: Path
     site_url: str = ""
     staff_url: str = ""
+    lock_staff: bool = False
     markdown_extensions: tuple[str, ...] = ()
     markdown_configs: dict[str, Any] = field(default_factory=dict)
 
     def base_path(self, audience: Audience) -> str:
         """Where the site begins on its host: `/`, or a folder of it such as `/flowers/`.
 
-        The staff's site is put on a host of its own, or nowhere.
+        Where the staff's site stands is said for its codes, or else it has a host of its own.
         """
-        return urlsplit(self.site_url).path if self.site_url and audience == "clients" else "/"
+        address = self.site_url if audience == "clients" else self.staff_url
+        return urlsplit(address).path or "/"
+
+    @property
+    def codes_lead_to(self) -> str:
+        """What stands before a page's address in a code: of a locked site, the way in."""
+        return f"{self.staff_url}{DOOR}#" if self.lock_staff and self.staff_url else self.staff_url
 
     def output(self, audience: Audience) -> Path:
         """The folder that an audience's site is built in, beside mkdocs.yml."""
@@ -82,6 +93,9 @@ def read_settings(config_file: Path) -> SiteSettings:
             config = load_config(str(config_file))
         except (ConfigurationError, Abort) as error:
             told = "; ".join(dict.fromkeys(filter(None, [*faults, _plain(error)])))
+            raise SettingsError(f"{config_file}: {told}") from error
+        except Exception as error:  # a date that doesn't exist: MkDocs lets through what YAML says
+            told = f"This file can't be read: {error}. Put the value that is meant in quotes."
             raise SettingsError(f"{config_file}: {told}") from error
     return settings_of(config)
 
@@ -103,6 +117,7 @@ def settings_of(config: MkDocsConfig) -> SiteSettings:
         cache_folder=(here / own.cache).resolve(),
         site_url=str(config.site_url or ""),
         staff_url=_whole_address(own.staff_url, config_file),
+        lock_staff=own.lock_staff,
         markdown_extensions=tuple(config.markdown_extensions),
         markdown_configs=dict(config.mdx_configs),
     )

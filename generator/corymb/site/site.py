@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from corymb.photos import PreparedPhoto
@@ -61,6 +61,7 @@ def make_site(
     """The site of the catalogue's audience. Raises AddressTakenError."""
     writer = Writer(settings.markdown_extensions, settings.markdown_configs)
     frame = site_frame(catalogue, settings.base_path(catalogue.audience))
+    frame = replace(frame, locked=catalogue.staff and settings.lock_staff)
     for_links = draw_for_links(catalogue, pictures, settings.cache_folder / "links")
     for_benches = draw_for_benches(catalogue, settings.cache_folder / "benches")
     making = Making(
@@ -68,7 +69,7 @@ def make_site(
         frame,
         settings.site_url,
         writer,
-        settings.staff_url,
+        settings.codes_lead_to,
         drawings_of(for_links),
         for_benches.lines,
     )

@@ -30,6 +30,7 @@ class SiteFrame:
     phone: str
     place: str
     base_path: str  # where the site begins on its host: '/' or a folder of it
+    locked: bool = False  # published behind a passphrase
 
     @property
     def staff(self) -> bool:

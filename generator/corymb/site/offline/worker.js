@@ -16,6 +16,15 @@ const NOT_KEPT =
   '<svg xmlns="http://www.w3.org/2000/svg" width="40" height="40"><path d="M.5.5h39v39H.5z" ' +
   'fill="none" stroke="#888" stroke-dasharray="2 4"/></svg>';
 
+// A locked site has its own words for where a file stands, what is in it, and who may see it.
+const lock = self.lock ?? {
+  isForAnyone: () => true,
+  stands: async (url) => url,
+  opened: async (answer) => answer,
+  away: async () => undefined,
+  mayStay: () => true,
+};
+
 let read = null; // the list, once it was read
 let filling = null;
 
@@ -86,10 +95,11 @@ async function keepAll(files, tell = () => {}) {
 }
 
 // What is carried out comes first, and whatever the phone has kept of an older build comes along.
+// Of a locked site a stranger's phone gets no more than the door.
 async function install() {
   const { first, later } = await list();
-  await keepAll(first);
   const before = await older();
+  await keepAll(before.length ? first : first.filter(([path]) => lock.isForAnyone(path)));
   const there = await Promise.all(later.map(([path]) => keptBefore(before, path, "")));
   await keepAll(later.filter((_file, at) => there[at]));
 }
@@ -97,6 +107,9 @@ async function install() {
 async function activate() {
   const olds = (await caches.keys()).filter((name) => name.startsWith(OURS) && name !== KEPT);
   await Promise.all(olds.map((name) => caches.delete(name)));
+  const visited = await caches.open(VISITED);
+  const strange = (await visited.keys()).filter(({ url }) => !lock.mayStay(url));
+  await Promise.all(strange.map((each) => visited.delete(each)));
   await self.clients.claim();
 }
 
@@ -122,13 +135,14 @@ async function fill() {
 
 // Kept under its own address, whatever is asked of it behind the question mark; hosts leave out
 // the end of a page's name, or the name of a folder's first page.
-async function keptAt(url) {
+async function keptAt(asked) {
   const kept = await caches.open(KEPT);
-  const { origin, pathname } = new URL(url);
+  const { origin, pathname } = new URL(asked);
   const ends = pathname.endsWith("/") ? ["index.html"] : ["", ".html"];
   for (const end of ends) {
-    const found = await kept.match(origin + pathname + end);
-    if (found) return found;
+    const url = origin + pathname + end;
+    const found = await kept.match(await lock.stands(url));
+    if (found) return lock.opened(found, url);
   }
   return undefined;
 }
@@ -139,30 +153,38 @@ async function inAnotherSize(url) {
   if (drawn) return keptAt(`${drawn}.svg`);
   const [, photo] = url.match(/(assets\/photos\/[^/]+-)\d+\.\w+$/) ?? [];
   if (!photo) return undefined;
-  read ??= await list();
+  read ??= await (await keptAt(LIST))?.json();
+  if (!read) return undefined;
   const found = [...read.first, ...read.later].find(([path]) => path.startsWith(photo));
   return found && keptAt(address(found[0]));
 }
 
-async function noteVisit(request, answer) {
+async function noteVisit(url, answer) {
   if (!answer.ok || answer.redirected) return;
   const visited = await caches.open(VISITED);
-  await visited.put(request.url, answer);
+  await visited.put(url, answer);
   const all = await visited.keys();
   await Promise.all(all.slice(0, -MOST_VISITED).map((old) => visited.delete(old)));
 }
 
 async function fromNetwork(event) {
   const { request } = event;
+  const at = await lock.stands(request.url);
   const visited = await caches.open(VISITED);
-  const had = await visited.match(request.url);
-  const asked = fetch(request).then((answer) => {
-    event.waitUntil(noteVisit(request, answer.clone()));
+  const had = await visited.match(at);
+  const asked = fetch(at === request.url ? request : at).then((answer) => {
+    event.waitUntil(noteVisit(at, answer.clone()));
     return answer;
   });
-  if (!had) return asked;
-  const late = new Promise((done) => setTimeout(() => done(had), PATIENCE));
-  return Promise.race([asked.catch(() => had), late]);
+  const late = new Promise((done) => had && setTimeout(() => done(had), PATIENCE));
+  const answer = await Promise.race([had ? asked.catch(() => had) : asked, late]);
+  return lock.opened(answer, request.url, lost);
+}
+
+// In place of a page of a locked site that its host hasn't got.
+async function lost() {
+  const { body, headers } = (await keptAt(address("404.html"))) ?? Response.error();
+  return new Response(body, { status: 404, headers });
 }
 
 // When a newer build is ready and nobody else looks at the old one, opening a page is the moment.
@@ -174,6 +196,8 @@ async function changesNow() {
 }
 
 async function page(event) {
+  const away = await lock.away(event.request.url);
+  if (away) return away;
   if (await changesNow()) return new Response("", { headers: { Refresh: "0" } });
   const kept = await keptAt(event.request.url);
   if (kept) return kept;

@@ -14,6 +14,7 @@ let asked = 0;
 let newest = false; // the host was asked, and has no newer build
 
 function hear({ data }) {
+  if (!data.all) return; // not of how much is kept
   if (newest && data.have === data.all) remember();
   sayHowMuch(data);
 }
