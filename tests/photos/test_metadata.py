@@ -21,12 +21,13 @@ WORD = SECRET.decode()
 NEEDED_MARKERS = {0xE0, 0xDB, 0xC2, 0xC4, 0xDA}
 
 
-def notes() -> Image.Exif:
+def notes(word: str = WORD) -> Image.Exif:
     exif = Image.Exif()
     for tag in (0x010E, 0x010F, 0x0110, 0x0131, 0x013B, 0x8298):
-        exif[tag] = WORD
-    exif.get_ifd(0x8769).update({0x9003: WORD, 0xA431: WORD, 0x927C: SECRET, 0x9286: SECRET})
-    exif.get_ifd(0x8825).update({1: "N", 2: (52.0, 18.0, 0.0), 0x1D: WORD})
+        exif[tag] = word
+    data = word.encode()
+    exif.get_ifd(0x8769).update({0x9003: word, 0xA431: word, 0x927C: data, 0x9286: data})
+    exif.get_ifd(0x8825).update({1: "N", 2: (52.0, 18.0, 0.0), 0x1D: word})
     return exif
 
 

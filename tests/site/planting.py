@@ -17,7 +17,7 @@ from corymb.studio.models.base import FileModel
 from corymb.studio.shape import as_model
 from corymb.studio.values import text
 from corymb.studio.values.friendly import Choice, Friendly
-from tests.site.secret_values import Maker, Secrets, secret_for
+from tests.site.secret_values import HOLDS_NONE, Maker, Secrets, secret_for
 
 PUBLIC = {
     "studio": "name tagline about language lengths_in place.name contact.email contact.phone "
@@ -144,6 +144,31 @@ def readers_in(hint: Any) -> Iterator[Friendly | Choice]:
     else:
         for inner in get_args(bare(hint)):
             yield from readers_in(inner)
+
+
+def private_places(kind: str) -> Iterator[tuple[str, ...]]:
+    """Every place of a kind of file that clients may not see and a secret can stand in."""
+    kept = f"{PUBLIC.get(kind, '')} {LEFT_ALONE.get(kind, '')}"
+    for path, reader in _places(MODELS[kind], ()):
+        holds_none = isinstance(reader, Choice) or (reader and reader.parse in HOLDS_NONE)
+        if not holds_none and not is_public(kept, path):
+            yield path
+
+
+def _places(hint: Any, path: tuple[str, ...]) -> Iterator[tuple[tuple[str, ...], Any]]:
+    """Each place that something is written in, with what reads it; `*` for any key."""
+    model = as_model(hint)
+    if model in SHORT_FORMS:
+        yield path, None
+    elif model:
+        for key, inner in hints_of(model).items():
+            yield from _places(inner, (*path, key))
+    elif get_origin(bare(hint)) is Annotated:
+        yield path, reader_of(hint)
+    elif get_origin(bare(hint)) is dict:
+        yield from _places(get_args(bare(hint))[1], (*path, "*"))
+    else:
+        yield from _places(get_args(bare(hint))[0], (*path, "[]"))
 
 
 def is_public(public: str, path: tuple[str, ...]) -> bool:

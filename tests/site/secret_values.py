@@ -1,20 +1,29 @@
 """Secrets that can be found again, one for each kind of value that a studio's file holds.
 
-Words for texts, and odd numbers wherever a number goes, whatever its unit. A number that a page
-rounds is not found.
+Words for texts, and odd numbers wherever a number goes, whatever its unit. `found_secrets.py`
+looks for them.
 """
 
 from __future__ import annotations
 
 import itertools
-import re
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from datetime import date, timedelta
-from pathlib import Path
 from typing import Any
 
-from corymb.studio.values import colour, dates, length, money, place, recurrence, share, text, work
+from corymb.studio.values import (
+    colour,
+    dates,
+    length,
+    money,
+    place,
+    recurrence,
+    share,
+    stem_counts,
+    text,
+    work,
+)
 from corymb.studio.values import season_text as seasons
 from corymb.studio.values import time as times
 from corymb.studio.values import volume as volumes
@@ -32,24 +41,35 @@ class Secrets:
 
     def text(self, where: str, instead_of: str = "") -> str:
         """Words; the same for the same text, so that a thing still goes by its name."""
-        if instead_of in self._texts:
-            return self._texts[instead_of]
+        if known := self._texts.get(instead_of):
+            self.planted[known] += f"; {where}"
+            return known
         secret = f"zq{next(self._counter):05d}hush"
         if instead_of:
             self._texts[instead_of] = secret
         return self._kept(secret, where)
+
+    def named(self, secret: str, where: str) -> None:
+        """Note a secret that stands in a name already."""
+        self.planted.setdefault(secret, where)
 
     def number(self, where: str, places: int = 0, short: bool = False) -> str:
         """Nine figures (eight when `short`), some of them after the point; the last is no 0."""
         number = (41_273_903 if short else 412_739_003) + 13 * next(self._counter)
         number += number % 10 == 0
         figures = self._kept(str(number), where)
+        whole = round(number / 10**places)
+        if places and whole > 10**6:  # as a page rounds it
+            self._kept(str(whole), f"{where}, rounded")
         return f"{figures[:-places]}.{figures[-places:]}" if places else figures
+
+    def count(self, where: str) -> str:
+        """A whole number as large as one may be: five figures, found where they stand alone."""
+        return self._kept(str(81_000 + 13 * next(self._counter)), where)
 
     def day(self, where: str) -> str:
         """A day that is not soon; those asked for later come later."""
         day = date(2101, 1, 1) + timedelta(days=next(self._counter))
-        self._kept(f"{day.day} {day:%B %Y}", where)
         return self._kept(day.isoformat(), where)
 
     def minutes(self, where: str) -> str:
@@ -81,8 +101,8 @@ def numbered(pattern: str, *places: int, short: bool = False) -> Maker:
 MAKERS: dict[Callable[[str], Any], Maker] = {
     text.parse_text: lambda secrets, where, was: secrets.text(where, was),
     text.parse_email: lambda secrets, where, was: f"{secrets.text(where, was)}@private.example",
-    text.parse_whole: numbered("{}", 0),
-    text.parse_count: numbered("{}", 0),
+    text.parse_whole: lambda secrets, where, _: secrets.count(where),
+    text.parse_count: lambda secrets, where, _: secrets.count(where),
     text.parse_number: numbered("{}", 4),
     text.parse_decimal: numbered("{}", 4),
     money.parse_money: numbered("{}", 2),
@@ -110,6 +130,8 @@ HOLDS_NONE: dict[Callable[[str], Any], str] = {
     length.parse_floor: "a few metres",
     share.parse_mark_up: "a few times the cost",
     times.parse_clock: "a time of day, like any other",
+    stem_counts.parse_stems: "some hundreds, or a slip",
+    stem_counts.parse_heads: "some hundreds, or a slip",
     work.parse_pieces: "some dozens, or a slip",
     work.parse_people: "a dozen at most",
     work.parse_hours_of_work: "hours of a day",
@@ -130,24 +152,3 @@ def secret_for(reader: Friendly | Choice, secrets: Secrets, where: str, written:
     if isinstance(reader, Choice) or reader.parse in HOLDS_NONE:
         return written
     return MAKERS[reader.parse](secrets, where, written)
-
-
-WORDS = re.compile(rb"zq[0-9]{5}hush")
-FIGURES = re.compile(rb"[0-9][0-9.,]{6,}")
-
-
-def found_in(folder: Path, planted: dict[str, str]) -> set[str]:
-    """The secrets that stand in any byte or name of a site.
-
-    Numbers are found wherever the point is by then, and with commas for their thousands.
-    """
-    others = {s.encode(): s for s in planted if not s.isdigit() and not s.startswith("zq")}
-    found: set[str] = set()
-    for file in folder.rglob("*"):
-        whole = file.name.encode() + b"\n" + (file.read_bytes() if file.is_file() else b"")
-        found |= {each.decode() for each in WORDS.findall(whole)}
-        found |= {other for sought, other in others.items() if sought in whole}
-        for run in FIGURES.findall(whole):
-            figures = re.sub(rb"[.,]", b"", run).decode()
-            found |= {figures[i : i + n] for n in (8, 9) for i in range(len(figures) - n + 1)}
-    return found & set(planted)

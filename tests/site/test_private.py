@@ -1,150 +1,31 @@
 """Nothing private reaches the clients' site: secrets are planted, and every byte is searched.
 
-Every value of a copy of the demo studio that clients may not see is replaced by a secret
-(`planting.py` lists what they may), and so is the inside of its photos.
+Every value of a small studio that clients may not see is a secret (`planting.py` lists what they
+may), and so are the names of files that they may not know of, and the inside of its photos.
 """
 
 from __future__ import annotations
 
-import shutil
-from dataclasses import dataclass
-from datetime import date
+from collections.abc import Iterator, Sequence
 from pathlib import Path
-from typing import Any
 
 import pytest
-import yaml
-from PIL import Image
 
-from corymb.checks import read_and_check
-from corymb.site.book import Asked
-from corymb.site.build import build_sites
-from corymb.site.settings import SiteSettings
+from corymb.photos import PhotoCache, PreparedPhoto, prepare
 from corymb.studio.load import MODELS
 from corymb.studio.values.friendly import Friendly
-from corymb.views.pieces import AUDIENCES
-from tests.site.books import made
-from tests.site.planting import Planter, readers_in
-from tests.site.secret_values import HOLDS_NONE, MAKERS, Secrets, found_in
+from tests.site.found_secrets import found_in
+from tests.site.planted_studio import NAMED, Planted
+from tests.site.planting import private_places, readers_in
+from tests.site.secret_values import HOLDS_NONE, MAKERS
 
-CONTENT = Path(__file__).parents[2] / "content"
-
-KINDS = {
-    "stems": "stems",
-    "recipes": "recipe",
-    "made": "made",
-    "orders": "order",
-    "walks": "walk",
-    "log": "log",
-    "links": "link",
-    "pages": "page",
-    "techniques": "technique",
-}
-"""The kind of file in each folder; the standing orders' is told below."""
+CODE = "h2fk7q3v8m2k7t5x9w4r6n1p0sz"
 
 
-def copy_with_secrets(folder: Path, secrets: Secrets) -> None:
-    """A copy of the demo studio with a secret in every private place."""
-    shutil.copytree(CONTENT, folder)
-    for file in sorted(folder.rglob("*.yml")):
-        data = Planter.of(kind_of(file, folder), secrets).planted(_read(file.read_text("utf-8")))
-        _plant_in_photos(data, secrets)
-        _write(file, data)
-    for file in sorted(folder.rglob("*.md")):
-        _plant_in_prose(file, kind_of(file, folder), secrets)
-    for file in sorted((folder / "photos").glob("*.jpg")):
-        _plant_in_image(file, secrets)
-
-
-def kind_of(file: Path, folder: Path) -> str:
-    within = file.relative_to(folder).parts
-    if within[0] == "studio.yml":
-        return "studio"
-    return "standing" if "standing" in within else KINDS[within[0]]
-
-
-def _read(text: str) -> Any:
-    return yaml.load(text, yaml.BaseLoader)
-
-
-def _write(file: Path, data: Any, below: str = "") -> None:
-    text = yaml.safe_dump(data, sort_keys=False, allow_unicode=True)
-    file.write_text(f"---\n{text}---\n{below}" if below else text, "utf-8")
-
-
-def _plant_in_photos(data: dict[str, Any], secrets: Secrets) -> None:
-    """What is said of photos that clients may not see."""
-    variants = data.get("variants", {}).values() if isinstance(data.get("variants"), dict) else ()
-    for photo in [*data.get("photos", []), *(p for v in variants for p in v.get("photos", []))]:
-        if photo["may be shown to"] != "clients":
-            photo["alt"] = secrets.text(f"photo for {photo['may be shown to']}")
-            photo["credit"] = secrets.text(f"photo for {photo['may be shown to']}")
-
-
-def _plant_in_prose(file: Path, kind: str, secrets: Secrets) -> None:
-    """Pages and lessons for staff: every word of the heading, and one below it."""
-    _, heading, words = file.read_text("utf-8").split("---\n", 2)
-    data = _read(heading)
-    if data.get("for", "staff" if kind == "technique" else "everyone") == "staff":
-        _write(file, Planter.of(kind, secrets).planted(data), f"{words}\n{secrets.text(file.name)}")
-
-
-def _plant_in_image(file: Path, secrets: Secrets) -> None:
-    with Image.open(file) as image:
-        exif = image.getexif()
-        exif[0x010E] = secrets.text(f"{file.name}: description")  # ImageDescription
-        exif[0x013B] = secrets.text(f"{file.name}: artist")  # Artist
-        image.save(file, exif=exif, comment=secrets.text(f"{file.name}: comment").encode())
-
-
-DRAFTED = {
-    "bridal-hand-tie/rooks-wing-hand-tie": None,  # another recipe is based on it
-    "posy/hedgerow-jar": "later",  # another variant builds on it
-    "posy/windfall-posy": None,
-}
-"""Recipes that are made drafts, or the variant of one that is."""
-
-
-def draft_some(folder: Path, secrets: Secrets) -> tuple[str, ...]:
-    """Make some recipes drafts, and a variant of another; their ids."""
-    drafts = []
-    for recipe, variant in DRAFTED.items():
-        file = folder / "recipes" / f"{recipe}.yml"
-        data = _read(file.read_text("utf-8"))
-        drafted = data["variants"][variant] if variant else data
-        drafted["draft"] = "yes"
-        drafted["name"] = secrets.text("a draft's name")
-        drafted["about" if variant else "summary"] = secrets.text("a draft's words")
-        _write(file, data)
-        drafts.append(f"{file.stem}--{variant}" if variant else file.stem)
-    return tuple(drafts)
-
-
-@dataclass
-class Planted:
-    """Both sites of the planted studio, and its secrets."""
-
-    clients: Path
-    staff: Path
-    secrets: dict[str, str]
-    drafts: tuple[str, ...]
-
-
-@pytest.fixture(scope="module")
-def planted(tmp_path_factory: pytest.TempPathFactory) -> Planted:
-    folder = tmp_path_factory.mktemp("planted")
-    secrets = Secrets()
-    copy_with_secrets(folder / "content", secrets)
-    drafts = draft_some(folder / "content", secrets)
-    settings = SiteSettings(
-        config_file=folder / "mkdocs.yml",
-        studio_folder=folder / "content",
-        cache_folder=CONTENT.parent / ".cache" / "planted",
-        site_url="https://garden.example/",
-    )
-    report = build_sites(settings, ("clients", "staff"), date(2026, 6, 24))
-    assert [str(problem) for problem in report.errors] == []
-    return Planted(folder / "clients", folder / "staff", secrets.planted, drafts)
+def found(planted: Planted, folder: Path) -> set[str]:
+    """Where the secrets were planted that are found in a folder."""
+    each = (planted.secrets[secret] for secret in found_in(folder, planted.secrets))
+    return {where for wheres in each for where in wheres.split("; ")}
 
 
 def test_every_kind_of_value_can_be_a_secret_or_is_known_to_hold_none() -> None:
@@ -155,74 +36,118 @@ def test_every_kind_of_value_can_be_a_secret_or_is_known_to_hold_none() -> None:
 
 
 @pytest.mark.parametrize("kind", MODELS)
-def test_a_secret_is_planted_in_every_kind_of_file(planted: Planted, kind: str) -> None:
-    assert any(where.startswith(f"{kind}: ") for where in planted.secrets.values())
+def test_a_secret_is_planted_in_every_private_place_of(planted: Planted, kind: str) -> None:
+    wheres = [where for each in planted.secrets.values() for where in each.split("; ")]
+    there = [
+        where.removeprefix(f"{kind}: ").split(" > ")
+        for where in wheres
+        if where.startswith(f"{kind}: ")
+    ]
+    places = list(private_places(kind))
+    assert places
+    assert not [place for place in places if not any(is_at(place, path) for path in there)]
+
+
+def is_at(place: Sequence[str], path: Sequence[str]) -> bool:
+    return len(place) == len(path) and all(
+        wanted in ("*", step) for wanted, step in zip(place, path, strict=True)
+    )
 
 
 def test_no_secret_reaches_the_clients_site(planted: Planted) -> None:
-    assert len(planted.secrets) > 500
-    leaked = {planted.secrets[secret] for secret in found_in(planted.clients, planted.secrets)}
-    assert leaked == set()
+    assert len(planted.secrets) > 250
+    assert found(planted, planted.clients) == set()
 
 
 STAFF_NEED = (
-    *(
-        "notes",
-        "learnt",
-        "method",
-        "client",
-        "photo for staff",
-        "technique: title",
-        "link: for",
-        "stems > [] > note",
-    ),
-    *("grown", "bought", "sundries", "weight", "hours", "stems per bucket"),  # numbers
+    *("notes", "learnt", "method", "client > name", "client > email", "photo for staff"),
+    *("technique: title", "link: for", "stems > [] > note", "bed", "source"),
+    *("grown", "bought", "sundries", "weight", "stems per bucket", "date"),
+    "name: zq90002hush",  # an order's address
+    "name: zq90010hush",  # a draft's
+    "name: zq90011hush",  # a lesson's
 )
 
 
 def test_the_same_secrets_are_on_the_staffs_site_where_staff_need_them(planted: Planted) -> None:
     """If the planting failed, the test above would pass for nothing."""
-    there = {planted.secrets[secret] for secret in found_in(planted.staff, planted.secrets)}
-    for wanted in STAFF_NEED:
-        assert any(wanted in where for where in there), wanted
+    there = found(planted, planted.staff)
+    assert [wanted for wanted in STAFF_NEED if not any(wanted in where for where in there)] == []
 
 
-def test_no_secret_reaches_the_clients_book(planted: Planted) -> None:
-    studio, _ = read_and_check(planted.clients.parent / "content")
-    assert studio
-    there = {}
-    for audience in AUDIENCES:
-        folder = planted.clients.parent / "books" / audience
-        folder.mkdir(parents=True)
-        for path, data in made(studio, Asked(audience)).bare_files.items():
-            (folder / path.replace("/", "-")).write_bytes(data)
-        there[audience] = {planted.secrets[each] for each in found_in(folder, planted.secrets)}
-    assert there["clients"] == set()
-    for wanted in ("recipe: method", "recipe: notes", "technique: title"):
-        assert any(wanted in where for where in there["staff"]), wanted
+FOR_NEITHER = (
+    "photo for nobody",
+    *(".jpg: notes", ".jpg: title"),
+    f"name: {NAMED}",  # the studio's folder
+    *(f"name: zq9002{number}hush" for number in range(3, 10)),  # photos' files
+    "name: zq90015hush",  # the code of a link that is over
+)
 
 
 def test_what_nobody_may_see_is_on_neither_site(planted: Planted) -> None:
-    there = {planted.secrets[secret] for secret in found_in(planted.staff, planted.secrets)}
-    assert not any("photo for nobody" in where for where in there)
-    assert not any(where.endswith((": artist", ": comment", ": description")) for where in there)
+    there = found(planted, planted.staff)
+    assert [where for where in there if any(words in where for words in FOR_NEITHER)] == []
+
+
+def test_the_codes_of_style_links_stand_on_one_page_for_staff_alone(planted: Planted) -> None:
+    files = [file for file in planted.staff.rglob("*") if file.is_file()]
+    naming = [file.name for file in files if CODE.encode() in file.read_bytes()]
+    assert naming == ["links.html"]
+
+
+def test_the_clients_site_has_no_kind_of_file_that_is_for_staff(planted: Planted) -> None:
+    def kinds(site: Path) -> set[str]:
+        return {file.suffix for file in site.rglob("*") if file.is_file()}
+
+    assert kinds(planted.staff) - kinds(planted.clients) == {".csv", ".ics", ".png"}
+    assert not {file.name for file in planted.clients.glob("*")} & {
+        *("field-list.json", "field-worker.js", "manifest.json", "costs.csv"),
+        *("orders", "cut", "weeks", "practice", "links.html"),
+    }
+
+
+DRAFTS = ("zq90010hush", "open-jug--zq90012hush")
 
 
 def test_drafts_have_no_page_and_no_picture_on_the_clients_site(planted: Planted) -> None:
     names = {file.stem for file in planted.clients.rglob("*")}
     staff_names = {file.stem for file in planted.staff.rglob("*")}
-    for draft in planted.drafts:
+    for draft in DRAFTS:
         assert draft not in names
         assert draft in staff_names
 
 
-def test_the_clients_site_has_no_file_of_a_photo_that_clients_may_not_see(
-    planted: Planted,
-) -> None:
-    def photos(site: Path) -> set[str]:
-        return {file.name for file in (site / "assets" / "photos").iterdir()}
+FOR_CLIENTS = "zq90025hush.jpg"
+FOR_STAFF = ("zq90024hush.jpg", "zq90026hush.jpg")
+FOR_NOBODY = ("zq90027hush.jpg", "zq90029hush.jpg")
+OF_A_DRAFT = ("zq90023hush.jpg", "zq90028hush.jpg")
+"""What clients may see, of what they don't know of."""
 
-    more = photos(planted.staff) - photos(planted.clients)
-    assert photos(planted.clients) < photos(planted.staff)
-    pages = b"".join(file.read_bytes() for file in planted.clients.rglob("*.html"))
-    assert not any(name.encode() in pages for name in more)
+
+def traces(photo: PreparedPhoto) -> Iterator[bytes]:
+    """All by which a photo could be told."""
+    yield photo.placeholder.encode()
+    for file in (*photo.files, photo.share_card):
+        yield file.name.encode()
+        yield file.path.read_bytes()
+
+
+def shown_of(planted: Planted, site: Path, name: str) -> bool:
+    """Whether anything of a photo, its name, placeholder or any of its files, is in a site."""
+    source = planted.folder / "content" / "photos" / name
+    with PhotoCache(planted.settings.cache_folder / "photos") as cache:
+        sought = list(traces(prepare(source, cache)))
+    files = [file for file in site.rglob("*") if file.is_file() and file.suffix != ".woff2"]
+    return any(
+        trace == data or trace in data or trace in file.name.encode()
+        for file in files
+        for data in [file.read_bytes()]
+        for trace in sought
+    )
+
+
+def test_of_photos_each_site_has_those_that_may_be_shown_there(planted: Planted) -> None:
+    assert shown_of(planted, planted.clients, FOR_CLIENTS)
+    for name in (*FOR_STAFF, *FOR_NOBODY, *OF_A_DRAFT):
+        assert not shown_of(planted, planted.clients, name), name
+        assert shown_of(planted, planted.staff, name) is (name not in FOR_NOBODY), name
