@@ -20,8 +20,8 @@ from collections import Counter
 from collections.abc import Iterator
 from concurrent.futures import ProcessPoolExecutor, as_completed
 from contextlib import contextmanager
-from dataclasses import dataclass
-from pathlib import Path
+from dataclasses import dataclass, replace
+from pathlib import Path, PurePosixPath
 from random import Random
 from shutil import rmtree
 from tempfile import TemporaryDirectory
@@ -31,6 +31,7 @@ from corymb.photos.sharing import SharedUse
 from corymb.studio.studio import Studio
 from tests.fuzz.judging import Verdict, judge
 from tests.fuzz.little import SETTINGS, Demo
+from tests.slips.commands import ASKED, answer
 from tests.slips.drawn import Drawn, draw
 from tests.slips.files import Change, Files
 
@@ -38,6 +39,8 @@ ROOT = Path(__file__).parent.parent.parent
 SEED = 7
 GOOD_ENDS = ("told", "built")
 KEPT = ("pictures", "photos", "links", "benches")
+ALL_COMMANDS = 50
+"""One in so many is asked of by every command, too."""
 BEFORE_TIDYING = 20
 """Builds between two looks for what is no longer needed: looking costs more than it frees."""
 
@@ -111,8 +114,29 @@ class Bench:
             )
             good = self.good if in_place and change.keys() <= self.files.keys() else None
             verdict = judge(self.studio, self.settings, change, was, good)
+            if number % ALL_COMMANDS == 0 and verdict.came in GOOD_ENDS:
+                verdict = self._asked(verdict)
         shown = "" if verdict.came in GOOD_ENDS else self.shown(drawn)
         return Mutant(number, drawn.told, shown, verdict)
+
+    def _asked(self, verdict: Verdict) -> Verdict:
+        """The same, or the traceback of a command that stumbled."""
+        for command in ASKED:
+            traceback = answer(command, self.settings, **self._names())[2]
+            if traceback:
+                return replace(verdict, came="traceback", why=f"corymb {command}\n{traceback}")
+        return verdict
+
+    def _names(self) -> dict[str, str]:
+        """What a command can be asked of."""
+        first = {path.split("/")[0]: PurePosixPath(path).stem for path in sorted(self.files)}
+        photo = next((path for path in self.files if path.startswith("photos/")), "none.jpg")
+        return {
+            "recipe": first.get("recipes", "none"),
+            "order": first.get("orders", "none"),
+            "photo": str(self.studio / photo),
+            "out": str(self.folder / "out.html"),
+        }
 
     def _had(self, drawn: Drawn) -> list[str]:
         return [path for path in drawn.change if path in self.files]
