@@ -4,6 +4,20 @@ from tests.broken.bench import ANNUALS, DAHLIAS, HOUSE, JAR, ORDER, at, case
 
 CASES = [
     case(
+        "a piece that can't be seen",
+        JAR,
+        "high: 26 cm",
+        "high: 0.01 mm",
+        at(8, 7, "`high`: ‘0.01 mm’ is no size for a piece: it lies between 1 cm and 20 m."),
+    ),
+    case(
+        "a piece higher than a barn",
+        JAR,
+        "high: 26 cm",
+        "high: 26 m",
+        at(8, 7, "`high`: ‘26 m’ is no size for a piece: it lies between 1 cm and 20 m. Is the"),
+    ),
+    case(
         "a length with no unit",
         DAHLIAS,
         "    length: 60-90 cm",

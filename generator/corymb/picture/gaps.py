@@ -11,6 +11,7 @@ from corymb.picture.layout import Bloom, Leaf
 from corymb.picture.seed import give
 
 FINENESS = 28  # cells across the arrangement
+MOST_ROWS = 10 * FINENESS  # of a piece that is a mere stroke, coarser ones
 MOST_LEAVES = 120
 
 Circle = tuple[float, float, float]
@@ -55,11 +56,12 @@ def covers(bloom: Bloom) -> list[Circle]:
 
 def _cells(dome: Dome) -> list[Point]:
     """Places to look at, from the middle of the dome outwards, above the hold only."""
-    step = 2 * dome.half_cm / FINENESS
-    rows = math.ceil((dome.up_cm + dome.down_cm) / step)
+    wide, high = 2 * dome.half_cm, dome.up_cm + dome.down_cm
+    step = max(wide / FINENESS, high / MOST_ROWS)
+    rows, columns = math.ceil(high / step), max(1, math.ceil(wide / step - 1e-9))
     found = []
     for row in range(rows):
-        for column in range(FINENESS):
+        for column in range(columns):
             cell = Point(
                 dome.middle.x - dome.half_cm + (column + 0.5) * step,
                 dome.middle.y - dome.up_cm + (row + 0.5) * step,

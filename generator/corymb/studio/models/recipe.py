@@ -17,6 +17,7 @@ from corymb.studio.values.fields import (
     LengthField,
     MoneyField,
     NamedColourField,
+    PieceLengthField,
     PriceGuideField,
     RoleField,
     ScaleField,
@@ -192,9 +193,9 @@ class Recipe(Changes, NamedModel):
     """Lessons to have had before making it, by id."""
     time: DurationField
     """How long one takes to make."""
-    across: LengthField
+    across: PieceLengthField
     """How wide the finished piece is."""
-    high: LengthField
+    high: PieceLengthField
     """How high the finished piece is, with its vessel."""
     vessel: Vessel
     """What it stands in, or how it is held."""

@@ -80,6 +80,21 @@ def parse_length(text: str) -> Length:
     return Length(_cm(text, "9 cm"))
 
 
+SMALLEST_PIECE_CM, LARGEST_PIECE_CM = 1, 2000
+"""A piece is no smaller than its smallest bud, no larger than a barn. House values, no source."""
+
+
+def parse_piece_length(text: str) -> Length:
+    """Reads how wide or high a piece is, `22 cm`. Raises ValueError."""
+    length = parse_length(text)
+    if not SMALLEST_PIECE_CM <= length.cm <= LARGEST_PIECE_CM:
+        raise ValueError(
+            f"{quoted(text)} is no size for a piece: it lies between 1 cm and 20 m. "
+            "Is the unit right?"
+        )
+    return length
+
+
 def parse_length_range(text: str) -> LengthRange:
     """Reads `60-90 cm`, `60 to 90 cm`, `60 cm - 1.2 m`, or one length. Raises ValueError."""
     ends = split_range(text)

@@ -44,6 +44,7 @@ from corymb.studio.values.fields.measures import (
     HeightField,
     LengthField,
     LengthRangeField,
+    PieceLengthField,
     VolumeField,
     WeightField,
 )
@@ -112,6 +113,7 @@ __all__ = [
     "NamedColourField",
     "NumberField",
     "PeopleField",
+    "PieceLengthField",
     "PiecesField",
     "PriceGuideField",
     "ReaderField",

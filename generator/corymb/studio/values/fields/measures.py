@@ -21,6 +21,16 @@ LengthField = Annotated[
         pattern=rf"^\s*{_NUMBER}{_UNIT}\s*$",
     ),
 ]
+PieceLengthField = Annotated[
+    length.Length,
+    Friendly(
+        length.parse_piece_length,
+        (length.Length,),
+        "How wide or high a piece is, with its unit: mm, cm, m, in or ft.",
+        ("22 cm", "1.2 m", "9 in"),
+        pattern=rf"^\s*{_NUMBER}{_UNIT}\s*$",
+    ),
+]
 LengthRangeField = Annotated[
     length.LengthRange,
     Friendly(
