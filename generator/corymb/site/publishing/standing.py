@@ -18,8 +18,7 @@ from pathlib import Path
 
 from xxhash import xxh3_128_hexdigest
 
-from corymb.photos.sealed import sealed, unsealed
-from corymb.photos.whole_files import write_whole
+from corymb.photos.sealed import keep, kept_in
 from corymb.site.publishing.keeping import MARK
 
 Stamp = tuple[int, int, int]
@@ -111,7 +110,7 @@ def _is_copy(path: str, source: Path) -> bool:
 def read_notes(file: Path) -> Notes:
     """What is noted; nothing where the note is missing, or isn't what was written."""
     try:
-        return dict(_told(json.loads(unsealed(file.read_bytes()))))
+        return dict(_told(json.loads(kept_in(file))))
     except (OSError, ValueError, TypeError):
         return {}
 
@@ -119,10 +118,8 @@ def read_notes(file: Path) -> Notes:
 def write_notes(file: Path, notes: Notes) -> None:
     """A note that can't be written costs the next build only time."""
     told = [[path, *each.stamp, each.of] for path, each in notes.items()]
-    try:
-        write_whole(file, sealed(json.dumps(told).encode()))
-    except OSError:
-        file.unlink(missing_ok=True)
+    with contextlib.suppress(OSError):
+        keep(file, json.dumps(told).encode())
 
 
 def _told(
