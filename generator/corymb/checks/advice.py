@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from corymb.checks.looks import is_certain
+from corymb.ledger import kept
 from corymb.studio.problems import Problem
 from corymb.studio.saying import and_list
 from corymb.studio.studio import Studio
@@ -22,23 +23,37 @@ def overlooked(studio: Studio) -> list[Problem]:
 
 
 def _never_together(studio: Studio) -> Iterator[Problem]:
-    beds = Beds.of(studio)
-    for recipe in studio.recipes.values():
-        if not is_certain(studio, recipe):
-            continue
-        try:
-            look = looks_of(recipe, studio.recipes)[""]
-        except ChangeError:
-            continue
-        known = all(_is_known(studio, line.stem) for line in look.lines)
-        if known and look.lines and not weeks_of_look(look, beds):
-            message = (
-                f"{_which(studio, look, beds)} are never in season together, so it can't be made "
-                "as pictured: swap one of them for another."
-            )
-            source = studio.sources["recipe", recipe.id]
-            place = "stems" if recipe.stems else "based on"
-            yield source.problem(message, place, advice=True, at_key=True)
+    for recipe_id in studio.recipes:
+        yield from _never_in(studio, recipe_id)
+
+
+@kept
+def _beds(studio: Studio) -> Beds:
+    """They remember what they work out of stems and logs, so all of them are looked at here."""
+    studio.stems.values()
+    studio.logs.values()
+    return Beds.of(studio)
+
+
+@kept
+def _never_in(studio: Studio, recipe_id: str) -> tuple[Problem, ...]:
+    recipe, beds = studio.recipes[recipe_id], _beds(studio)
+    if not is_certain(studio, recipe):
+        return ()
+    try:
+        look = looks_of(recipe, studio.recipes)[""]
+    except ChangeError:
+        return ()
+    known = all(_is_known(studio, line.stem) for line in look.lines)
+    if not known or not look.lines or weeks_of_look(look, beds):
+        return ()
+    message = (
+        f"{_which(studio, look, beds)} are never in season together, so it can't be made "
+        "as pictured: swap one of them for another."
+    )
+    source = studio.sources["recipe", recipe.id]
+    place = "stems" if recipe.stems else "based on"
+    return (source.problem(message, place, advice=True, at_key=True),)
 
 
 def _which(studio: Studio, look: Look, beds: Beds) -> str:

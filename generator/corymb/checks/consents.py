@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-import os.path
+import os
 from collections import defaultdict
 from collections.abc import Iterator
 from dataclasses import dataclass
+from pathlib import Path
 
-from corymb.studio.photographs import photo_path, photos_of
+from corymb.ledger import kept
+from corymb.studio.photographs import files_with_photos, photo_path, photos_in
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Source, Step, Studio
 
@@ -45,12 +47,45 @@ def two_consents(studio: Studio) -> list[Problem]:
 
 
 def _by_photo(studio: Studio) -> Iterator[list[_Shown]]:
-    places: dict[str, list[_Shown]] = defaultdict(list)
-    for photo, source, path in photos_of(studio):
-        if not source.in_doubt(*path, "file") and not source.in_doubt(*path, KEY):
-            file = os.path.realpath(photo_path(studio.folder, photo.file))
-            places[file].append(_Shown(photo.file, photo.may_be_shown_to, source, path))
-    yield from places.values()
+    places: dict[object, list[tuple[str, str, _Certain]]] = defaultdict(list)
+    for kind, known_as in files_with_photos(studio):
+        for certain in _certain_in(studio, kind, known_as):
+            file = _which_file(studio.folder, certain.written)
+            places[file].append((kind, known_as, certain))
+    for named in places.values():
+        if len({certain.consent for _, _, certain in named}) > 1:
+            yield [
+                _Shown(each.written, each.consent, studio.sources[kind, known_as], each.path)
+                for kind, known_as, each in named
+            ]
+
+
+@dataclass(frozen=True)
+class _Certain:
+    """A photo as one file names it, where neither its name nor its consent is in doubt."""
+
+    written: str
+    consent: str
+    path: tuple[Step, ...]
+
+
+@kept
+def _certain_in(studio: Studio, kind: str, known_as: str) -> tuple[_Certain, ...]:
+    source = studio.sources[kind, known_as]
+    return tuple(
+        _Certain(photo.file, photo.may_be_shown_to, path)
+        for photo, path in photos_in(studio, kind, known_as)
+        if not source.in_doubt(*path, "file") and not source.in_doubt(*path, KEY)
+    )
+
+
+def _which_file(folder: Path, written: str) -> object:
+    """The file itself, by whatever name, link or way it is reached."""
+    try:
+        stat = os.stat(f"{folder}/{written}")  # noqa: PTH116 (for every photo at every save)
+    except (OSError, ValueError):
+        return photo_path(folder, written)
+    return stat.st_dev, stat.st_ino
 
 
 def _told(studio: Studio, wider: _Shown, narrower: _Shown) -> Problem:

@@ -6,6 +6,7 @@ import re
 from collections.abc import Iterator
 from typing import Any
 
+from corymb.ledger import kept
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Source, Step, Studio
 from corymb.studio.suggest import quoted
@@ -26,14 +27,22 @@ def other_currencies(studio: Studio) -> list[Problem]:
     house = studio.sources.get(("studio", "studio"))
     if house is not None and house.in_doubt("money", "currency"):
         return []
-    currency = studio.house.money.currency
     return [
-        source.problem(_told(text, currency), *path)
-        for (kind, _), source in studio.sources.items()
+        problem
+        for kind, known_as in studio.sources
         if kind in ("recipe", "stem")
+        for problem in _in(studio, kind, known_as)
+    ]
+
+
+@kept
+def _in(studio: Studio, kind: str, known_as: str) -> tuple[Problem, ...]:
+    source, currency = studio.sources[kind, known_as], studio.house.money.currency
+    return tuple(
+        source.problem(_told(text, currency), *path)
         for path, text in _amounts(_data_of(source))
         if not source.in_doubt(*path) and _is_other(text, currency)
-    ]
+    )
 
 
 def _data_of(source: Source) -> Any:

@@ -12,6 +12,7 @@ from posixpath import dirname, join, normpath, splitext
 from urllib.parse import unquote, urlsplit
 
 from corymb.checks.reached import Reached, Text, page_of
+from corymb.ledger import kept
 from corymb.studio.leads import SAFE_SCHEMES
 from corymb.studio.problems import Problem
 from corymb.studio.saying import and_list
@@ -23,14 +24,19 @@ OF_PAGES = ("", ".md", ".html")
 
 def dead_links(studio: Studio) -> list[Problem]:
     """Every link that leads nowhere, or leads clients to what is for staff alone."""
+    return list(_dead_links(studio))
+
+
+@kept
+def _dead_links(studio: Studio) -> tuple[Problem, ...]:
     reached = Reached(studio)
-    return [
+    return tuple(
         problem
         for text in reached.texts.values()
         for written in text.leads.addresses
         if (fault := _fault(reached, text, written))
         for problem in _told(text, written, fault)
-    ]
+    )
 
 
 def _fault(reached: Reached, text: Text, written: str) -> str:

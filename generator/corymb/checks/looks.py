@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from corymb.checks.changing import Lines, try_changes
+from corymb.ledger import kept
 from corymb.studio.circles import ARROW, circles
 from corymb.studio.models import Recipe, Variant
 from corymb.studio.problems import Problem
@@ -20,12 +21,13 @@ NOTHING_LEFT = "Nothing is left after these changes: drop less of it, or add som
 
 def broken_changes(studio: Studio) -> list[Problem]:
     """Every change that can't be made, in all recipes whose stems are known for certain."""
-    return [
-        problem
-        for recipe in studio.recipes.values()
-        if is_certain(studio, recipe)
-        for problem in _Changed(studio, recipe).problems()
-    ]
+    return [problem for recipe_id in studio.recipes for problem in _broken_in(studio, recipe_id)]
+
+
+@kept
+def _broken_in(studio: Studio, recipe_id: str) -> tuple[Problem, ...]:
+    recipe = studio.recipes[recipe_id]
+    return tuple(_Changed(studio, recipe).problems()) if is_certain(studio, recipe) else ()
 
 
 def is_certain(studio: Studio, recipe: Recipe) -> bool:

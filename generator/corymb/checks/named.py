@@ -35,11 +35,19 @@ class NamedLook:
     """Whether a size may be named as well."""
 
 
-def names_in(studio: Studio) -> Iterator[Named]:
-    """Every name that doesn't stand in doubt itself."""
-    for named in _all_names(studio):
-        if not named.source.in_doubt(*named.path):
-            yield named
+def names_in_recipe(studio: Studio, recipe_id: str) -> Iterator[Named]:
+    """Every name that a recipe gives and that doesn't stand in doubt itself."""
+    source = studio.sources["recipe", recipe_id]
+    yield from _certain(_of_recipe(source, studio.recipes[recipe_id]))
+
+
+def names_elsewhere(studio: Studio) -> Iterator[Named]:
+    """Every such name in all other files."""
+    yield from _certain(_beside_recipes(studio))
+
+
+def _certain(names: Iterable[Named]) -> Iterator[Named]:
+    return (named for named in names if not named.source.in_doubt(*named.path))
 
 
 def looks_in(studio: Studio) -> Iterator[NamedLook]:
@@ -49,9 +57,7 @@ def looks_in(studio: Studio) -> Iterator[NamedLook]:
             yield look
 
 
-def _all_names(studio: Studio) -> Iterator[Named]:
-    for recipe_id, recipe in studio.recipes.items():
-        yield from _of_recipe(studio.sources["recipe", recipe_id], recipe)
+def _beside_recipes(studio: Studio) -> Iterator[Named]:
     for look in _all_looks(studio):
         yield Named(look.source, (*look.path, "recipe"), "recipe", look.recipe)
     for kind, known_as, order in _orders(studio):

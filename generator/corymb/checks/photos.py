@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import os
 from pathlib import Path
 
+from corymb.ledger import kept
 from corymb.photos import PhotoError, inspect
 from corymb.studio.photographs import photo_path, photos_of
 from corymb.studio.problems import Problem
@@ -19,10 +21,24 @@ def missing_photos(studio: Studio) -> list[Problem]:
         if source.in_doubt(*path, "file"):
             continue
         if photo.file not in faults:
-            faults[photo.file] = _fault(studio.folder, photo.file)
+            faults[photo.file] = _fault_now(studio, photo.file)
         if faults[photo.file]:
             problems.append(source.problem(faults[photo.file], *path, "file"))
     return problems
+
+
+def _fault_now(studio: Studio, written: str) -> str:
+    """The same file isn't looked into twice."""
+    try:
+        stat = os.stat(f"{studio.folder}/{written}")  # noqa: PTH116 (for every photo at every save)
+    except (OSError, ValueError):
+        return _fault(studio.folder, written)
+    return _fault_of(studio, written, (stat.st_mtime_ns, stat.st_ctime_ns, stat.st_size))
+
+
+@kept
+def _fault_of(studio: Studio, written: str, stamp: tuple[int, ...]) -> str:
+    return _fault(studio.folder, written)
 
 
 def _fault(folder: Path, written: str) -> str:

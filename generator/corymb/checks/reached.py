@@ -10,11 +10,11 @@ from pathlib import PurePosixPath
 from posixpath import dirname, relpath
 
 from corymb.checks.references import known_names
+from corymb.ledger import kept
 from corymb.studio.leads import Leads, leads_of
 from corymb.studio.models import Page, Technique
 from corymb.studio.studio import Document, Source, Studio
 from corymb.studio.suggest import nearest
-from corymb.trade.changes import ChangeError
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.reach import pages_of
@@ -77,22 +77,10 @@ class Reached:
         lessons = map(addresses.of_lesson, known_names(self.studio, "technique"))
         return frozenset({*pages, *lessons} - self.by_address.keys())
 
-    @cached_property
+    @property
     def sites(self) -> tuple[frozenset[str], frozenset[str]] | None:
         """The pages of the staff's site and of the clients'; none while a slip hides some."""
-        if self._has_doubts():
-            return None
-        day = date.min  # no address depends on it
-        try:
-            staff = pages_of(Catalogue(self.studio, "staff", day))
-            return staff, pages_of(Catalogue(self.studio, "clients", day))
-        except ChangeError:
-            return None
-
-    def _has_doubts(self) -> bool:
-        sources = self.studio.sources.values()
-        unknown = any(self.studio.heard_of.values()) or self.studio.stems_are_lost
-        return unknown or any(source.has_doubts() for source in sources)
+        return _sites(self.studio)
 
     def near(self, text: Text, path: str) -> str:
         """The page that was most likely meant, as it is written in `text`; empty if none is.
@@ -107,6 +95,22 @@ class Reached:
             here[_name(each.file)] = relpath(each.file, dirname(text.file))
         close = nearest(_name(path), here, limit=1)
         return here[close[0]] if close else ""
+
+
+@kept
+def _sites(studio: Studio) -> tuple[frozenset[str], frozenset[str]] | None:
+    unknown = any(studio.heard_of.values()) or studio.stems_are_lost
+    if unknown or has_doubts(studio):
+        return None
+    day = date.min  # no address depends on it
+    staff = Catalogue(studio, "staff", day, ledger=studio.ledger)
+    return pages_of(staff), pages_of(Catalogue(studio, "clients", day, ledger=studio.ledger))
+
+
+@kept
+def has_doubts(studio: Studio) -> bool:
+    """Whether anything in the studio's files isn't known for certain."""
+    return any(source.has_doubts() for source in studio.sources.values())
 
 
 def page_of(file: str) -> str:

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from corymb.checks.named import Named, NamedLook, looks_in, names_in
+from corymb.checks.named import Named, NamedLook, looks_in, names_elsewhere, names_in_recipe
+from corymb.ledger import kept
 from corymb.studio.models import Recipe
 from corymb.studio.problems import Problem
 from corymb.studio.saying import and_list
@@ -24,13 +25,24 @@ WRITE_FIRST = {
 
 def broken_references(studio: Studio) -> list[Problem]:
     """Every name that leads nowhere, with the nearest names that do."""
-    known = {kind: known_names(studio, kind) for kind in NAMED}
     return [
-        *(_lost(named, known[named.kind]) for named in _unknown(studio, known)),
+        *(problem for recipe_id in studio.recipes for problem in _in_recipe(studio, recipe_id)),
+        *_elsewhere(studio),
         *(problem for look in looks_in(studio) for problem in _strange_look(studio, look)),
     ]
 
 
+@kept
+def _in_recipe(studio: Studio, recipe_id: str) -> tuple[Problem, ...]:
+    return tuple(_lost_of(studio, names_in_recipe(studio, recipe_id)))
+
+
+@kept
+def _elsewhere(studio: Studio) -> tuple[Problem, ...]:
+    return tuple(_lost_of(studio, names_elsewhere(studio)))
+
+
+@kept
 def known_names(studio: Studio, kind: str) -> frozenset[str]:
     """The names there are of a kind, those in files that couldn't be read among them."""
     if kind == "vehicle":
@@ -39,13 +51,14 @@ def known_names(studio: Studio, kind: str) -> frozenset[str]:
     return named | studio.heard_of.get(kind, frozenset())
 
 
-def _unknown(studio: Studio, known: dict[str, frozenset[str]]) -> Iterator[Named]:
+def _lost_of(studio: Studio, names: Iterable[Named]) -> Iterator[Problem]:
+    known = {kind: known_names(studio, kind) for kind in NAMED}
     house = studio.sources.get(("studio", "studio"))
-    for named in names_in(studio):
+    for named in names:
         in_doubt = named.kind == "vehicle" and house is not None and house.has_doubts("vehicles")
         in_doubt |= named.kind == "stem" and studio.stems_are_lost
         if named.name not in known[named.kind] and not in_doubt:
-            yield named
+            yield _lost(named, known[named.kind])
 
 
 def _lost(named: Named, known: frozenset[str]) -> Problem:

@@ -3,8 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import date
 
 from corymb.checks.looks import is_certain
+from corymb.checks.reached import has_doubts
+from corymb.ledger import kept
 from corymb.studio.models.link import StyleLink
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
@@ -25,23 +28,28 @@ def shown_in_vain(studio: Studio) -> list[Problem]:
 
     An error where nothing would be left on its page; and one word alone where the link is over.
     """
-    if not studio.links or any(source.has_doubts() for source in studio.sources.values()):
+    if not studio.links or has_doubts(studio):
         return []
+    return list(_shown_in_vain(studio, today_of(studio)))
+
+
+@kept
+def _shown_in_vain(studio: Studio, today: date) -> tuple[Problem, ...]:
     makeable = Makeable.of(studio)
     if makeable.beds.shift.stretched:  # then no date is worth a word, and that is told already
-        return []
-    return [
+        return ()
+    return tuple(
         problem
         for known_as, link in studio.links.items()
-        for problem in _of_link(studio, makeable, known_as, link)
-    ]
+        for problem in _of_link(studio, makeable, today, known_as, link)
+    )
 
 
 def _of_link(
-    studio: Studio, makeable: Makeable, known_as: str, link: StyleLink
+    studio: Studio, makeable: Makeable, today: date, known_as: str, link: StyleLink
 ) -> Iterator[Problem]:
     found = list(_of_its_looks(studio, makeable, known_as, link))
-    if found and not stands(link, today_of(studio)):
+    if found and not stands(link, today):
         over = f"This link is over since {link.expires}; the file may go."
         yield studio.sources["link", known_as].problem(over, "expires", at_key=True, advice=True)
     else:

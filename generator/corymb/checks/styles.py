@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from corymb.checks.looks import is_certain
+from corymb.ledger import kept
 from corymb.studio.models import Recipe, Style
 from corymb.studio.models.recipe import Changes
 from corymb.studio.problems import Problem
@@ -19,15 +20,17 @@ from corymb.trade.swaps.fitting import misfits
 
 def against_the_style(studio: Studio) -> list[Problem]:
     """Each stem of a recipe or variant that its style would not have, once a recipe."""
-    house = studio.sources.get(("studio", "studio"))
-    return [
-        problem
-        for recipe in studio.recipes.values()
-        if (style := studio.house.styles.get(recipe.style)) is not None
-        and not (house and house.has_doubts("styles", recipe.style))
-        and is_certain(studio, recipe)
-        for problem in _of_recipe(studio, recipe, style)
-    ]
+    return [problem for recipe_id in studio.recipes for problem in _in_recipe(studio, recipe_id)]
+
+
+@kept
+def _in_recipe(studio: Studio, recipe_id: str) -> tuple[Problem, ...]:
+    house, recipe = studio.sources.get(("studio", "studio")), studio.recipes[recipe_id]
+    style = studio.house.styles.get(recipe.style)
+    doubtful = house is not None and house.has_doubts("styles", recipe.style)
+    if style is None or doubtful or not is_certain(studio, recipe):
+        return ()
+    return tuple(_of_recipe(studio, recipe, style))
 
 
 def _of_recipe(studio: Studio, recipe: Recipe, style: Style) -> Iterator[Problem]:

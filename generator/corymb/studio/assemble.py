@@ -46,6 +46,9 @@ MODELS: dict[str, type[FileModel]] = {
 }
 HOUSE = ("studio", "studio")
 
+MadeOut = dict[Key, tuple[Filed, RecipeKeys, Outcome[Any]]]
+"""What was made of each file when the folder was read before, and of what."""
+
 Files = Mapping[Key, Filed]
 Outcomes = Mapping[Key, Outcome[Any]]
 
@@ -59,12 +62,17 @@ class Assembled:
     problems: list[Problem]
 
 
-def assemble(folder: Path, files: Files, doubles: Iterable[Filed]) -> Assembled:
-    """The studio of `files`. `doubles` have a name that was taken; they are only looked over."""
+def assemble(
+    folder: Path, files: Files, doubles: Iterable[Filed], made_out: MadeOut | None = None
+) -> Assembled:
+    """The studio of `files`. `doubles` have a name that was taken; they are only looked over.
+
+    `made_out` is what `assemble` was given before, for files that are the same, and is kept so.
+    """
     named = frozenset(known_as for kind, known_as in files if kind == "recipe")
     recipes = {k: f.source for (kind, k), f in files.items() if kind == "recipe" and f.source}
     filled = fill_in(recipes, named)
-    outcomes = {k: o for k, f in files.items() if (o := _outcome(f, filled.recipes)) is not None}
+    outcomes = _outcomes(files, filled.recipes, {} if made_out is None else made_out)
     mended = _mended_house(folder, outcomes.get(HOUSE))
     lost = files.keys() - {key for key, outcome in outcomes.items() if outcome.mended}
     wrong = [f for key, f in files.items() if not _is_right(f, outcomes.get(key))]
@@ -73,25 +81,45 @@ def assemble(folder: Path, files: Files, doubles: Iterable[Filed]) -> Assembled:
     for outcome in outcomes.values():
         problems += outcome.problems
     problems += (*filled.problems, *_looked_over(doubles, named))
-    return Assembled(_whole(folder, files, outcomes), mended, problems)
+    whole = mended if not wrong and HOUSE in outcomes else _whole(folder, files, outcomes)
+    return Assembled(whole, mended, problems)
 
 
-def _outcome(filed: Filed, recipes: Mapping[str, RecipeKeys]) -> Outcome[Any] | None:
+def _outcomes(files: Files, recipes: Mapping[str, RecipeKeys], made_out: MadeOut) -> Outcomes:
+    """What the models make of all files; of a file that is the same, what they made before."""
+    before, outcomes = dict(made_out), {}
+    made_out.clear()
+    for key, filed in files.items():
+        if filed.source is None:
+            continue
+        written = _written(filed, filed.source, recipes)
+        known = before.get(key)
+        if known is None or known[0] is not filed or known[1] != written:
+            known = filed, written, _outcome(filed, filed.source, written)
+        made_out[key] = known
+        outcomes[key] = known[2]
+    return outcomes
+
+
+def _written(filed: Filed, source: Source, recipes: Mapping[str, RecipeKeys]) -> RecipeKeys:
+    is_recipe = filed.found.kind == "recipe"
+    return recipes[filed.found.id] if is_recipe else RecipeKeys(source.tree.data)
+
+
+def _outcome(filed: Filed, source: Source, written: RecipeKeys) -> Outcome[Any]:
     """What a file's model makes of it; a line that can't be read right is told of once."""
-    if filed.source is None:
-        return None
-    kind = filed.found.kind
-    written = recipes[filed.found.id] if kind == "recipe" else RecipeKeys(filed.source.tree.data)
-    outcome = validate(MODELS[kind], written.data, filed.source, written.doubts, written.elsewhere)
+    model = MODELS[filed.found.kind]
+    outcome = validate(model, written.data, source, written.doubts, written.elsewhere)
     problems = tuple(p for p in outcome.problems if p.line not in filed.slips)
     return replace(outcome, problems=problems)
 
 
 def _looked_over(doubles: Iterable[Filed], recipes: frozenset[str]) -> Iterator[Problem]:
     for filed in doubles:
-        alone = {filed.found.id: filed.source} if filed.source else {}
-        outcome = _outcome(filed, fill_in(alone, recipes).recipes)
-        yield from outcome.problems if outcome else ()
+        if filed.source is not None:
+            alone = fill_in({filed.found.id: filed.source}, recipes).recipes
+            written = _written(filed, filed.source, alone)
+            yield from _outcome(filed, filed.source, written).problems
 
 
 def _is_right(filed: Filed, outcome: Outcome[Any] | None) -> bool:

@@ -123,7 +123,7 @@ def _walk(folder: Path) -> Iterator[Path | Problem]:
         yield from _odd_folders([Path(here) / name for name in folders])
     for error in closed:
         yield _closed(Path(error.filename or folder), error)
-    yield from sorted(files)
+    yield from sorted(files, key=lambda file: file.parts)
 
 
 def _odd_folders(folders: list[Path]) -> Iterator[Problem]:

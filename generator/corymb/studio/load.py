@@ -6,15 +6,18 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
-from corymb.studio.assemble import MODELS, assemble
+from corymb.studio.assemble import MODELS, MadeOut, assemble
 from corymb.studio.filing import Filed, file_away
-from corymb.studio.folder import files_of
-from corymb.studio.problems import Problem
+from corymb.studio.folder import Found, files_of
+from corymb.studio.problems import Problem, in_order
 from corymb.studio.shelves import Key
 from corymb.studio.studio import Studio
 from corymb.studio.words import NOUNS
 
-__all__ = ["MODELS", "ReadStudio", "read_folder", "read_studio"]
+__all__ = ["MODELS", "FolderReader", "ReadStudio", "read_folder", "read_studio"]
+
+Stamp = tuple[int, int, int, int] | None
+"""When a file was last written, how long it is and where it lies; None when it can't be seen."""
 
 
 @dataclass(frozen=True)
@@ -39,24 +42,60 @@ def read_studio(folder: Path) -> tuple[Studio | None, list[Problem]]:
 
 def read_folder(folder: Path) -> ReadStudio:
     """The studio in `folder`, and also as it would be without its slips."""
-    if not folder.is_dir():
-        why = "this is a file" if folder.exists() else "this folder doesn't exist"
-        message = f"There is no studio here, since {why}: make one with `corymb new studio`."
-        return ReadStudio(None, None, [Problem(folder, 1, 1, message)])
-    files: dict[Key, Filed] = {}
-    doubles: list[Filed] = []
-    problems: list[Problem] = []
-    for found in files_of(folder):
-        if isinstance(found, Problem):
-            problems.append(found)
-            continue
-        filed = file_away(found)
-        problems += filed.problems
-        if files.setdefault((found.kind, found.id), filed) is not filed:
-            doubles.append(filed)
-    problems += _taken_names(folder, files, doubles)
-    made = assemble(folder, files, doubles)
-    return ReadStudio(made.studio, made.mended, sorted({*problems, *made.problems}))
+    return FolderReader(folder).read()
+
+
+class FolderReader:
+    """Reads a studio's folder, and again after each change: what hasn't changed is read once."""
+
+    def __init__(self, folder: Path) -> None:
+        self.folder = folder
+        self._filed: dict[Found, tuple[Stamp, Filed]] = {}
+        self._made_out: MadeOut = {}
+
+    def read(self) -> ReadStudio:
+        """The studio as it is written now."""
+        if not self.folder.is_dir():
+            return _no_folder(self.folder)
+        files: dict[Key, Filed] = {}
+        doubles: list[Filed] = []
+        problems: list[Problem] = []
+        before, self._filed = self._filed, {}
+        for found in files_of(self.folder):
+            if isinstance(found, Problem):
+                problems.append(found)
+                continue
+            filed = self._file_away(found, before.get(found))
+            problems += filed.problems
+            if files.setdefault((found.kind, found.id), filed) is not filed:
+                doubles.append(filed)
+        problems += _taken_names(self.folder, files, doubles)
+        made = assemble(self.folder, files, doubles, self._made_out)
+        return ReadStudio(made.studio, made.mended, in_order((*problems, *made.problems)))
+
+    def _file_away(self, found: Found, before: tuple[Stamp, Filed] | None) -> Filed:
+        """Stamped before it is read: what is written meanwhile is read the next time."""
+        stamp = _stamp(found.file)
+        if before is not None and stamp is not None and before[0] == stamp:
+            filed = before[1]
+        else:
+            filed = file_away(found)
+        self._filed[found] = stamp, filed
+        return filed
+
+
+def _no_folder(folder: Path) -> ReadStudio:
+    why = "this is a file" if folder.exists() else "this folder doesn't exist"
+    message = f"There is no studio here, since {why}: make one with `corymb new studio`."
+    return ReadStudio(None, None, [Problem(folder, 1, 1, message)])
+
+
+def _stamp(file: Path) -> Stamp:
+    try:
+        stat = file.stat()
+    except OSError:
+        return None
+    return stat.st_mtime_ns, stat.st_ctime_ns, stat.st_size, stat.st_ino
 
 
 def _taken_names(folder: Path, files: dict[Key, Filed], doubles: list[Filed]) -> Iterator[Problem]:

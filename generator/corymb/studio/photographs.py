@@ -6,6 +6,7 @@ import unicodedata
 from collections.abc import Iterator
 from pathlib import Path
 
+from corymb.ledger import kept
 from corymb.studio.models import Photo
 from corymb.studio.studio import Source, Step, Studio
 
@@ -32,13 +33,30 @@ def _as_one(name: str) -> str:
 
 def photos_of(studio: Studio) -> Iterator[tuple[Photo, Source, tuple[Step, ...]]]:
     """Every photo that a recipe, a variant or a piece of made work names, and where."""
-    for recipe_id, recipe in studio.recipes.items():
-        source = studio.sources["recipe", recipe_id]
-        for i, photo in enumerate(recipe.photos):
-            yield photo, source, ("photos", i)
-        for variant_id, variant in recipe.variants.items():
-            for i, photo in enumerate(variant.photos):
-                yield photo, source, ("variants", variant_id, "photos", i)
-    for made_id, made in studio.made.items():
-        for i, photo in enumerate(made.photos):
-            yield photo, studio.sources["made", made_id], ("photos", i)
+    for kind, known_as in files_with_photos(studio):
+        for photo, path in photos_in(studio, kind, known_as):
+            yield photo, studio.sources[kind, known_as], path
+
+
+def files_with_photos(studio: Studio) -> Iterator[tuple[str, str]]:
+    """The kind and the id of every file that may name photos."""
+    yield from (("recipe", recipe_id) for recipe_id in studio.recipes)
+    yield from (("made", made_id) for made_id in studio.made)
+
+
+@kept
+def photos_in(
+    studio: Studio, kind: str, known_as: str
+) -> tuple[tuple[Photo, tuple[Step, ...]], ...]:
+    """The photos that one file names, and where in it."""
+    if kind == "made":
+        return tuple((p, ("photos", i)) for i, p in enumerate(studio.made[known_as].photos))
+    recipe = studio.recipes[known_as]
+    return (
+        *((photo, ("photos", i)) for i, photo in enumerate(recipe.photos)),
+        *(
+            (photo, ("variants", variant_id, "photos", i))
+            for variant_id, variant in recipe.variants.items()
+            for i, photo in enumerate(variant.photos)
+        ),
+    )

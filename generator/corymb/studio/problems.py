@@ -2,6 +2,7 @@
 
 import re
 import unicodedata
+from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -38,6 +39,16 @@ class Problem:
         gutter = f"{self.line:>5} | "
         caret = " " * (len(gutter) + before) + "^"
         return f"{self}\n{gutter}{text}\n{caret}"
+
+
+def in_order(problems: Iterable[Problem]) -> list[Problem]:
+    """Each once, by file and place."""
+    return sorted(set(problems), key=_place)
+
+
+def _place(problem: Problem) -> tuple[object, ...]:
+    place = problem.file.parts, problem.line, problem.column
+    return *place, problem.message, problem.source, problem.advice, problem.hurts
 
 
 def _cut(source: str, at: int) -> tuple[str, int]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from types import UnionType
 from typing import Annotated, Any, Union, get_args, get_origin
 
@@ -11,11 +12,13 @@ Step = str | int
 Steps = tuple[Step, ...]
 
 
+@cache
 def keys_of(model: type[FileModel]) -> tuple[str, ...]:
     """The keys that a model reads, as they are written in YAML."""
     return tuple(str(field.alias) for field in model.model_fields.values())
 
 
+@cache
 def needed_keys(model: type[FileModel]) -> tuple[str, ...]:
     """Those of them that can't be left out."""
     return tuple(str(f.alias) for f in model.model_fields.values() if f.is_required())

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Generic, TypeVar
 
+from corymb.ledger import Ledger
 from corymb.studio.mending import Doubts, has_doubts, in_doubt
 from corymb.studio.models import (
     CutLog,
@@ -112,6 +113,9 @@ class Studio:
     """Names in files that couldn't be read, by kind: there, but nothing more is known of them."""
     stems_are_lost: bool = False
     """Whether a file of stems couldn't be read at all, so that any stem may be in it."""
+    ledger: Ledger = field(default_factory=Ledger, init=False, compare=False, repr=False)
+    """Where what is worked out of the studio alone is kept."""
+    known_as: str = field(default="studio", init=False, compare=False, repr=False)
 
     @property
     def styles(self) -> dict[str, Style]:

@@ -33,7 +33,7 @@ class Look:
     @property
     def id(self) -> str:
         """`hedgerow-jar`, or `hedgerow-jar--later` for a variant."""
-        return f"{self.recipe}--{self.variant}" if self.variant else self.recipe
+        return look_id(self.recipe, self.variant)
 
     @property
     def in_a_line(self) -> str:
@@ -44,6 +44,11 @@ class Look:
     def stems_total(self) -> int:
         """Whole stems in one piece."""
         return sum(line.count for line in self.lines)
+
+
+def look_id(recipe: str, variant: str = "") -> str:
+    """The id of a look, by the ids of its recipe and its variant."""
+    return f"{recipe}--{variant}" if variant else recipe
 
 
 def sized(look: Look, scale: Scale | None) -> list[int]:

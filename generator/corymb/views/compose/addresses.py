@@ -70,7 +70,12 @@ def of_style(style_id: str) -> str:
 
 def of_look(look: Look) -> str:
     """The page of a recipe, or of one of its variants."""
-    return f"arrangements/{look.id}.html"
+    return of_look_called(look.id)
+
+
+def of_look_called(look_id: str) -> str:
+    """The same by its id."""
+    return f"arrangements/{look_id}.html"
 
 
 def of_stem(stem_id: str) -> str:
@@ -165,7 +170,12 @@ def of_lesson(technique_id: str) -> str:
 
 def of_practice(look: Look) -> str:
     """A look made step by step."""
-    return f"practice/{look.id}.html"
+    return of_practice_of(look.id)
+
+
+def of_practice_of(look_id: str) -> str:
+    """The same by its id."""
+    return f"practice/{look_id}.html"
 
 
 def of_page(page_id: str) -> str:

@@ -17,7 +17,7 @@ from corymb.studio.models import MadeWork, Page, Photo, Recipe, Stem, Style, Tec
 from corymb.studio.studio import Studio
 from corymb.trade.colour.advice import Adviser
 from corymb.trade.kinship import Kin, Kinship, Seen, seen_of
-from corymb.trade.looks import Look, looks_of
+from corymb.trade.looks import Look, look_id, looks_of
 from corymb.trade.orders.cut_days import CutDay
 from corymb.trade.orders.cutting_ahead import CuttingAhead
 from corymb.trade.orders.due import Due, Dues
@@ -104,14 +104,26 @@ class Catalogue:
     def _recipes_seen(self) -> tuple[str, ...]:
         return tuple(known_as for known_as in self.studio.recipes if self._sees(known_as))
 
+    def look_ids(self) -> Iterator[str]:
+        """The ids of all these looks, which need not be worked out for it."""
+        for recipe_id in self.looks:
+            yield from (look_id(recipe_id, each) for each in self._variants_seen(recipe_id))
+
+    @kept
+    def _variants_seen(self, recipe_id: str) -> tuple[str, ...]:
+        """The variants of a recipe that this audience may see; '' is the recipe itself."""
+        variants = self.studio.recipes[recipe_id].variants.items()
+        return ("", *(known_as for known_as, each in variants if self.staff or not each.draft))
+
+    @kept
+    def styles_seen(self) -> frozenset[str]:
+        """The styles of which this audience may see a recipe."""
+        return frozenset(self.studio.recipes[recipe_id].style for recipe_id in self.looks)
+
     @kept
     def _looks_of(self, recipe_id: str) -> dict[str, Look]:
-        recipe = self.studio.recipes[recipe_id]
-        return {
-            variant_id: look
-            for variant_id, look in looks_of(recipe, self.studio.recipes).items()
-            if self.staff or not variant_id or not recipe.variants[variant_id].draft
-        }
+        looks = looks_of(self.studio.recipes[recipe_id], self.studio.recipes)
+        return {variant_id: looks[variant_id] for variant_id in self._variants_seen(recipe_id)}
 
     @property
     def makeable(self) -> Makeable:
@@ -120,6 +132,9 @@ class Catalogue:
 
     @kept
     def _makeable(self) -> Makeable:
+        """It remembers what it works out of stems and logs, so all of them are looked at here."""
+        self.studio.stems.values()
+        self.studio.logs.values()
         return Makeable.of(self.studio)
 
     @property

@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from corymb.ledger import kept
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.orders.cuts import with_papers
 from corymb.views.compose.orders.packing import papers_of
 from corymb.views.compose.orders.shown import shown_dues
 from corymb.views.compose.orders.weeks import weeks_shown
-from corymb.views.compose.training.path import learnt_looks
+from corymb.views.compose.training.path import looks_learnt
 
 
+@kept
 def pages_of(catalogue: Catalogue) -> frozenset[str]:
     """The address of every page of the catalogue's audience that is there whatever the day.
 
@@ -42,16 +44,15 @@ def _pages_of(catalogue: Catalogue) -> Iterator[str]:
         yield from (addresses.WEEKS_AHEAD, addresses.ORDERS, addresses.LINKS)
         yield from (addresses.THIS_WEEK, addresses.NO_SIGNAL)
         yield from (addresses.LEARNING, addresses.QUESTIONS, addresses.RECORD, addresses.PRICES)
-        yield from {addresses.of_style_cards(recipe.style) for recipe in catalogue.recipes()}
-        yield from map(addresses.of_practice, learnt_looks(catalogue))
+        yield from map(addresses.of_style_cards, catalogue.styles_seen())
+        yield from map(addresses.of_practice_of, looks_learnt(catalogue))
         yield from map(addresses.of_due, catalogue.studio.orders)
         yield from map(addresses.of_standing, catalogue.studio.standing_orders)
     else:
         yield addresses.KEPT
     yield from (addresses.SEARCH, addresses.NOT_FOUND)
-    yield from {addresses.of_style(recipe.style) for recipe in catalogue.recipes()}
-    for looks in catalogue.looks.values():
-        yield from map(addresses.of_look, looks.values())
+    yield from map(addresses.of_style, catalogue.styles_seen())
+    yield from map(addresses.of_look_called, catalogue.look_ids())
     yield from map(addresses.of_stem, catalogue.studio.stems)
     made = [addresses.of_made(piece.id) for piece in catalogue.made()]
     yield from [addresses.MADE, *made] if made else []

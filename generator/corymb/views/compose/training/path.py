@@ -7,8 +7,9 @@ from collections.abc import Iterator
 from corymb.language import gettext as _
 from corymb.language import ngettext
 from corymb.language.locales import and_list
+from corymb.ledger import kept
 from corymb.studio.models import Recipe
-from corymb.trade.looks import Look
+from corymb.trade.looks import Look, look_id
 from corymb.trade.training.path import PathStep, path
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
@@ -28,9 +29,25 @@ def learnt_from(catalogue: Catalogue) -> dict[str, Recipe]:
 def learnt_looks(catalogue: Catalogue) -> Iterator[Look]:
     """Their looks: as written, and with each variant that is no draft."""
     for recipe in learnt_from(catalogue).values():
-        for look in catalogue.looks[recipe.id].values():
-            if not look.variant or not recipe.variants[look.variant].draft:
-                yield look
+        looks = catalogue.looks[recipe.id]
+        yield from (looks[variant_id] for variant_id in _learnt_variants(recipe))
+
+
+def looks_learnt(catalogue: Catalogue) -> Iterator[str]:
+    """The same by their ids alone."""
+    yield from _looks_learnt(catalogue)
+
+
+@kept
+def _looks_learnt(catalogue: Catalogue) -> tuple[str, ...]:
+    recipes = learnt_from(catalogue).values()
+    return tuple(look_id(r.id, each) for r in recipes for each in _learnt_variants(r))
+
+
+def _learnt_variants(recipe: Recipe) -> Iterator[str]:
+    """Those to learn from, by id; '' is the recipe itself."""
+    yield ""
+    yield from (known_as for known_as, variant in recipe.variants.items() if not variant.draft)
 
 
 def path_view(catalogue: Catalogue) -> PathView:
