@@ -167,6 +167,18 @@ def test_a_new_recipe_asks_for_what_isn_t_given_and_offers_known_stems(
             id="a stem's id is taken",
         ),
         pytest.param(
+            "recipe",
+            {**RECIPE, "--name": "薔薇"},
+            "No id can be made of ‘薔薇’: give one in letters from a to z, with --id.",
+            id="a name in other letters",
+        ),
+        pytest.param(
+            "stem",
+            {**STEM, "--name": "Con"},
+            "No id can be made of ‘Con’: give one in letters from a to z, with --id.",
+            id="a name that Windows keeps",
+        ),
+        pytest.param(
             "stem",
             {**STEM, "--colours": "lime b5cc5a 90 %"},
             "The shares add up to 90 %; they should add up to 100 %.",

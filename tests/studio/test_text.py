@@ -5,6 +5,7 @@ from decimal import Decimal
 import pytest
 
 from corymb.studio.values.text import (
+    id_from,
     parse_count,
     parse_decimal,
     parse_email,
@@ -106,6 +107,19 @@ def test_where_no_id_can_be_made_of_it_none_is_proposed(text: str) -> None:
     assert message_of(text, parse_id).endswith(
         ("joined by one hyphen.", "joined by one hyphen. Letters are a to z here.")
     )
+
+
+@pytest.mark.parametrize(
+    ("name", "known_as"),
+    [
+        ("Barn supper", "barn-supper"),
+        ("../../Evil", "evil"),
+        ("n" * 300, "n" * 40),
+        *((name, "link") for name in ("薔薇", "2027", "CON", "")),
+    ],
+)
+def test_a_name_gives_an_id_that_a_file_can_have(name: str, known_as: str) -> None:
+    assert id_from(name, "link") == known_as
 
 
 def test_an_id_has_an_end() -> None:

@@ -12,7 +12,7 @@ from corymb.cli.telling import path_from_here, sum_of, tell_problems
 from corymb.cli.values import Value
 from corymb.studio.load import read_studio
 from corymb.studio.studio import Studio
-from corymb.studio.values.text import parse_text
+from corymb.studio.values.text import id_from, parse_text
 
 Decorator = Callable[[Callable[..., Any]], Callable[..., Any]]
 
@@ -54,6 +54,15 @@ def studio_as_it_is(folder: Path) -> Studio:
         tell_problems(errors)
         raise click.ClickException(f"{sum_of(errors)}; put studio.yml right first.")
     return studio
+
+
+def id_of_new(name: str) -> str:
+    """The id that goes with a name; stops where it has no letters to make one of."""
+    if known_as := id_from(name):
+        return known_as
+    raise click.ClickException(
+        f"No id can be made of ‘{name}’: give one in letters from a to z, with --id."
+    )
 
 
 def refuse_taken(studio: Studio, kind: str, known_as: str) -> None:

@@ -8,7 +8,15 @@ from typing import Any
 
 import click
 
-from corymb.cli.asking import TEXT, ask, refuse_taken, several, studio_as_it_is, write_new
+from corymb.cli.asking import (
+    TEXT,
+    ask,
+    id_of_new,
+    refuse_taken,
+    several,
+    studio_as_it_is,
+    write_new,
+)
 from corymb.cli.telling import few_of
 from corymb.cli.values import Value
 from corymb.cli.where import site_settings, studio_first_option, studio_folder
@@ -19,7 +27,7 @@ from corymb.studio.suggest import did_you_mean
 from corymb.studio.values.length import parse_length
 from corymb.studio.values.money import parse_price_guide
 from corymb.studio.values.recipe_lines import RecipeLineText, parse_recipe_line
-from corymb.studio.values.text import parse_id, slug
+from corymb.studio.values.text import parse_id
 from corymb.studio.values.time import parse_duration
 from corymb.studio.words import DIFFICULTIES, ROLES, VESSELS
 
@@ -51,7 +59,7 @@ def recipe(config: Path | None, known_as: str | None, style: str | None, **answe
     folder = site_settings(config).studio_folder if config else studio_folder(None)
     studio = studio_as_it_is(folder)
     style = _style(studio, style)
-    known_as = known_as or slug(answers["name"])
+    known_as = known_as or id_of_new(answers["name"])
     refuse_taken(studio, "recipe", known_as)
     given = [_given_line(studio, text) for text in answers.pop("stems")]
     line = Value(lambda text: _line(studio, text), "line")

@@ -7,7 +7,7 @@ from typing import Any
 
 import click
 
-from corymb.cli.asking import TEXT, ask, refuse_taken, studio_as_it_is, write_new
+from corymb.cli.asking import TEXT, ask, id_of_new, refuse_taken, studio_as_it_is, write_new
 from corymb.cli.telling import path_from_here
 from corymb.cli.values import Value
 from corymb.cli.where import site_settings, studio_first_option, studio_folder
@@ -21,7 +21,7 @@ from corymb.studio.values.colour import parse_colour_part
 from corymb.studio.values.length import parse_length, parse_length_range
 from corymb.studio.values.money import parse_money, print_money
 from corymb.studio.values.season_text import parse_season
-from corymb.studio.values.text import parse_count, parse_id, slug
+from corymb.studio.values.text import id_from, parse_count, parse_id
 from corymb.studio.values.time import parse_day_range
 from corymb.studio.values.weight import parse_weight
 from corymb.studio.words import FORMS, HAZARDS, LONG_FORMS, USES
@@ -79,7 +79,7 @@ def stem(config: Path | None, known_as: str | None, group: str, **answers: Any) 
     """
     folder = site_settings(config).studio_folder if config else studio_folder(None)
     studio = studio_as_it_is(folder)
-    known_as = known_as or slug(answers["name"])
+    known_as = known_as or id_of_new(answers["name"])
     refuse_taken(studio, "stem", known_as)
     new = NewStem(
         id=known_as,
@@ -112,7 +112,7 @@ def _write(folder: Path, studio: Studio, group: str, new: NewStem) -> None:
     """Into the file of its group where there is one, else into a new file."""
     there = next((name for name in studio.groups if name.casefold() == group.casefold()), None)
     if there is None:
-        file = folder / "stems" / f"{slug(group)}.yml"
+        file = folder / "stems" / f"{id_from(group, new.id)}.yml"
         write_new(file, stem_file_text(group, stem_text(new), modeline_for(file, "stems", folder)))
         return
     file = studio.sources["stem", studio.groups[there][0]].file

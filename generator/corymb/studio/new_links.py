@@ -8,7 +8,7 @@ from datetime import date, timedelta
 from textwrap import wrap
 
 from corymb.studio.scalars import as_scalar
-from corymb.studio.values.text import slug
+from corymb.studio.values.text import id_from
 
 STANDS = timedelta(weeks=3)
 """How long a page stays after its day, unless someone says otherwise: our own choice."""
@@ -58,7 +58,7 @@ def _note(note: str) -> str:
 
 def free_id(name: str, taken: Collection[str]) -> str:
     """An id after a name that nothing else has: `barn-supper`, or `barn-supper-2`."""
-    known_as = slug(name) or "link"
+    known_as = id_from(name, "link")
     if known_as not in taken:
         return known_as
     number = 2

@@ -90,6 +90,17 @@ MOST = 100_000
 """Of anything that is counted in a studio; more is a slip of the hand. House value, no source."""
 
 
+def id_from(name: str, otherwise: str = "") -> str:
+    """An id after a name, at its longest half of what may be; `otherwise` where none can be made.
+
+    Of a name in other letters than a to z none can.
+    """
+    try:
+        return parse_id(slug(name)[: LONGEST_ID // 2].rstrip("-"))
+    except ValueError:
+        return otherwise
+
+
 def parse_whole(text: str) -> int:
     """Reads a whole number, `7`. Raises ValueError."""
     flat = text.strip()
