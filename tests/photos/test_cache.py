@@ -6,6 +6,7 @@ import shutil
 from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
+from time import sleep
 
 import pytest
 from PIL import Image
@@ -168,6 +169,60 @@ def test_a_harmed_entry_is_made_again(
     assert {file.name: file.path.read_bytes() for file in again.files} == before
     run(tmp_path, jar)
     assert made == [jar, jar]
+
+
+def test_a_photo_that_this_program_found_whole_is_only_looked_at(
+    tmp_path: Path, jar: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    [photo] = run(tmp_path, jar) and run(tmp_path, jar)
+
+    def refuse(*_: object) -> None:
+        raise AssertionError("a note was read")
+
+    monkeypatch.setattr("corymb.photos.store._read_note", refuse)
+    assert run(tmp_path, jar) == [photo]
+
+
+@pytest.mark.parametrize("part", ["-640.avif", ".json"])
+def test_harm_is_seen_by_the_program_that_found_the_photo_whole(
+    tmp_path: Path, jar: Path, made: Counter, part: str
+) -> None:
+    assert run(tmp_path, jar) == run(tmp_path, jar)
+    sleep(0.02)  # longer than the ticks of a file system's clock
+    [harmed] = (tmp_path / "cache" / "finished").glob(f"*{part}")
+    overwritten(harmed)
+    run(tmp_path, jar)
+    assert made == [jar, jar]
+
+
+def test_a_photo_cut_short_while_it_is_copied_is_told_to_be_waited_for(
+    tmp_path: Path, jar: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def copying(source: Path, finish: Finish) -> Developed:
+        source.write_bytes(source.read_bytes()[:900])
+        return develop(source, finish)
+
+    monkeypatch.setattr(cache_module, "develop", copying)
+    with pytest.raises(PhotoError, match="wait until it is"):
+        run(tmp_path, jar)
+
+
+@pytest.mark.parametrize(
+    ("fault", "told"),
+    [
+        pytest.param(FileNotFoundError(2, "gone"), "check the name", id="taken away"),
+        pytest.param(OSError(5, "Input/output error"), "copy it again", id="a breaking card"),
+    ],
+)
+def test_a_photo_that_fails_while_it_is_read_is_told_in_words(
+    tmp_path: Path, jar: Path, monkeypatch: pytest.MonkeyPatch, fault: OSError, told: str
+) -> None:
+    def failing(_: Path) -> str:
+        raise fault
+
+    monkeypatch.setattr("corymb.photos.stat_index._digest_of", failing)
+    with pytest.raises(PhotoError, match=told):
+        run(tmp_path, jar)
 
 
 def test_a_copied_cache_is_read_through_and_used(tmp_path: Path, jar: Path, made: Counter) -> None:

@@ -39,6 +39,19 @@ class PhotoCache:
             self._used.add(key)
         return photo
 
+    def unchanged(self, source: Path, finish: Finish) -> PreparedPhoto | None:
+        """The finished photo, if neither it nor its source has changed; no photo is read for it."""
+        try:
+            digest = self._index.remembered(source)
+        except (OSError, ValueError):  # gone, or no name at all: `photo` says so
+            return None
+        key = finish.key(digest) if digest else ""
+        photo = self._store.find(key) if key else None
+        if photo:
+            with self._lock:
+                self._used.add(key)
+        return photo
+
     def _digest(self, source: Path) -> str:
         check_file(source)
         try:

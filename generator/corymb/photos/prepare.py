@@ -35,12 +35,17 @@ def prepare_many(
 
     `progress` is told how many are done, of how many, after each.
     """
-    wanted = list(dict.fromkeys(sources))
+    prepared: dict[Path, PreparedPhoto | PhotoError | None] = {
+        each: cache.unchanged(each, finish) for each in dict.fromkeys(sources)
+    }
+    left = [source for source, photo in prepared.items() if photo is None]
+    _count(len(prepared) - len(left), len(prepared), progress)
     with _workers() as workers:
-        jobs = [workers.submit(_prepare_or_say_why, each, cache, finish) for each in wanted]
-        _follow(jobs, progress)
+        jobs = [workers.submit(_prepare_or_say_why, each, cache, finish) for each in left]
+        _follow(jobs, len(prepared), progress)
     cache.save()
-    return {source: job.result() for source, job in zip(wanted, jobs, strict=True)}
+    prepared |= {source: job.result() for source, job in zip(left, jobs, strict=True)}
+    return {source: photo for source, photo in prepared.items() if photo is not None}
 
 
 def _prepare_or_say_why(
@@ -62,8 +67,18 @@ def _workers() -> Iterator[ThreadPoolExecutor]:
         workers.shutdown(wait=True, cancel_futures=True)
 
 
-def _follow(jobs: list[Future[PreparedPhoto | PhotoError]], progress: Progress | None) -> None:
-    for done, job in enumerate(as_completed(jobs), start=1):
+def _count(done: int, total: int, progress: Progress | None) -> None:
+    """Tell of all that needed no work."""
+    if progress:
+        for number in range(1, done + 1):
+            progress(number, total)
+
+
+def _follow(
+    jobs: list[Future[PreparedPhoto | PhotoError]], total: int, progress: Progress | None
+) -> None:
+    before = total - len(jobs)
+    for done, job in enumerate(as_completed(jobs), start=before + 1):
         job.result()  # a full disk, say, ends the run at once
         if progress:
-            progress(done, len(jobs))
+            progress(done, total)

@@ -27,14 +27,25 @@ class StatIndex:
 
     def digest(self, source: Path) -> str:
         """The digest of what the file holds, read only when its stamp is new."""
-        name = str(source.absolute())
+        if known := self.remembered(source):
+            return known
         stamp = stamp_of(source)
-        digest = self._remembered(name, stamp) or _digest_of(source)
+        digest = _digest_of(source)
         if stamp_of(source) != stamp:
             raise errors.changing(source)
         with self._lock:
-            self._seen[name] = (stamp, digest)
+            self._seen[str(source.absolute())] = (stamp, digest)
         return digest
+
+    def remembered(self, source: Path) -> str | None:
+        """The digest, when the file is as it was; nothing is read for it."""
+        name = str(source.absolute())
+        known = self._seen.get(name) or self._known.get(name)
+        if known is None or known[0] != stamp_of(source):
+            return None
+        with self._lock:
+            self._seen[name] = known
+        return known[1]
 
     def unchanged(self, source: Path) -> bool:
         """Whether the file is still what `digest` saw; asked after working from it."""
@@ -53,16 +64,13 @@ class StatIndex:
 
     def forget_unseen(self) -> None:
         with self._lock:
-            self._write(dict(self._seen))
+            if self._seen != self._known:
+                self._write(dict(self._seen))
 
     def _write(self, known: dict[str, tuple[Stamp, str]]) -> None:
         self._known = known
         with contextlib.suppress(OSError):  # a full disk: then photos are read again
-            keep(self._file, json.dumps(known, indent=0).encode())
-
-    def _remembered(self, name: str, stamp: Stamp) -> str | None:
-        known = self._seen.get(name) or self._known.get(name)
-        return known[1] if known and known[0] == stamp else None
+            keep(self._file, json.dumps(known).encode())
 
 
 def stamp_of(path: Path) -> Stamp:

@@ -9,6 +9,7 @@ import hashlib
 import json
 import os
 from collections.abc import Iterable
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
@@ -21,6 +22,21 @@ _SUFFIX = {"avif": "avif", "jpeg": "jpg"}
 _NOTE = ".json"
 
 
+Stamp = tuple[int, int, int] | None
+
+
+@dataclass(frozen=True)
+class _Found:
+    """A photo that was found whole, and each of its files (the note first) as it was then."""
+
+    photo: PreparedPhoto
+    stamps: tuple[tuple[Path, Stamp], ...]
+
+
+# A live server builds again and again: what this program has read through once, it only looks at.
+_FOUND: dict[str, _Found] = {}
+
+
 class Store:
     """A flat folder of finished photos, each file's name starting with the photo's key."""
 
@@ -29,12 +45,23 @@ class Store:
         made_folder(folder)
 
     def find(self, key: str) -> PreparedPhoto | None:
+        known = _FOUND.get(f"{self.folder} {key}")
+        if known and all(_stamp(path) == stamp for path, stamp in known.stamps):
+            return known.photo
+        return self._read(key)
+
+    def _read(self, key: str) -> PreparedPhoto | None:
+        note_path = self._note_path(key)
+        stamps = [(note_path, _stamp(note_path))]
         try:
-            note = _read_note(self._note_path(key))
+            note = _read_note(note_path)
             files = [self._checked(record) for record in note["files"]]
-            return _photo(note, files)
+            photo = _photo(note, files)
         except (OSError, ValueError, KeyError, TypeError):
             return None
+        stamps += [(file.path, _stamp(file.path)) for file in files]
+        _FOUND[f"{self.folder} {key}"] = _Found(photo, tuple(stamps))
+        return photo
 
     def keep(self, key: str, developed: Developed) -> PreparedPhoto:
         named = [(f"{key}-{each.size[0]}", each) for each in developed.prints]
@@ -55,13 +82,14 @@ class Store:
     def remove_all_but(self, keys: Iterable[str]) -> int:
         """Remove other photos and what interrupted runs left; say how many photos went."""
         wanted, removed = set(keys), set()
-        for path in self.folder.iterdir():
-            key = path.name.split("-")[0].split(".")[0]
-            if path.is_dir():  # none of ours
-                continue
-            if key not in wanted or path.name.endswith(UNFINISHED):
-                path.unlink(missing_ok=True)
-                removed.add(key)
+        with os.scandir(self.folder) as entries:
+            for entry in entries:
+                key = entry.name.split("-")[0].split(".")[0]
+                if key in wanted and not entry.name.endswith(UNFINISHED):
+                    continue
+                if not entry.is_dir():  # a folder is none of ours
+                    Path(entry).unlink(missing_ok=True)
+                    removed.add(key)
         return len(removed - wanted)
 
     def _write(self, stem: str, each: Print) -> dict[str, Any]:
@@ -105,6 +133,15 @@ class Store:
 
     def _note_path(self, key: str) -> Path:
         return self.folder / f"{key}{_NOTE}"
+
+
+def _stamp(path: Path) -> Stamp:
+    """Length, time of change and permissions; None for a file that isn't there."""
+    try:
+        status = path.stat()
+    except OSError:
+        return None
+    return status.st_size, status.st_mtime_ns, status.st_mode
 
 
 def _photo(note: dict[str, Any], files: list[PhotoFile]) -> PreparedPhoto:
