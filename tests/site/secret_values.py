@@ -128,6 +128,7 @@ HOLDS_NONE: dict[Callable[[str], Any], str] = {
     seasons.parse_season: "days of the year, like any other stem's",
     times.parse_day_range: "whole days, two years at most",
     length.parse_floor: "a few metres",
+    length.parse_piece_length: "a few metres at most",
     share.parse_mark_up: "a few times the cost",
     times.parse_clock: "a time of day, like any other",
     stem_counts.parse_stems: "some hundreds, or a slip",

@@ -20,6 +20,7 @@ from pypdf import PdfReader
 DEEP = 4
 """How many wrappings are taken off one another: a page in a data URI in a style sheet is three."""
 
+PDF = b"%PDF-"
 BASE64 = re.compile(rb"[A-Za-z0-9+/_-]{16,}={0,2}")
 MARKED_BASE64 = re.compile(rb";base64,([A-Za-z0-9+/%]{8,}(?:=|%3D){0,2})")
 ESCAPED = re.compile(rb"\\(?:u\{?0*|x|0{0,4})([0-9a-fA-F]{2})\}? ?")
@@ -41,9 +42,12 @@ def every_text_of(data: bytes) -> set[bytes]:
 def _unwrapped(data: bytes) -> Iterator[bytes]:
     yield from _squeezed(data)
     if _is_binary(data):
-        yield data.replace(b"\0", b"")  # UTF-16, either way round, as cameras and PDFs write it
+        bare = data.removeprefix(PDF)
+        yield bare.replace(b"\0", b"")  # UTF-16, either way round, as cameras and PDFs write it
         yield from _hexed(data)
-        yield from _printed(data)
+        if bare != data:
+            yield _of_octal(bare)
+            yield from _printed(data)
         return
     for way, mark in WAYS.items():
         if mark in data and (text := way(data)) != data:
@@ -74,7 +78,7 @@ WAYS: dict[Callable[[bytes], bytes], bytes] = {
 
 
 def _is_binary(data: bytes) -> bool:
-    return b"\0" in data[:4096] or data[:5] == b"%PDF-" or data[:2] == b"\xff\xd8"
+    return b"\0" in data[:4096] or data.startswith(PDF) or data[:2] == b"\xff\xd8"
 
 
 def _squeezed(data: bytes) -> Iterator[bytes]:
@@ -92,17 +96,20 @@ def _hexed(data: bytes) -> Iterator[bytes]:
         yield bytes.fromhex(b"".join(found[1].split()).decode())
 
 
-def _mixed(run: bytes) -> bool:
-    """Whether it has letters of both kinds, as base64 of some length has, and an address hasn't."""
-    return run != run.lower() and run != run.upper()
+def _of_octal(data: bytes) -> bytes:
+    """The strings of a PDF that are written as figures of eight."""
+    return OCTAL.sub(lambda found: bytes([int(found[1], 8) & 255]), data)
 
 
 def _printed(data: bytes) -> Iterator[bytes]:
-    """What a PDF shows, whose pages name the pictures of letters; and its strings in octal."""
-    if data[:5] == b"%PDF-":
-        yield OCTAL.sub(lambda found: bytes([int(found[1], 8) & 255]), data)
-        for page in PdfReader(io.BytesIO(data)).pages:
-            yield page.extract_text().encode()
+    """What a PDF shows: its pages name pictures of letters, and say elsewhere which those are."""
+    for page in PdfReader(io.BytesIO(data)).pages:
+        yield page.extract_text().encode()
+
+
+def _mixed(run: bytes) -> bool:
+    """Whether it has letters of both kinds, as base64 of some length has, and an address hasn't."""
+    return run != run.lower() and run != run.upper()
 
 
 def _base64(data: bytes) -> Iterator[bytes]:
