@@ -28,6 +28,7 @@ from corymb.studio.suggest import did_you_mean
 from corymb.studio.today import today_of
 from corymb.studio.values.dates import IsoWeek, parse_date
 from corymb.studio.values.order_lines import LinkItemText
+from corymb.studio.values.text import slug
 from corymb.trade.looks import looks_of, name_of
 from corymb.trade.order_lines import variant_and_size
 from corymb.trade.season.best import best_of
@@ -69,7 +70,7 @@ def share(what: str, out: Path | None, day: str | None, config: Path | None) -> 
             f"‘{what}’ is a style link, whose day is {long_day(link.date)}: leave out --for."
         )
     page = link or _link_of(studio, what, parse_date(day) if day else None)
-    file = out or Path(f"{link.id if link else page.show[0].recipe}.html")
+    file = out or Path(f"{_file_name(link) if link else page.show[0].recipe}.html")
     try:
         data = link_file(studio, settings, page, today_of(studio), ends=link is not None)
     except (PhotoError, TooLargeError) as error:
@@ -85,6 +86,11 @@ def share(what: str, out: Path | None, day: str | None, config: Path | None) -> 
         return
     for line in _told(studio, page):
         click.echo(line)
+
+
+def _file_name(link: StyleLink) -> str:
+    """After what the client reads: its own file may be called after what is said of them."""
+    return slug(link.title) or "flowers"
 
 
 def _told(studio: Studio, page: StyleLink) -> Iterator[str]:
