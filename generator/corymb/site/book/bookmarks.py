@@ -17,6 +17,9 @@ from corymb.language import gettext as _
 from corymb.site.render import typeset
 from corymb.views.book import BookView
 
+MADE_BY = {"/Creator": "Corymb", "/Producer": "Corymb"}
+"""In place of the browser's version and the system that it ran on, which no reader need know."""
+
 Mark = IndirectObject
 Marks = Iterator[tuple[str, str, list[tuple[str, str]]]]
 
@@ -25,6 +28,7 @@ def with_bookmarks(pdf: bytes, view: BookView, begins: Mapping[str, int]) -> byt
     """The book with bookmarks; `begins` tells the page of each place, counted from 1."""
     logging.getLogger("pypdf").setLevel(logging.ERROR)  # it wonders how Chromium counts objects
     writer = PdfWriter(clone_from=PdfReader(io.BytesIO(pdf)))
+    writer.add_metadata(MADE_BY)
     for anchor, name, below in _marks(view):
         if anchor in begins:
             chapter = _mark(writer, name, begins[anchor])
