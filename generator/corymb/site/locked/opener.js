@@ -1,6 +1,7 @@
 // Opens a locked site on the phone itself. It stands before the worker that keeps the site's files,
 // which asks it where a file stands and what is in it; on the host, on the way and in what is kept
-// all files are sealed. The keys stay in this browser, in a form that no script can read out.
+// all files are sealed. The keys stay in this browser, in a form that no script can read out: with the
+// pages that are open, and stored only where the phone is to stay open.
 self.lock = (() => {
   const TOLD = "{{told}}";
   const ROOT = self.registration.scope;
@@ -8,7 +9,9 @@ self.lock = (() => {
   const FOLDER = new URL(ROOT).pathname;
   const SEALED = new URL(TOLD.sealed, ROOT).href;
   const STORE = "keys";
-  const OPEN = "open"; // the name of what is stored there
+  const OPEN = "open"; // the name of the keys that are stored there
+  const LOCKED = "locked"; // and of the moment at which the site was locked again
+  const PATIENCE = 1000; // milliseconds that a page has to answer
   const NONCE_BYTES = 12;
   const NAME_LETTERS = 32;
   const NEW_LINE = 10;
@@ -33,13 +36,39 @@ self.lock = (() => {
     });
   }
 
+  const windows = async () => {
+    const all = await self.clients.matchAll({ type: "window", includeUncontrolled: true });
+    return all.filter(({ url }) => url.startsWith(ROOT));
+  };
+
+  let known; // while this worker lives
+
   // Those of another passphrase are none.
-  async function keys() {
-    const had = await stored((store) => store.get(OPEN));
-    return had?.salt === TOLD.salt ? had : undefined;
+  const fitting = (had) => (had?.salt === TOLD.salt ? had : undefined);
+
+  function askFor(page) {
+    return new Promise((done) => {
+      const { port1, port2 } = new MessageChannel();
+      port1.onmessage = ({ data }) => done(data);
+      page.postMessage("keys", [port2]);
+    });
   }
 
-  const forget = () => stored((store) => store.delete(OPEN), "readwrite");
+  // One that a browser brings back may have keys from before the site was locked.
+  async function heldByPages() {
+    const locked = (await stored((store) => store.get(LOCKED))) ?? 0;
+    const valid = (had) => (fitting(had)?.since > locked ? had : Promise.reject());
+    const asked = (await windows()).map((page) => askFor(page).then(valid));
+    const late = new Promise((done) => setTimeout(done, PATIENCE));
+    return Promise.race([Promise.any(asked).catch(() => undefined), late]);
+  }
+
+  // A browser ends a worker that has nothing to do; the pages have the keys then. When the last of
+  // them is closed they are gone.
+  async function keys() {
+    known ??= fitting(await stored((store) => store.get(OPEN))) ?? (await heldByPages());
+    return known;
+  }
 
   // As `keys.py` has it: stretched, and parted into two.
   async function keysFrom(passphrase) {
@@ -58,6 +87,7 @@ self.lock = (() => {
       files: await parted("corymb files", { name: "AES-GCM", length: 256 }, ["decrypt"]),
       names: await parted("corymb names", naming, ["sign"]),
       salt: TOLD.salt,
+      since: Date.now(),
     };
   }
 
@@ -77,7 +107,15 @@ self.lock = (() => {
     } catch {
       return false;
     }
-    await stored((store) => store.put({ ...found, stay }, OPEN), "readwrite");
+    known = found;
+    await stored((store) => (stay ? store.put(found, OPEN) : store.delete(OPEN)), "readwrite");
+    return found;
+  }
+
+  async function lockAgain() {
+    known = undefined;
+    await stored((store) => store.delete(OPEN) && store.put(Date.now(), LOCKED), "readwrite");
+    for (const page of await windows()) page.postMessage("locked");
     return true;
   }
 
@@ -103,19 +141,11 @@ self.lock = (() => {
     return { body, headers: { "Content-Type": type.join(" ") } };
   }
 
-  const windows = async () => {
-    const all = await self.clients.matchAll({ type: "window", includeUncontrolled: true });
-    return all.filter(({ url }) => url.startsWith(ROOT));
-  };
-
   const answers = {
     open: ({ passphrase, stay }) => tryOn(passphrase, stay),
     isOpen: async () => Boolean(await keys()),
-    lock: async () => {
-      await forget();
-      for (const page of await windows()) page.postMessage("locked");
-      return true;
-    },
+    keys,
+    lock: lockAgain,
   };
 
   self.addEventListener("message", (event) => {
@@ -152,13 +182,10 @@ self.lock = (() => {
     // Of what was visited: nothing of a time when the site was not locked.
     mayStay: (url) => url.startsWith(SEALED),
 
-    // To the door, which leads back here; where all pages were closed it has locked itself.
+    // To the door, which leads back here. The worker may outlive the last page for a while.
     async away(url) {
-      if (isForAnyone(pathOf(url)) && !url.startsWith(DOOR)) return undefined;
-      const had = await keys();
-      if (had && !had.stay && !(await windows()).length) await forget();
-      else if (had) return undefined;
-      if (url.startsWith(DOOR)) return undefined;
+      if (!(await windows()).length) known = undefined;
+      if (isForAnyone(pathOf(url)) || (await keys())) return undefined;
       return Response.redirect(`${DOOR}#${url.slice(ROOT.length)}`);
     },
   };

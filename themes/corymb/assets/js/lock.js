@@ -1,10 +1,19 @@
-// What the pages of a locked site ask its worker, which alone has the keys.
+// What the pages of a locked site ask its worker. It opens the files; the keys are here too as long as
+// a page is open, for browsers end workers in between.
 import { ROOT } from "./store.js";
 
 export const DOOR = new URL("locked/open.html", ROOT);
 const PATIENCE = 1500; // milliseconds, for what needs no time
 
 export const workers = navigator.serviceWorker;
+
+let held;
+
+export const hold = (keys) => (held = keys || undefined);
+
+workers?.addEventListener("message", ({ data, ports }) => {
+  if (data === "keys") ports[0].postMessage(held);
+});
 
 export function ask(worker, question) {
   return new Promise((done) => {

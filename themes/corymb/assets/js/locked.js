@@ -1,7 +1,7 @@
 // Asks for the passphrase of a locked site, and leads on to the page that was wanted: the one behind
 // `#` at the door, or else the address that this stands at. The passphrase is sent nowhere: the
 // worker tries it here, on this phone.
-import { DOOR, ask, isOpen, newest, registered, workers } from "./lock.js";
+import { DOOR, ask, hold, isOpen, newest, registered, workers } from "./lock.js";
 import { ROOT } from "./store.js";
 import { _ } from "./words.js";
 
@@ -20,10 +20,12 @@ function whyNot() {
   return "";
 }
 
+const bare = (path) => path.replace(/\.html$/, ""); // as some hosts have it
+
 function leadOn() {
-  if (location.pathname !== DOOR.pathname) return location.reload();
+  if (bare(location.pathname) !== bare(DOOR.pathname)) return location.reload();
   const wanted = new URL(location.hash.slice(1), ROOT);
-  const within = wanted.href.startsWith(ROOT.href) && wanted.pathname !== DOOR.pathname;
+  const within = wanted.href.startsWith(ROOT.href) && bare(wanted.pathname) !== bare(DOOR.pathname);
   return location.replace(within ? wanted : ROOT);
 }
 
@@ -32,9 +34,10 @@ async function open() {
   const question = { ask: "open", passphrase: field.value, stay: stay.checked };
   const registration = await registered();
   const here = registration.active;
-  if (here && (await isOpen(here)) !== undefined && (await ask(here, question))) return true;
+  const found = here && (await isOpen(here)) !== undefined && (await ask(here, question));
+  if (found) return hold(found);
   const newer = await newest(registration);
-  return newer !== here && ask(newer, question);
+  return newer !== here && hold(await ask(newer, question));
 }
 
 function refuse() {
