@@ -54,6 +54,24 @@ def tidied_by_another(studio: Path) -> int:
         return cache.evict()
 
 
+def test_mkdocs_never_puts_a_locked_site_there_open(studio: Path) -> None:
+    config = studio / "mkdocs.yml"
+    text = config.read_text("utf-8")
+    staff = text.replace("- corymb:", "- corymb:\n      audience: staff").replace(
+        "site_dir: clients", "site_dir: staff"
+    )
+    config.write_text(staff.replace("- corymb:", "- corymb:\n      lock_staff: true"), "utf-8")
+    with pytest.raises((Abort, BuildError)):
+        by_mkdocs(studio)
+    assert not (studio / "staff").exists()
+    config.write_text(staff, "utf-8")
+    (studio / "staff" / "locked").mkdir(parents=True)
+    (studio / "staff" / "locked" / "lock.json").write_text("{}")
+    with pytest.raises((Abort, BuildError)):
+        by_mkdocs(studio)
+    assert not (studio / "staff" / "index.html").exists()
+
+
 def test_either_builds_over_what_the_other_built(studio: Path) -> None:
     by_mkdocs(studio)
     assert by_corymb(studio) == []

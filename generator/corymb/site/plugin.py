@@ -21,6 +21,7 @@ from mkdocs.utils import clean_directory
 
 from corymb.photos import PhotoCache
 from corymb.site.build import BuildReport, make_images, read_checked, site_of
+from corymb.site.locked.lock import is_locked
 from corymb.site.publishing.keeping import forget, mark_all
 from corymb.site.render import THEME, render
 from corymb.site.settings import CorymbSettings, SettingsError, settings_of
@@ -34,6 +35,11 @@ from corymb.views.pages import ProseView
 from corymb.views.pieces import AUDIENCES, Link
 
 log = logging.getLogger("mkdocs.plugins.corymb")
+
+CANNOT_LOCK = (
+    "The staff's site is locked, and MkDocs would put it there open. Build it with `corymb build`, "
+    "and look at it with `corymb serve --for staff`."
+)
 
 
 class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
@@ -141,6 +147,10 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
             settings = settings_of(config)
         except SettingsError as error:
             raise PluginError(str(error)) from error
+        if self.config.audience == "staff" and (
+            settings.lock_staff or is_locked(Path(config.site_dir))
+        ):
+            raise PluginError(CANNOT_LOCK)
         report = BuildReport()
         studio = read_checked(settings.studio_folder, report)
         if studio is None or report.errors:
