@@ -6,7 +6,6 @@ Each text holds all attacks at once, behind a name of its own by which it is fou
 from __future__ import annotations
 
 import shutil
-from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
@@ -19,7 +18,6 @@ from corymb.site.build import build_sites
 from corymb.site.settings import SiteSettings
 from corymb.studio.folder import Found, files_of
 from corymb.studio.models import Sundry
-from corymb.studio.models.base import FileModel
 from corymb.studio.shape import as_model
 from corymb.studio.values import text
 from corymb.studio.values.friendly import Friendly
@@ -93,46 +91,22 @@ class Attacks(Secrets):
             self.given[instead_of] = f"{begin} {ATTACK}"
         return self.given[instead_of]
 
-    def word(self, where: str, instead_of: str) -> str:
-        """For a line in which commas part."""
-        return " ".join(self.text(where, instead_of).replace(",", "").split())
-
 
 class Attacked(Planter):
     """Puts an attack in the place of every text, and leaves all else as it is."""
 
-    def _secret(self, written: str, hint: Any, path: tuple[str, ...]) -> str:
-        assert isinstance(self.secrets, Attacks)
+    def _secret(self, written: str, hint: Any, path: tuple[str, ...]) -> Any:
         model = as_model(hint)
+        if model is Sundry:
+            return {"name": self.secrets.text("sundry", written), "count": "1", "cost": "1.20"}
         if model:
-            return SHORT[model](self.secrets, written) if model in SHORT else written
+            return written
         reader = reader_of(hint)
         if path[-1] in ("file", "code"):  # a photo's place, and a part of an address
             return written
         if isinstance(reader, Friendly) and reader.parse is text.parse_text:
             return self.secrets.text(self.kind, written)
         return written
-
-
-SHORT: dict[type[FileModel], Callable[[Attacks, str], str]] = {
-    Sundry: lambda attacks, was: f"1 {attacks.word('sundry', was)}, 1.20",
-}
-
-
-@dataclass(frozen=True)
-class Hostile:
-    """Both sites of the hostile studio, and the attacks by what they stand in the place of."""
-
-    folder: Path
-    attacks: dict[str, str]
-
-    @property
-    def content(self) -> Path:
-        return self.folder / "content"
-
-    @property
-    def settings(self) -> SiteSettings:
-        return settings_in(self.folder)
 
 
 def settings_in(folder: Path) -> SiteSettings:
@@ -147,37 +121,40 @@ def settings_in(folder: Path) -> SiteSettings:
     )
 
 
-def write_hostile(folder: Path) -> dict[str, str]:
-    """The studio's files with an attack in every text; what each stands for."""
-    attacks = Attacks()
+def write_hostile(folder: Path) -> None:
+    """The studio's files with an attack in every text, and photos of odd names."""
     shutil.copytree(GOOD, folder)
     (folder / "photos").mkdir()
     Image.new("RGB", (96, 64), (232, 194, 180)).save(folder / PHOTO)
     for number, name in enumerate(PHOTOS):
         Image.new("RGB", (8, 8), (9 * number, 80, 60)).save(folder / "photos" / name, "JPEG")
+    attacks = Attacks()
     for found in list(files_of(folder)):
-        assert isinstance(found, Found)
-        words = found.file.read_text("utf-8")
-        _, heading, below = (
-            words.split("---\n", 2) if found.file.suffix == ".md" else ("", words, "")
-        )
-        data = Attacked(found.kind, attacks).planted(yaml.load(heading, yaml.BaseLoader))
-        if found.kind == "studio":
-            data["contact"]["email"] = MAIL
-        if found.kind == "standing":  # three visits are enough
-            data |= {"from": "2026-09-15", "until": "2026-09-29", "skip": [], "moved": {}}
-        if found.kind == "made":
-            (shown,) = data["photos"]
-            data["photos"] += [{**shown, "file": f"photos/{name}"} for name in PHOTOS]
-        prose = PROSE.format(name=found.id, attack=ATTACK)
-        found.file.write_text(
-            f"---\n{_dumped(data)}---\n{prose}" if below else _dumped(data), "utf-8"
-        )
-    return attacks.given
+        assert isinstance(found, Found), str(found)
+        _attack(found, attacks)
 
 
-def _dumped(data: Any) -> str:
-    return yaml.dump(data, Dumper=Quoting, sort_keys=False, allow_unicode=True, width=100_000)
+def _attack(found: Found, attacks: Attacks) -> None:
+    """Write a file anew, a page or a lesson with a text that no page should obey."""
+    words = found.file.read_text("utf-8")
+    is_text = found.file.suffix == ".md"
+    heading = words.split("---\n")[1] if is_text else words
+    data = Attacked(found.kind, attacks).planted(yaml.load(heading, yaml.BaseLoader))
+    _change(found.kind, data)
+    text = yaml.dump(data, Dumper=Quoting, sort_keys=False, allow_unicode=True, width=100_000)
+    prose = PROSE.format(name=found.id, attack=ATTACK)
+    found.file.write_text(f"---\n{text}---\n{prose}" if is_text else text, "utf-8")
+
+
+def _change(kind: str, data: dict[str, Any]) -> None:
+    """What is no text."""
+    if kind == "studio":
+        data["contact"]["email"] = MAIL
+    if kind == "standing":  # three visits are enough
+        data |= {"from": "2026-09-15", "until": "2026-09-29", "skip": [], "moved": {}}
+    if kind == "made":
+        (shown,) = data["photos"]
+        data["photos"] += [{**shown, "file": f"photos/{name}"} for name in PHOTOS]
 
 
 class Quoting(yaml.SafeDumper):
@@ -196,4 +173,4 @@ def build_hostile(folder: Path) -> None:
     """Write the hostile studio into a folder, and build both of its sites."""
     write_hostile(folder / "content")
     report = build_sites(settings_in(folder), AUDIENCES, DAY)
-    assert [str(problem) for problem in report.errors] == []
+    assert not report.errors, "\n".join(map(str, report.errors))

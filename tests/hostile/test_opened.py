@@ -21,18 +21,12 @@ from tests.hostile.studio import ATTACK, DAY, PHOTOS, settings_in
 from tests.hostile.test_written import flat
 
 SCRIPT = "%3Cscript%3Ewindow.broken=1%3C/script%3E"
-DAY_ORDER = "orders/lantern-house--2026-09-22"
 OPENED: dict[Audience, tuple[str, ...]] = {
     "clients": (
         "index.html",
         f"arrangements.html?style={SCRIPT}",
-        "styles/posy.html",
         f"arrangements/hedgerow-jar.html?light={SCRIPT}#{SCRIPT}",
         f"your-date.html?date={SCRIPT}",
-        "your-date.html?date=2026-09-19",
-        "in-season.html",
-        "flowers/dahlia-shell.html",
-        "made/long-table.html",
         "care.html",
         f"kept.html#hedgerow-jar,{SCRIPT},hall-urn",
         "links/sr3nxk325gys6fmcgxevs7uvxve7.html",
@@ -40,24 +34,15 @@ OPENED: dict[Audience, tuple[str, ...]] = {
         "assets/pictures/hedgerow-jar.svg",
     ),
     "staff": (
-        "index.html",
         "arrangements/hedgerow-jar--later.html",
         "weeks/2026-W38.html",
-        "orders.html",
         "orders/barn-supper.html",
-        *(f"{DAY_ORDER}{paper}.html" for paper in ("-bench", "-labels", "-load", "-collection")),
-        "cards/posy.html",
-        "prices.html",
+        *(f"orders/barn-supper-{paper}.html" for paper in ("bench", "labels")),
         "cut/2026-09-17.html",
         "no-signal.html?page=javascript:window.broken=1",
-        "standing/lantern-house.html",
-        "links.html",
-        "weeks-ahead.html",
-        "learning.html",
         f"practice/hedgerow-jar.html#{SCRIPT}",
         f"questions.html?recipe={SCRIPT}",
         "record.html",
-        "lessons/tying.html",
     ),
 }
 SLIPPED_IN = """() => {
@@ -111,7 +96,7 @@ def test_nothing_that_a_text_or_an_address_holds_runs(
 ) -> None:
     page = look(heard, hostile_addresses[audience], path)
     words = flat(str(page.evaluate("document.documentElement.textContent")))
-    assert flat(ATTACK) in words or path in ("no-signal.html",)
+    assert flat(ATTACK) in words
     assert_nothing_ran(heard)
 
 
@@ -162,7 +147,7 @@ def test_what_is_served_live_runs_nothing_and_shows_troubles_as_words(
     server.start()
     try:
         live.refused([Problem(Path("studio.yml"), 1, 1, ATTACK, ATTACK)])
-        for path in ("clients/care.html", f"clients/{SCRIPT}", "nothing/"):
+        for path in (f"clients/{SCRIPT}", "nothing/"):
             page = look(heard, server.address, path)
             page.locator("#corymb-trouble").wait_for()
             shown = page.evaluate(

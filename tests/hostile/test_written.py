@@ -12,11 +12,16 @@ from pathlib import Path
 import pytest
 from icalendar import Calendar
 from lxml import etree
-from lxml.html import HtmlElement
+from lxml.html import HtmlElement, document_fromstring
 
+from corymb.site.book import Asked
 from corymb.site.policy import POLICY
 from corymb.site.render import THEME
+from corymb.studio.folder import Found, files_of
+from corymb.studio.load import read_studio
+from corymb.views.pieces import AUDIENCES, Audience
 from tests.hostile.studio import ATTACK, MAIL
+from tests.site.books import made
 from tests.site.trees import tree_of
 
 NAME = re.compile("hz[0-9]{4}")
@@ -54,7 +59,10 @@ def tags_of(tree: HtmlElement) -> Iterator[HtmlElement]:
     yield from tree.iter(etree.Element)
 
 
-def test_every_page_is_looked_at(hostile: Path) -> None:
+def test_every_file_holds_attacks_and_every_page_is_looked_at(hostile: Path) -> None:
+    for found in files_of(hostile / "content"):
+        assert isinstance(found, Found)
+        assert NAME.search(found.file.read_text("utf-8")) or found.kind == "log"
     assert len(pages_of(hostile)) > 90
 
 
@@ -178,3 +186,20 @@ def test_what_search_engines_are_told_cannot_end_its_script(hostile: Path) -> No
             assert words.count(flat(json.dumps(ATTACK)[1:-1])) == len(NAME.findall(words))
             told += 1
     assert told > 10
+
+
+@pytest.mark.parametrize("audience", AUDIENCES)
+def test_the_book_holds_words_and_a_policy_that_lets_no_script_in(
+    hostile: Path, audience: Audience
+) -> None:
+    studio, _ = read_studio(hostile / "content")
+    assert studio
+    tree = document_fromstring(made(studio, Asked(audience)).page)
+    policy = tree.xpath("string(//meta[@http-equiv]/@content)")
+    assert policy.startswith("default-src 'none'; ")
+    assert "script-src" not in policy
+    for tag in tags_of(tree):
+        assert tag.tag not in {"script", *NEVER}
+        assert not [name for name in tag.attrib if name.startswith("on") or name == "style"]
+    words = flat("".join(tree.xpath("//body//text()")))
+    assert words.count(WHOLE) == len(NAME.findall(words)) > 20
