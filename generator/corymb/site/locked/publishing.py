@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import os
+import shutil
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
+from hashlib import blake2b
 from pathlib import Path
-from tempfile import TemporaryDirectory
 
 from corymb.language import in_language
 from corymb.site.locked.doors import doors
@@ -56,6 +58,17 @@ def as_published(
     folder = settings.output(audience)
     with in_language(house.language):
         asking = doors(house.name, house.language, settings.base_path(audience))
-    settings.cache_folder.mkdir(parents=True, exist_ok=True)
-    with TemporaryDirectory(prefix="locked-", dir=settings.cache_folder) as scratch:
-        yield locked_site(site, lock_for(passphrase, folder), asking, folder, Path(scratch))
+    with _scratch(settings.cache_folder, folder) as scratch:
+        yield locked_site(site, lock_for(passphrase, folder), asking, folder, scratch)
+
+
+@contextmanager
+def _scratch(cache: Path, folder: Path) -> Iterator[Path]:
+    """A place for one folder's builds: what a killed one left there, the next one clears."""
+    place = cache / f"locked-{blake2b(os.fsencode(folder), digest_size=6).hexdigest()}"
+    shutil.rmtree(place, ignore_errors=True)
+    place.mkdir(parents=True)
+    try:
+        yield place
+    finally:
+        shutil.rmtree(place, ignore_errors=True)
