@@ -68,7 +68,7 @@ def lateness(item: pytest.Item) -> tuple[int, int]:
     """Lower is sooner; among equals files keep their order."""
     needs = set(getattr(item, "fixturenames", ()))
     if "playwright" not in needs:
-        return (1 if needs & {"demo_sites", "planted"} else 0), 0
+        return (1 if needs & {"demo_sites", "planted", "hostile"} else 0), 0
     first = item.path.stem in FIRST_OF_THE_LONG
     return 2, FIRST_OF_THE_LONG.index(item.path.stem) if first else len(FIRST_OF_THE_LONG)
 
