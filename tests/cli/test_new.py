@@ -74,6 +74,13 @@ def test_a_new_studio_knows_the_answers_and_brings_the_schemas(studio: Path) -> 
     assert "/clients/" in (studio / ".gitignore").read_text()
 
 
+def test_a_new_studio_is_told_to_be_kept_private(run: Run, tmp_path: Path) -> None:
+    told = run("new", "studio", str(tmp_path / "garden"), *words(ANSWERS)).output
+    assert told.endswith("What may be published is what `corymb build` puts into clients/.\n")
+    assert "keep it, and a\nrepository of it, private" in told
+    assert "private" in (tmp_path / "garden" / ".gitignore").read_text()
+
+
 @pytest.mark.parametrize(
     "name", ["No", "Hazel: Row", 'The "Row"', "#1 Row", "Ros\u00e9 & Row", "12"]
 )

@@ -36,6 +36,11 @@ STUDIO_STAND_INS = {
 }
 
 
+PRIVATE = """
+The folder will hold orders, clients' names and photos as the camera took them: keep it, and a
+repository of it, private. What may be published is what `corymb build` puts into clients/."""
+
+
 @click.command()
 @click.argument("folder", metavar="DIR", type=click.Path(file_okay=False, path_type=Path))
 @ask("--name", "Your studio's name", TEXT, "Your studio")
@@ -65,6 +70,7 @@ def studio(folder: Path, **answers: str) -> None:
     here = path_from_here(folder)
     click.echo(f"Written: {here}\n\nNow see it, and change it while you see it:")
     click.echo(f"  cd {here}\n  corymb serve")
+    click.echo(PRIVATE)
 
 
 def _copy(source: Traversable, target: Path) -> None:
