@@ -11,7 +11,7 @@ import pytest
 
 from corymb.checks import read_and_check
 from corymb.studio.problems import Problem
-from tests.broken.bench import JAR, MADE, PHOTO, good, good_studio
+from tests.broken.bench import JAR, LINK, MADE, PHOTO, good, good_studio
 
 ROSE = "photos/rosé.jpg"
 NFC, NFD = normalize("NFC", ROSE), normalize("NFD", ROSE)
@@ -106,3 +106,11 @@ def test_two_recipes_that_would_be_one_file_elsewhere_are_both_told(
     messages = [problem.message for problem in told(studio) if not problem.advice]
     assert any(message.startswith(CANT) for message in messages)
     assert any("There is another recipe called ‘rose’" in message for message in messages)
+
+
+def test_two_links_whose_codes_differ_in_capitals_are_told(tmp_path: Path) -> None:
+    studio = good_studio(tmp_path)
+    (studio / "links" / "other.yml").write_text(good(LINK).replace("sr3nx", "SR3nX"), "utf-8")
+    (problem,) = told(studio)
+    assert problem.file == studio / "links" / "other.yml"
+    assert "This is the code of the style link ‘barn-supper’" in problem.message

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable
-from errno import ELOOP
+from errno import EACCES, ELOOP
 from pathlib import Path
 
 import pytest
@@ -155,3 +155,20 @@ def test_a_name_that_commands_a_terminal_is_told_without_its_commands(tmp_path: 
     assert len(lines) == 4
     assert not [line for line in lines if "\x1b" in line or "\n" in line or "\u202e" in line]
     "".join(lines).encode()  # and so it can be printed
+
+
+def test_a_file_that_nobody_may_read_is_told(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    studio = good_studio(tmp_path)
+    really = os.open
+
+    def refusing(path: object, *more: int, **named: int) -> int:
+        if str(path).endswith("2025.yml"):
+            raise PermissionError(EACCES, os.strerror(EACCES), str(path))
+        return really(path, *more, **named)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(os, "open", refusing)
+    (problem,) = told(studio)
+    says = f"This file can't be read ({os.strerror(EACCES)}): see who may open it."
+    assert (problem.file, problem.message) == (studio / "log" / "2025.yml", says)

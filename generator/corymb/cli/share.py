@@ -28,7 +28,7 @@ from corymb.studio.suggest import did_you_mean
 from corymb.studio.today import today_of
 from corymb.studio.values.dates import IsoWeek, parse_date
 from corymb.studio.values.order_lines import LinkItemText
-from corymb.studio.values.text import slug
+from corymb.studio.values.text import id_from
 from corymb.trade.looks import looks_of, name_of
 from corymb.trade.order_lines import variant_and_size
 from corymb.trade.season.best import best_of
@@ -90,7 +90,7 @@ def share(what: str, out: Path | None, day: str | None, config: Path | None) -> 
 
 def _file_name(link: StyleLink) -> str:
     """After what the client reads: its own file may be called after what is said of them."""
-    return slug(link.title) or "flowers"
+    return id_from(link.title, "flowers")
 
 
 def _told(studio: Studio, page: StyleLink) -> Iterator[str]:
