@@ -20,8 +20,11 @@ from pypdf import PdfReader
 from corymb.checks import read_and_check
 from corymb.cli import main
 from corymb.site.book import Asked, printed_book
+from corymb.site.build import build_sites
 from corymb.site.live import LiveSite
 from corymb.site.live_answers import answer
+from corymb.site.locked.keys import Passphrase
+from corymb.site.locked.places import SEALED
 from corymb.site.style_link_file import link_file
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
@@ -51,6 +54,19 @@ def test_no_secret_is_in_a_site_that_mkdocs_builds(
     assert found_in(site, planted.secrets) == set()
     names, by_corymb = ({file.name for file in each.rglob("*")} for each in (site, planted.clients))
     assert names == by_corymb
+
+
+def test_no_secret_is_in_the_staffs_site_where_it_is_locked(
+    planted: Planted, tmp_path: Path
+) -> None:
+    """Nor in what its files are called, and it has a file for each of those behind the lock."""
+    passphrase = Passphrase("bako-rimu-tesa", 10)
+    settings = replace(planted.settings, config_file=tmp_path / "mkdocs.yml", lock_staff=True)
+    report = build_sites(settings, ["staff"], LAST_DAY, passphrase=passphrase)
+    assert [str(problem) for problem in report.errors] == []
+    assert found_in(tmp_path / "staff", planted.secrets) == set()
+    pages = [file for file in planted.staff.rglob("*.html") if file.is_file()]
+    assert len(list((tmp_path / "staff" / SEALED).rglob("*"))) > len(pages)
 
 
 def test_no_secret_is_in_a_style_link_as_one_file(planted: Planted, studio: Studio) -> None:
