@@ -11,13 +11,23 @@ AFTER_FENCES = 22
 """After fenced code is set aside (25), whose comments are examples; before all other reading."""
 
 _CODE = r"(?<!`)(?P<ticks>`+)(?!`)(?:(?!\n[ \t]*\n).)+?(?<!`)(?P=ticks)(?!`)"
-_CODE_OR_COMMENT = re.compile(rf"(?P<code>{_CODE})|<!--.*?-->", re.DOTALL)
+_CODE_OR_COMMENT = re.compile(rf"(?P<code>{_CODE})|<!--", re.DOTALL)
 """Whichever begins first: code between backticks stays as it is, with what looks like a comment."""
 
 
 def without_comments(text: str) -> str:
     """A text in Markdown as its readers get it."""
-    return _CODE_OR_COMMENT.sub(lambda found: found["code"] or "", text)
+    kept, at, end = [], 0, 0
+    while (found := _CODE_OR_COMMENT.search(text, end)) is not None:
+        end = found.end()
+        if found["code"]:
+            continue
+        closed = text.find("-->", end)
+        if closed < 0:  # nor is any later one
+            break
+        kept.append(text[at : found.start()])
+        at = end = closed + len("-->")
+    return "".join([*kept, text[at:]])
 
 
 class LeaveOutComments(Preprocessor):

@@ -5,12 +5,15 @@ from __future__ import annotations
 import os
 import stat
 from dataclasses import dataclass, replace
+from itertools import islice
 from pathlib import Path
 
 from corymb.studio import front_matter
 from corymb.studio.folder import MARKDOWN_KINDS, Found
 from corymb.studio.problems import Problem
-from corymb.studio.reading.decode import LARGEST
+from corymb.studio.prose_limits import too_much, unseen
+from corymb.studio.reading.decode import LARGEST, one_line_end
+from corymb.studio.reading.fault import MOST_FAULTS, Fault
 from corymb.studio.studio import Source
 from corymb.studio.yaml_tree import decode, read_tree
 
@@ -42,9 +45,15 @@ def file_away(found: Found) -> Filed:
         raw = _read(found.file)
     except OSError as error:
         return Filed(found, problems=(_unreadable(found, error),))
+    return file_text(found, raw)
+
+
+def file_text(found: Found, raw: bytes) -> Filed:
+    """Read what stands in a file that was found."""
     text, problems = decode(raw, found.file)
     if text is None:
-        return Filed(found, raw.decode("latin-1").replace("\0", ""), problems=tuple(problems))
+        read_so_far = one_line_end(raw.decode("latin-1").replace("\0", ""))
+        return Filed(found, read_so_far, problems=tuple(problems))
     filed = Filed(found, text)
     return _with_heading(filed) if found.kind in MARKDOWN_KINDS else _with_tree(filed, text)
 
@@ -85,7 +94,18 @@ def _with_heading(filed: Filed) -> Filed:
     if isinstance(parts, Problem):
         return replace(filed, problems=(parts,))
     heading, markdown = parts
-    return replace(_with_tree(filed, heading), markdown=markdown)
+    below = filed.text.count("\n") - markdown.count("\n")
+    heap = too_much(markdown, below)
+    if heap:
+        return replace(filed, problems=(_told(filed, heap),))
+    read = _with_tree(filed, heading)
+    hidden = (_told(filed, fault) for fault in unseen(markdown.split("\n"), below))
+    return replace(read, markdown=markdown, problems=(*read.problems, *islice(hidden, MOST_FAULTS)))
+
+
+def _told(filed: Filed, fault: Fault) -> Problem:
+    line = filed.text.split("\n")[fault.line]
+    return Problem(filed.found.file, fault.line + 1, fault.column + 1, fault.message, line)
 
 
 def _with_tree(filed: Filed, yaml: str) -> Filed:

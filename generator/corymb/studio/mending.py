@@ -21,7 +21,7 @@ ALL: Doubts = frozenset({()})
 
 def in_doubt(doubts: Doubts, path: Steps) -> bool:
     """Whether `path` lies in a part of the file that isn't known for certain."""
-    return any(path[: len(doubt)] == doubt for doubt in doubts)
+    return bool(doubts) and any(path[:length] in doubts for length in range(len(path) + 1))
 
 
 def has_doubts(doubts: Doubts, path: Steps) -> bool:

@@ -30,6 +30,9 @@ from corymb.studio.suggest import nearest
 
 Model = TypeVar("Model", bound=FileModel)
 
+MOST_SLIPS = 100
+"""After so many of a file's slips the rest waits until they are mended."""
+
 MOST_ROUNDS = 8
 """How often a file is mended and read again; each round goes one level further in."""
 
@@ -88,9 +91,9 @@ class _Reading(Generic[Model]):
                 made = self.model.model_validate(self.data)
             except ValidationError as error:
                 details = error.errors(include_url=False)
-                slips = [Slip.of(detail, self.data) for detail in details]
+                slips = [Slip.of(detail, self.data) for detail in details[: MOST_SLIPS + 1]]
                 self._tell([slip for slip in slips if self._is_news(slip)])
-                if not self._mended(slips):
+                if len(slips) > MOST_SLIPS or not self._mended(slips):
                     break
             else:
                 return Outcome(made, self.doubts, tuple(self.problems))

@@ -13,6 +13,9 @@ from pydantic import BaseModel, ConfigDict, PrivateAttr
 
 from corymb.studio.keys import key_of
 
+LONGEST_SHORT_FORM = 2_000
+"""Letters of a thing written in one line: many times what any takes."""
+
 
 class FileModel(BaseModel):
     """A part of a studio's file."""
@@ -53,6 +56,8 @@ def short_form(read: Callable[[str], dict[str, Any]]) -> Callable[[Any], Any]:
     """A validator that lets a model be written as one line of text, read by `read`."""
 
     def widen(written: Any) -> Any:
+        if isinstance(written, str) and len(written) > LONGEST_SHORT_FORM:
+            raise ValueError("This is far too long for one line: is a comma or a dash missing?")
         return read(written) if isinstance(written, str) else written
 
     return widen

@@ -7,7 +7,8 @@ from typing import Any
 import yaml
 
 from corymb.studio.reading import traps
-from corymb.studio.reading.fault import DEEPEST, MOST_FAULTS, Fault
+from corymb.studio.reading.decode import HIDDEN
+from corymb.studio.reading.fault import DEEPEST, MOST_ENTRIES, MOST_FAULTS, MOST_VALUES, Fault
 from corymb.studio.reading.tree import Steps, Tree
 from corymb.studio.written import Written
 
@@ -49,10 +50,12 @@ class Builder:
     def read(self) -> None:
         """Reads all. Raises yaml.YAMLError where the text isn't YAML."""
         try:
-            for event in self._events():
+            for number, event in enumerate(self._events()):
                 self._take(event)
                 if len(self.faults) > MOST_FAULTS:
                     raise StoppedError(self._fault(event, traps.MANY))
+                if number > MOST_VALUES:
+                    raise StoppedError(self._fault(event, traps.TOO_MUCH))
         except StoppedError as stop:
             self.tree = None
             self.faults.append(stop.fault)
@@ -98,6 +101,8 @@ class Builder:
         plain = event.style is None or event.style == ""
         at = event.start_mark
         text = Written(event.value, not plain, at.line + 1, at.column + 1)
+        if not plain and (hidden := HIDDEN.search(event.value)):
+            self._refuse(event, traps.unseen(hidden[0]))
         top = self._open[-1] if self._open else None
         if top is not None and isinstance(top.data, dict) and top.key is None and not top.skipping:
             self._key(event, text)
@@ -176,6 +181,8 @@ class Builder:
         top = self._open[-1]
         if isinstance(top.data, dict) and top.key is None and not top.skipping:
             raise StoppedError(self._fault(event, traps.LIST_AS_KEY))
+        if len(top.data) >= MOST_ENTRIES:
+            raise StoppedError(self._fault(event, traps.TOO_LONG))
         path, skipping = self._next_path(top), top.skipping
         top.skipping = False
         if isinstance(top.data, dict):

@@ -9,6 +9,12 @@ KEY = r"[^\W\d_][\w ,.'’()/-]{0,80}?"
 MOST_FAULTS = 100
 """After so many a file is not read further: something is wrong with all of it."""
 
+MOST_VALUES = 100_000
+"""Keys, values, and lists' ends in one file: two thousand stems have as many."""
+
+MOST_ENTRIES = 5_000
+"""Entries of one list or table."""
+
 DEEPEST = 40
 """Levels of lists and keys in one another; a studio's file has six."""
 

@@ -3,12 +3,25 @@
 import re
 from dataclasses import dataclass
 
-from corymb.studio.reading.fault import DEEPEST, KEY_LINE, Fault, in_quotes, indent_of
+from corymb.studio.reading.fault import (
+    DEEPEST,
+    KEY_LINE,
+    MOST_FAULTS,
+    Fault,
+    in_quotes,
+    indent_of,
+)
 from corymb.studio.reading.traps import TOO_DEEP
 
 CLOSING = {"[": "]", "{": "}"}
 
 _SIGN = re.compile(r"[\[\]{}'\",:#]")
+
+_NO_LETTER = re.compile(
+    r"(?<!\\)(?:\\\\)*(?P<sign>\\u(?:[dD][89a-fA-F]|(?![0-9a-fA-F]{4}))|"
+    r"\\U(?:0000[dD][89a-fA-F]|(?!00(?:0[0-9a-fA-F]|10)[0-9a-fA-F]{4})))"
+)
+"""A letter by its number (YAML 1.2, 5.7) where Unicode has none."""
 
 NEAR = 400
 """How far back on a line is looked for where an entry starts; so long lines stay quick."""
@@ -67,7 +80,7 @@ class Flow:
         if is_value:
             self._value_column = column
         self._last = at
-        while column < len(line):
+        while column < len(line) and len(self._faults) <= MOST_FAULTS:
             if self._quote is not None:
                 column = self._to_quote_end(at, line, column)
             elif self._brackets:
@@ -104,6 +117,15 @@ class Flow:
 
     def _escapes(self, at: int, line: str, start: int, end: int) -> None:
         """A backslash in double quotes that isn't one of those that mean something."""
+        wrong = _NO_LETTER.search(line, start, end)
+        if wrong:
+            message = (
+                "A backslash with u or U stands for a letter by its number, and there is no letter "
+                "with this one. Write two backslashes, or use single quotes."
+            )
+            mended = line[: wrong.start("sign")] + "\\" + line[wrong.start("sign") :]
+            self._faults.append(Fault(at, wrong.start("sign"), message, mended))
+            return
         for slash in re.finditer(r"\\(.)", line[start:end]):
             if slash[1] not in '0abtnvfre "/\\N_LPxuU\t':
                 column = start + slash.start()

@@ -3,6 +3,7 @@
 import re
 from typing import Any
 
+from corymb.studio.reading.decode import named
 from corymb.studio.reading.fault import GLUED, Fault, in_quotes, indent_of
 from corymb.studio.suggest import quoted
 
@@ -12,6 +13,8 @@ TAG = "A word with ! before a value changes what it means: take it out, or put t
 NO_KEY = "There is no key before this colon: write ‘key: value’."
 MERGE = "‘<<’ copies keys from elsewhere: write them out here instead."
 MANY = "So much is wrong up to here that the rest of this file is not read."
+TOO_MUCH = "This file holds over 100,000 keys and values. Split it: the rest is not read."
+TOO_LONG = "This list goes on for over 5,000 entries. Split it: the rest is not read."
 TOO_DEEP = "Things are nested more than 40 deep here: some brackets or dashes are too many."
 LIST_ON_TOP = "This file should start with a key, like ‘name: …’, not with a list or a value."
 LIST_AS_KEY = "A list or a table can't be a key: a key is a word or two before a colon."
@@ -32,6 +35,11 @@ def anchor(name: str) -> str:
         f"‘&{name}’ names a value to be used elsewhere: take it out, and write the value out "
         "in each place. A text that starts with & goes in quotes."
     )
+
+
+def unseen(sign: str) -> str:
+    """For `"\\u202e"`: a backslash in double quotes that makes what can't be seen."""
+    return f"A backslash makes a character here that can't be seen ({named(sign)}): take it out."
 
 
 def twice(key: str, line: int) -> str:

@@ -8,9 +8,9 @@ from corymb.studio.suggest import quoted
 from corymb.studio.values.number import plain
 from corymb.studio.values.share import parse_share
 
-_SHARE = re.compile(r"\s*(?P<share>[0-9.,]+\s*(?:%|percent|per cent))$", re.IGNORECASE)
+_SHARE = re.compile(r"(?<![0-9.,])(?P<share>[0-9.,]+\s*(?:%|percent|per cent))$", re.IGNORECASE)
 _HEX = re.compile(r"#?[0-9a-fA-F]{6}")
-_NEARLY = re.compile(r"#[0-9a-zA-Z]+|[0-9a-zA-Z]*[0-9][0-9a-zA-Z]*|[0-9a-fA-F]{3}")
+_NEARLY = re.compile(r"#[0-9a-zA-Z]+|(?=[a-zA-Z]*[0-9])[0-9a-zA-Z]+|[0-9a-fA-F]{3}")
 _NAME = re.compile(r"[^\W\d_]+(?:[\s'’/&.-]+[^\W\d_]+)*\.?")
 
 
