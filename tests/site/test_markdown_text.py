@@ -82,7 +82,7 @@ def test_a_column_is_aligned_by_a_class_since_the_policy_forbids_styles() -> Non
     soup = BeautifulSoup(Writer().prose(table, "care.html").html, "html.parser")
     assert [cell.attrs for cell in soup.find_all("td")] == [
         {"class": ["to-right"]},
-        {"class": ["to-center"]},
+        {"class": ["to-middle"]},
     ]
 
 

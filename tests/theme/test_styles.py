@@ -70,8 +70,17 @@ def _choices(chosen: re.Match[str]) -> str:
     return " ".join(re.findall(r"'([^']*)'", chosen[0]))
 
 
-# Those of the strip's states are put together in the template; one is a macro's argument.
-HANDED_ON = {"is-pictured", "is-variant", "is-swaps", "is-none", "is-roomy"}
+# Those of the strip's states are put together in the template; one is a macro's argument; the last
+# two are given to the cells of a table in Markdown.
+HANDED_ON = {
+    "is-pictured",
+    "is-variant",
+    "is-swaps",
+    "is-none",
+    "is-roomy",
+    "to-middle",
+    "to-right",
+}
 
 
 def test_every_class_that_is_styled_is_given() -> None:

@@ -40,8 +40,8 @@ WORDS_NEED = (
 
 Not `data-`, which the pages' own scripts go by."""
 
-ALIGNED = re.compile(r"text-align: (left|center|right);?")
-"""How the library writes the alignment of a table's column."""
+ALIGNED = {"text-align: center;": "to-middle", "text-align: right;": "to-right"}
+"""The class for each way in which the library aligns a table's column; most are to the left."""
 
 LAST = -1
 """After everything that the library and its extensions still put into a finished text."""
@@ -112,8 +112,8 @@ class _Bare(Postprocessor):
 def _bare(tag: re.Match[str]) -> str:
     written = attributes_of(tag["rest"])
     kept = {name: value for name, value in written.items() if _is_kept(name.lower())}
-    if aligned := ALIGNED.fullmatch(written.get("style") or ""):
-        kept["class"] = f"{kept.get('class') or ''} to-{aligned[1]}".strip()
+    if aligned := ALIGNED.get(written.get("style") or ""):
+        kept["class"] = f"{kept.get('class') or ''} {aligned}".strip()
     return tag[0] if kept == written else tag_of(tag["name"], kept)
 
 
