@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 import shutil
 from datetime import date
 from pathlib import Path
@@ -17,6 +18,7 @@ from PIL import Image
 import corymb
 from corymb.photos import PhotoCache
 from corymb.site.build import build_sites
+from corymb.site.publishing.rooms import Room
 from corymb.site.settings import read_settings
 
 STARTER = Path(corymb.__file__).parent / "starter"
@@ -96,20 +98,44 @@ def test_a_mistake_leaves_the_last_good_site_of_mkdocs_standing(studio: Path) ->
     assert {file: file.read_bytes() for file in (studio / "clients").rglob("*.*")} == before
 
 
-def test_what_a_broken_build_of_mkdocs_left_is_built_over(
+def test_a_broken_build_of_mkdocs_leaves_the_old_site_whole(
     studio: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     assert by_corymb(studio) == []
+    before = {file: file.read_bytes() for file in (studio / "clients").rglob("*.*")}
+    config = load_config(str(studio / "mkdocs.yml"))
 
     def fails(self: Files, **options: object) -> None:
-        (studio / "clients" / "half.html").touch()
+        Path(config.site_dir).mkdir()
+        (Path(config.site_dir) / "half.html").touch()
         raise BuildError("the disk is full")
 
     with monkeypatch.context() as patched, pytest.raises(Abort):
         patched.setattr(Files, "copy_static_files", fails)
-        by_mkdocs(studio)
-    assert by_corymb(studio) == []
-    assert not (studio / "clients" / "half.html").exists()
+        build(config)
+    assert {file: file.read_bytes() for file in (studio / "clients").rglob("*.*")} == before
+    assert not Room.of(studio / "clients").new.exists()
+    assert Path(config.site_dir) == studio / "clients"
+
+
+def test_a_strict_build_of_mkdocs_with_warnings_leaves_the_old_site(studio: Path) -> None:
+    by_mkdocs(studio)
+    assert not Room.of(studio / "clients").new.exists()
+    before = (studio / "clients").stat().st_ino
+    config = load_config(str(studio / "mkdocs.yml"), strict=True)
+    config.plugins.events["post_page"].append(warned)
+    (studio / "docs").mkdir()
+    (studio / "docs" / "index.md").write_text("# A page of MkDocs")
+    config.docs_dir = str(studio / "docs")
+    with pytest.raises(Abort, match="strict"):
+        build(config)
+    assert (studio / "clients").stat().st_ino == before
+
+
+def warned(output: str, **_: object) -> str:
+    """Another plugin has something to say."""
+    logging.getLogger("mkdocs.plugins.other").warning("this could be better")
+    return output
 
 
 def test_mkdocs_serve_watches_the_whole_studio(

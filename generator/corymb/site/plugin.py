@@ -14,15 +14,17 @@ from typing import Any
 from mkdocs.config.defaults import MkDocsConfig
 from mkdocs.exceptions import PluginError
 from mkdocs.livereload import LiveReloadServer
-from mkdocs.plugins import BasePlugin
+from mkdocs.plugins import BasePlugin, event_priority
 from mkdocs.structure.files import File, Files
 from mkdocs.structure.pages import Page as MkDocsPage
-from mkdocs.utils import clean_directory
+from mkdocs.utils import CountHandler, clean_directory
 
 from corymb.photos import PhotoCache
 from corymb.site.build import BuildReport, make_images, read_checked, site_of
 from corymb.site.locked.lock import is_locked
-from corymb.site.publishing.keeping import forget, mark_all
+from corymb.site.publishing import PublishError
+from corymb.site.publishing.by_mkdocs import StagedByMkDocs
+from corymb.site.publishing.rooms import cannot_write
 from corymb.site.render import THEME, render
 from corymb.site.settings import CorymbSettings, SettingsError, settings_of
 from corymb.site.site import AddressTakenError, Site
@@ -49,12 +51,13 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         self.site = Site()
         self.frame: SiteFrame | None = None
         self.private: tuple[Path, ...] = ()
-        self.dirty = False
+        self.serves = False
+        self.staged: StagedByMkDocs | None = None
         self.cache: PhotoCache | None = None
 
     def on_startup(self, *, command: str, dirty: bool) -> None:
-        """Once, when MkDocs begins: whether it is to leave the old site's files where they are."""
-        self.dirty = dirty
+        """Once, when MkDocs begins: to serve, it has a folder of its own that nobody else sees."""
+        self.serves = command == "serve"
 
     def on_config(self, config: MkDocsConfig) -> MkDocsConfig:
         """First of all, before MkDocs looks for files: addresses are flat (`x.html`) here."""
@@ -62,21 +65,25 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         return config
 
     def on_pre_build(self, *, config: MkDocsConfig) -> None:
-        """Before MkDocs empties the site's folder: make all, so that a mistake leaves it alone.
+        """Before MkDocs empties the site's folder: make all, and let it have another folder.
 
-        With `--dirty` MkDocs doesn't empty it; but a style link that is over, or a photo that may
-        no longer be shown, has to go.
+        So a mistake, or a kill at any moment, leaves the old site alone. With `--dirty` MkDocs
+        doesn't empty the folder; but a style link that is over, or a photo that may no longer be
+        shown, has to go: even then it begins with an empty one.
         """
-        self._make(config)
-        if self.dirty:
+        if self.serves:
+            self._make(config)
             clean_directory(config.site_dir)
+            return
+        try:
+            self.staged = StagedByMkDocs(config, log.info)
+        except PublishError as error:
+            raise PluginError(str(error)) from error
+        self._make(config)
+        self.staged.begin()
 
     def on_files(self, files: Files, *, config: MkDocsConfig) -> Files:
-        """When MkDocs has found its own files, and before it reads any: add the studio's.
-
-        The old site is gone by now, and `on_post_build` may never come.
-        """
-        forget(Path(config.site_dir))
+        """When MkDocs has found its own files, and before it reads any: add the studio's."""
         # MkDocs' own, which knows none of the studio's pages, would be written over ours.
         config.theme.static_templates.discard("sitemap.xml")
         for file in list(files):
@@ -110,10 +117,19 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         view = ProseView(title, "", str(page.content or ""), ())
         return render(self.frame, frame, view).decode()
 
+    @event_priority(-100)
     def on_post_build(self, *, config: MkDocsConfig) -> None:
-        """When all files are written: `corymb build` may put its site into the same folder."""
+        """When all files are written, by other plugins too: the new site takes its place.
+
+        Unless MkDocs, which has yet to count its warnings, will take them for errors.
+        """
         self._close_cache()
-        mark_all(Path(config.site_dir))
+        if self.staged is not None and not (config.strict and _warned()):
+            try:
+                self.staged.take_place()
+            except OSError as error:
+                raise PluginError(cannot_write(error)) from error
+        self._leave()
 
     def on_serve(
         self, server: LiveReloadServer, *, config: MkDocsConfig, builder: Callable[..., None]
@@ -123,8 +139,14 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         return server
 
     def on_build_error(self, *, error: Exception) -> None:
-        """Whenever MkDocs gives up: others may tidy the photos again."""
+        """Whenever MkDocs gives up: others may tidy the photos again, and build."""
         self._close_cache()
+        self._leave()
+
+    def _leave(self) -> None:
+        if self.staged is not None:
+            self.staged.end()
+            self.staged = None
 
     def _close_cache(self) -> None:
         if self.cache is not None:
@@ -178,6 +200,12 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
         if (standing := files.get_file_from_path(file.src_uri)) is not None:
             files.remove(standing)
         files.append(file)
+
+
+def _warned() -> bool:
+    """Whether MkDocs counted a warning so far, as it does where it is strict."""
+    handlers = logging.getLogger("mkdocs").handlers
+    return any(isinstance(each, CountHandler) and each.get_counts() for each in handlers)
 
 
 def _refusal(report: BuildReport) -> PluginError:

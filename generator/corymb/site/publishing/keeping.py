@@ -41,12 +41,6 @@ def mark_all(folder: Path) -> None:
     mark(folder, (path for path in _inside(folder) if not _hidden(path)))
 
 
-def forget(folder: Path) -> None:
-    """Before a build fills a folder that it has emptied: all that comes will be Corymb's."""
-    if is_marked(folder):
-        (folder / MARK).write_text("", encoding="utf-8")
-
-
 def is_marked(folder: Path) -> bool:
     """Whether a site of Corymb's stands here."""
     return (folder / MARK).is_file()
@@ -97,7 +91,7 @@ def _ours(folder: Path) -> Callable[[str], bool]:
         text = (folder / MARK).read_text(encoding="utf-8", errors="replace")
     except OSError:
         return lambda path: False
-    if not text:  # of an earlier Corymb, or of a build by MkDocs that was cut short
+    if not text:  # of an earlier Corymb
         return lambda path: not _hidden(path)
     known = frozenset(text.split("\n"))
     return lambda path: _digest(path) in known
