@@ -14,7 +14,7 @@ import pytest
 
 from corymb.checks import read_and_check
 from corymb.studio.problems import Problem
-from tests.broken.bench import JAR, PHOTO, good, good_studio
+from tests.broken.bench import MADE, PHOTO, good, good_studio
 
 SECRET = "zq-outside-hush"
 OUT = "This is a link that leads out of the studio's folder: put the file itself here."
@@ -131,18 +131,29 @@ NAMED_PHOTOS = {
 }
 
 
-@posix
-@pytest.mark.parametrize(("written", "says"), NAMED_PHOTOS.values(), ids=NAMED_PHOTOS)
-def test_a_photo_lies_in_the_studio_or_is_told(tmp_path: Path, written: str, says: str) -> None:
-    studio = good_studio(tmp_path)
-    (tmp_path / "secret.jpg").write_bytes((studio / PHOTO).read_bytes())
-    (studio / "photos" / "linked.jpg").symlink_to(tmp_path / "secret.jpg")
+@pytest.fixture(scope="module")
+def photos_told(tmp_path_factory: pytest.TempPathFactory) -> dict[int, str]:
+    """What is told of each of these photos, by the line of a piece of made work that names it."""
+    folder = tmp_path_factory.mktemp("photos")
+    studio = good_studio(folder)
+    (folder / "secret.jpg").write_bytes((studio / PHOTO).read_bytes())
+    (studio / "photos" / "linked.jpg").symlink_to(folder / "secret.jpg")
     (studio / "photos" / "round.jpg").symlink_to("round.jpg")
     os.mkfifo(studio / "photos" / "pipe.jpg")
-    (studio / JAR).write_text(good(JAR).replace(f"file: {PHOTO}", f"file: '{written}'"))
-    (problem,) = [problem for problem in told(studio) if not problem.advice]
-    assert (problem.file, problem.line) == (studio / JAR, 36)
-    assert says in problem.message
+    shown = "alt: A jar, credit: Us, may be shown to: clients"
+    lines = [f"  - {{file: '{written}', {shown}}}\n" for written, _ in NAMED_PHOTOS.values()]
+    head = good(MADE).partition("  - ")[0]
+    (studio / MADE).write_text(head + "".join(lines), "utf-8")
+    errors = [problem for problem in told(studio) if not problem.advice]
+    assert {problem.file for problem in errors} == {studio / MADE}
+    return {problem.line - head.count("\n"): problem.message for problem in errors}
+
+
+@posix
+@pytest.mark.parametrize("what", NAMED_PHOTOS)
+def test_a_photo_lies_in_the_studio_or_is_told(photos_told: dict[int, str], what: str) -> None:
+    line = 1 + list(NAMED_PHOTOS).index(what)
+    assert NAMED_PHOTOS[what][1] in photos_told[line]
 
 
 @posix
