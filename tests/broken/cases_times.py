@@ -1,8 +1,22 @@
 """Days, seasons, hours and working days, written wrong."""
 
-from tests.broken.bench import DAHLIAS, HOUSE, JAR, LOG, MADE, ORDER, at, case
+from tests.broken.bench import DAHLIAS, HOUSE, JAR, LOG, MADE, ORDER, STANDING, at, case
 
 CASES = [
+    case(
+        "an order that comes round without end on one day",
+        STANDING,
+        "repeats: weekly on Tuesday",
+        "repeats: FREQ=DAILY;INTERVAL=0",
+        at(3, 10, "`repeats`: ‘FREQ=DAILY;INTERVAL=0’: INTERVAL lies between 1 and 366."),
+    ),
+    case(
+        "an order on a day that no year has",
+        STANDING,
+        "repeats: weekly on Tuesday",
+        "repeats: FREQ=DAILY;BYMONTH=2;BYMONTHDAY=30",
+        at(3, 10, "never comes round: no year has such a day."),
+    ),
     case(
         "a day that the month hasn't got",
         MADE,

@@ -2,7 +2,7 @@
 
 import re
 from dataclasses import dataclass, field
-from datetime import date, datetime
+from datetime import MAXYEAR, date, datetime
 
 from dateutil.rrule import rrule, rrulestr
 
@@ -12,6 +12,10 @@ from corymb.studio.words import WEEKDAYS
 
 CODES = dict(zip(WEEKDAYS, ("MO", "TU", "WE", "TH", "FR", "SA", "SU"), strict=True))
 PLACES = {"first": 1, "second": 2, "third": 3, "fourth": 4, "last": -1}
+WIDEST_GAP = 366
+"""More days, weeks, months or years between two visits are no repeat. House value, no source."""
+
+_THE_END = "UNTIL=21991231"
 EXAMPLE = "‘weekly on Tuesday’, ‘every 2 weeks on Friday’ or ‘monthly on the first Monday’"
 
 _DAYS = r"(?P<days>[a-z]+(?:(?:,| and|, and) [a-z]+)*)"
@@ -36,8 +40,9 @@ class Recurrence:
         return self.written or self.rule
 
     def starting(self, first: date) -> rrule:
-        """Its days from a first one on, as a dateutil rule; endless unless the rule ends."""
-        rule = rrulestr(self.rule, dtstart=datetime(first.year, first.month, first.day))
+        """Its days from a first one on, as a dateutil rule, to the last year of our dates."""
+        ended = self.rule if re.search("UNTIL|COUNT", self.rule) else f"{self.rule};{_THE_END}"
+        rule = rrulestr(ended, dtstart=datetime(first.year, first.month, first.day))
         assert isinstance(rule, rrule)
         return rule
 
@@ -108,10 +113,28 @@ def _rule(rule: str, flat: str) -> Recurrence:
         raise ValueError(f"{quoted(flat)} holds a start: the start goes in `from`.")
     if not re.search(r"FREQ=(?:DAILY|WEEKLY|MONTHLY|YEARLY)(?:;|$)", rule):
         raise ValueError(f"{quoted(flat)}: FREQ is DAILY, WEEKLY, MONTHLY or YEARLY.")
+    if re.search("BYMINUTE|BYSECOND", rule):
+        raise ValueError(f"{quoted(flat)} names minutes: when it is wanted goes in `hours`.")
+    gap = re.search("INTERVAL=([0-9]+)", rule)
+    if gap and not (len(gap[1]) < 4 and 1 <= int(gap[1]) <= WIDEST_GAP):
+        raise ValueError(f"{quoted(flat)}: INTERVAL lies between 1 and {WIDEST_GAP}.")
     try:
-        rrulestr(rule, dtstart=datetime(2026, 1, 1))
+        comes = _comes_round(rule)
     except (ValueError, KeyError, TypeError, AttributeError, IndexError, OverflowError):
         raise ValueError(
             f"{quoted(flat)} is not a rule a calendar can read: write {EXAMPLE}."
         ) from None
+    if not comes:
+        raise ValueError(f"{quoted(flat)} never comes round: no year has such a day.")
     return Recurrence(rule)
+
+
+def _comes_round(rule: str) -> bool:
+    """Whether it does within 40 years, as the 29th of February on each day of the week does.
+
+    They are the last that there are, for dateutil goes on looking until then. Raises what it
+    raises where it can't read the rule.
+    """
+    rrulestr(rule, dtstart=datetime(2026, 1, 1))
+    endless = re.sub("(^|;)(UNTIL|COUNT)=[^;]*", "", rule).removeprefix(";")
+    return next(iter(rrulestr(endless, dtstart=datetime(MAXYEAR - 40, 1, 1))), None) is not None
