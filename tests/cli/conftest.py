@@ -39,11 +39,19 @@ def run() -> Run:
     return invoke
 
 
+@pytest.fixture(scope="session")
+def drawn_before(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """Pictures that a studio's builds keep: what every new studio shows is drawn once."""
+    return tmp_path_factory.mktemp("pictures")
+
+
 @pytest.fixture
-def studio(tmp_path: Path, monkeypatch: pytest.MonkeyPatch, run: Run) -> Path:
+def studio(tmp_path: Path, drawn_before: Path, monkeypatch: pytest.MonkeyPatch, run: Run) -> Path:
     """A new studio, with its folder as the current one."""
     folder = tmp_path / "studio"
     assert run("new", "studio", str(folder), *words(ANSWERS)).exit_code == 0
+    (folder / ".cache" / "corymb").mkdir(parents=True)
+    (folder / ".cache" / "corymb" / "pictures").symlink_to(drawn_before)
     monkeypatch.chdir(folder)
     return folder
 
