@@ -6,6 +6,7 @@ import sys
 from collections.abc import Callable
 from functools import cache
 from pathlib import Path
+from time import process_time
 from typing import Any
 
 import pytest
@@ -136,3 +137,17 @@ def test_nothing_that_is_written_makes_a_reader_fail(name: str) -> None:
 def test_a_value_prints_as_it_is_read(parse: Callable[[str], Any]) -> None:
     read = [read_value(READERS.index(parse), text) for text in friendly_examples()]
     assert any(value is not None for value in read), "no example is one"
+
+
+REPEATED = ("a", "1", "-", " ", "1 ", "1,", "1.", "0", "a-", "a, ", "% ", "@", "a.", "a@b.", "to ",
+            "and ", "monday, ", "->", "x ", "FREQ=DAILY;", "é")  # fmt: skip
+LONGEST_VALUE = 2_000
+"""Letters that a value can have at most before it is refused for its length alone."""
+
+
+@pytest.mark.parametrize("parse", READERS, ids=lambda parse: parse.__name__)
+def test_a_value_that_goes_on_and_on_is_answered_at_once(parse: Callable[[str], Any]) -> None:
+    for piece in REPEATED:
+        began = process_time()
+        read_value(READERS.index(parse), piece * (LONGEST_VALUE // len(piece)) + "!")
+        assert process_time() - began < 0.2, piece

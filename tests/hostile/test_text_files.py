@@ -9,7 +9,7 @@ from time import process_time
 import pytest
 
 from corymb.checks import read_and_check
-from tests.broken.bench import JAR, ORDER, PAGE, good, good_studio
+from tests.broken.bench import DAHLIAS, JAR, ORDER, PAGE, good, good_studio
 
 SLOWEST = 2.0
 """Seconds of work that one file may take."""
@@ -149,3 +149,10 @@ def test_a_hostile_file_is_told_in_its_place_at_once(hostile: Hostile, tmp_path:
     first = next((f"{p.line}:{p.column}: {p.message}" for p in problems), "")
     assert first.startswith(hostile.told) if hostile.told else not problems, first
     assert took < SLOWEST
+
+
+def test_what_stands_in_a_file_of_another_encoding_is_not_missed_elsewhere(tmp_path: Path) -> None:
+    studio = good_studio(tmp_path)
+    text = good(DAHLIAS).replace("name: Dahlia, shell", "name: Dahlia, rosé").replace("\n", "\r")
+    (studio / DAHLIAS).write_bytes(text.encode("latin-1"))
+    assert [p.file.name for p in read_and_check(studio)[1]] == [Path(DAHLIAS).name]

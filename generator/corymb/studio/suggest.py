@@ -53,5 +53,8 @@ def _bare(word: str) -> str:
 
 
 def _likeness(one: str, other: str) -> float:
+    shorter, longer = sorted((len(one), len(other)))
+    if 2 * shorter < CLOSE * (shorter + longer):  # too few letters to have in common
+        return 0.0
     matcher = SequenceMatcher(None, one, other, autojunk=False)
     return matcher.ratio() if matcher.quick_ratio() >= CLOSE else 0.0

@@ -13,10 +13,11 @@ def split_range(text: str) -> tuple[str, str] | None:
 
     A dash at the very start is a minus sign. Raises ValueError: more than two ends, or one missing.
     """
-    head, body = (text[:1], text[1:]) if re.match(f"[{_DASHES}]", text) else ("", text)
+    flat = " ".join(text.split())
+    head, body = (flat[:1], flat[1:]) if re.match(f"[{_DASHES}]", flat) else ("", flat)
     ends = [end.strip() for end in _BETWEEN.split(body)]
     if len(ends) == 1:
         return None
     if len(ends) > 2 or not all(ends):
-        raise ValueError(f"‘{' '.join(text.split())}’ should have two ends, one dash between them.")
+        raise ValueError(f"‘{flat}’ should have two ends, one dash between them.")
     return head + ends[0], ends[1]
