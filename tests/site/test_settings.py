@@ -54,6 +54,7 @@ WRONG = {
     "an audience there isn't": ("cache: kept", "audience: guests", "audience"),
     "a folder there isn't": ("docs_dir: pages", "docs_dir: paegs", "docs_dir"),
     "an address that isn't whole": ("cache: kept", "staff_url: bench", "‘bench’ is no whole addr"),
+    "a day there isn't": ("site_name: Any", "site_name: 2026-02-30", "can't be read: day is out"),
     "not YAML": ("site_name: Any", "site_name: [", "mkdocs.yml"),
 }
 
