@@ -5,7 +5,9 @@ that is needed, resize, and encode every file the pipeline makes with the same s
 cores, nothing written. A photo with a colour profile has to be brought to sRGB as well, so
 for the phone's photos the floor holds that conversion, at the largest published size. The
 pipeline does all it does for a studio: digest, notes, checks, placeholder, palettes, the share
-card, every file written to disk. Floor and pipeline take turns; medians are compared.
+card, every file written to disk. Floor and pipeline take turns; medians are compared. On a
+machine that is busy with other things, the processor's seconds are the truer measure: both are
+told. `python -m tests.bench.photos 4 3` takes four photos of each kind, three times.
 """
 
 from __future__ import annotations
@@ -30,6 +32,7 @@ from tests.bench.camera_photos import DISPLAY_P3, SIZE, jpeg, picture
 
 PHOTOS, ROUNDS = 8, 5
 ALLOWED = 1.25
+Times = tuple[float, float]
 SRGB = ImageCms.createProfile("sRGB")
 
 
@@ -74,24 +77,33 @@ def pipeline(sources: list[Path], empty: Path) -> None:
     assert all(hasattr(photo, "files") for photo in made.values())
 
 
-def seconds(work: Callable[[], None]) -> float:
-    start = time.perf_counter()
+def seconds(work: Callable[[], None]) -> tuple[float, float]:
+    """By the clock, and of all processors together."""
+    start, worked = time.perf_counter(), time.process_time()
     work()
-    return time.perf_counter() - start
+    return time.perf_counter() - start, time.process_time() - worked
 
 
-def compare(what: str, sources: list[Path]) -> float:
+def compare(what: str, sources: list[Path], rounds: int) -> float:
     """The pipeline's time over the floor's."""
     floors, pipelines = [], []
-    for _ in range(ROUNDS):
+    for _ in range(rounds):
         floors.append(seconds(partial(floor, sources)))
         with tempfile.TemporaryDirectory() as empty:
             pipelines.append(seconds(partial(pipeline, sources, Path(empty))))
-    least, whole = statistics.median(floors), statistics.median(pipelines)
-    each = 1000 / len(sources)
+    print(f"{what}: {len(sources)} photos, {rounds} rounds")
+    by_clock = _told("by the clock", floors, pipelines, 0, len(sources))
+    _told("of the processors", floors, pipelines, 1, len(sources))
+    return by_clock
+
+
+def _told(what: str, floors: list[Times], pipelines: list[Times], which: int, count: int) -> float:
+    least = statistics.median(each[which] for each in floors)
+    whole = statistics.median(each[which] for each in pipelines)
     print(
-        f"{what}: {len(sources)} photos, floor {least * each:.0f} ms a photo, pipeline "
-        f"{whole * each:.0f} ms, ratio {whole / least:.3f} (allowed {ALLOWED})"
+        f"  {what}: floor {least * 1000 / count:.0f} ms a photo, pipeline "
+        f"{whole * 1000 / count:.0f} ms, ratio {whole / least:.3f} (allowed {ALLOWED})",
+        flush=True,
     )
     return whole / least
 
@@ -106,10 +118,11 @@ def write(folder: Path, count: int, icc: bytes) -> list[Path]:
 
 def main() -> int:
     """Print both ratios; fail when one is over what is allowed."""
+    count, rounds = [int(each) for each in sys.argv[1:]] or (PHOTOS, ROUNDS)
     kinds = {"camera, sRGB": b"", "phone, Display P3": DISPLAY_P3}
     with tempfile.TemporaryDirectory() as folder:
         ratios = [
-            compare(what, write(Path(folder) / str(number), PHOTOS, icc))
+            compare(what, write(Path(folder) / str(number), count, icc), rounds)
             for number, (what, icc) in enumerate(kinds.items())
         ]
     return int(max(ratios) > ALLOWED)
