@@ -12,13 +12,14 @@ from corymb.checks import read_and_check
 from corymb.checks.photo_colours import unlike_their_looks
 from corymb.language import in_language
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
+from corymb.site.link_check import Known
 from corymb.site.locked.keys import Passphrase
 from corymb.site.locked.publishing import as_published, refusal
 from corymb.site.pictures import Pictures, draw_all
 from corymb.site.publishing import PublishError, Waiting, Wanted, at_work, publish_together
 from corymb.site.render import TEMPLATES
 from corymb.site.settings import SiteSettings
-from corymb.site.site import AddressTakenError, Site, make_site
+from corymb.site.site import AddressTakenError, Site, SiteMaker
 from corymb.studio.photographs import photo_path, photos_of
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
@@ -142,7 +143,7 @@ def _make_sites(
         except AddressTakenError as error:
             report.problems.append(Problem(settings.studio_folder, 1, 1, str(error)))
             return sites
-        found = _dead_links(sites[audience], settings.base_path(audience))
+        found = dead_links_of(sites[audience], settings, audience)
         report.problems += [problem for problem in found if problem not in report.problems]
         progress("sites", done, len(audiences))
     return sites
@@ -163,6 +164,20 @@ def make_images(
     progress: Progress = no_progress,
 ) -> Images:
     """Every photo and picture of the studio, made or found in the cache."""
+    photos = photos_made(studio, cache, report, progress)
+    report.of_photos = unlike_their_looks(studio, photos)
+    report.problems += report.of_photos
+    cache.evict()
+    with in_language(studio.house.language):  # a picture says what it shows
+        pictures = draw_all(studio, settings.cache_folder / "pictures", progress)
+    report.photos, report.pictures = len(photos), len(pictures.drawn)
+    return Images(photos, pictures)
+
+
+def photos_made(
+    studio: Studio, cache: PhotoCache, report: BuildReport, progress: Progress
+) -> dict[str, PreparedPhoto]:
+    """Every photo that anyone may see, by what is written in the studio's files."""
     named = list(photos_of(studio))
     sources = [photo_path(studio.folder, photo.file) for photo, _, _ in named if _published(photo)]
     made = prepare_many(sources, cache, lambda done, total: progress("photos", done, total))
@@ -173,13 +188,7 @@ def make_images(
             report.problems.append(source.problem(str(result), *path, "file"))
         elif result is not None:
             photos[photo.file] = result
-    report.of_photos = unlike_their_looks(studio, photos)
-    report.problems += report.of_photos
-    cache.evict()
-    with in_language(studio.house.language):  # a picture says what it shows
-        pictures = draw_all(studio, settings.cache_folder / "pictures", progress)
-    report.photos, report.pictures = len(photos), len(pictures.drawn)
-    return Images(photos, pictures)
+    return photos
 
 
 def _published(photo: object) -> bool:
@@ -201,11 +210,15 @@ def site_of(
         sizes=images.pictures.sizes,
     )
     with in_language(studio.house.language):
-        return make_site(catalogue, settings, images.pictures, images.photos)
+        return SiteMaker(catalogue, settings).whole(images.pictures)
 
 
-def _dead_links(site: Site, base_path: str) -> list[Problem]:
-    return [Problem(TEMPLATES, 1, 1, str(link)) for link in site.dead_links(base_path)]
+def dead_links_of(
+    site: Site, settings: SiteSettings, audience: Audience, known: Known | None = None
+) -> list[Problem]:
+    """Every address on a site's pages that leads nowhere: a fault of the templates."""
+    dead = site.dead_links(settings.base_path(audience), known)
+    return [Problem(TEMPLATES, 1, 1, str(link)) for link in dead]
 
 
 def _publish(sites: Mapping[Audience, Site], settings: SiteSettings, report: BuildReport) -> None:

@@ -35,32 +35,50 @@ class DeadLink:
 
 
 @dataclass(frozen=True)
-class Addresses:
-    """The addresses that a page names, and the anchors on it that can be led to."""
+class Leads:
+    """What a page leads to, and the anchors on it that can be led to.
 
-    named: tuple[str, ...]
+    Each address as it is written, with the path that it leads to and the anchor there.
+    """
+
+    named: tuple[tuple[str, str, str], ...]
     anchors: frozenset[str]
 
 
-def dead_links(pages: Mapping[str, bytes], files: set[str], base_path: str) -> list[DeadLink]:
+Known = dict[str, tuple[bytes, Leads]]
+"""What was read on each page before, and the page it was read on."""
+
+
+def dead_links(
+    pages: Mapping[str, bytes], files: set[str], base_path: str, known: Known | None = None
+) -> list[DeadLink]:
     """Every address on `pages` (path to HTML) that is neither a page nor one of `files`.
 
-    `base_path` is where the site begins on its host, for addresses that start with `/`.
+    `base_path` is where the site begins on its host, for addresses that start with `/`. A page that
+    is `known` already isn't read again.
     """
-    read = {path: addresses_in(html) for path, html in pages.items()}
+    known = {} if known is None else known
+    read = {path: _read(path, html, base_path, known) for path, html in pages.items()}
     there = files | set(pages)
     found = {
         DeadLink(path, address)
-        for path, addresses in read.items()
-        for address in addresses.named
-        if not _leads_on(path, address, read, there, base_path)
+        for path, leads in read.items()
+        for address, target, anchor in leads.named
+        if target not in there or (anchor and target in read and anchor not in read[target].anchors)
     }
     return sorted(found)
 
 
-def addresses_in(html: bytes) -> Addresses:
-    """What a page leads to, and where on it one can be led."""
-    named: list[str] = []
+def _read(path: str, html: bytes, base_path: str, known: Known) -> Leads:
+    before = known.get(path)
+    if before is None or before[0] is not html:
+        before = known[path] = html, leads_in(html, path, base_path)
+    return before[1]
+
+
+def leads_in(html: bytes, page: str, base_path: str) -> Leads:
+    """Where a page leads within the site, and where on it one can be led."""
+    named: dict[str, None] = {}
     anchors: set[str] = set()
     for tag in TAG.findall(html.decode()):
         for name, value in ATTRIBUTE.findall(tag):
@@ -68,22 +86,19 @@ def addresses_in(html: bytes) -> Addresses:
             if name == "id":
                 anchors.add(value)
             elif name in SEVERAL:
-                named += [each.split()[0] for each in value.split(",") if each.strip()]
+                named |= dict.fromkeys(each.split()[0] for each in value.split(",") if each.strip())
             else:
-                named.append(value)
-    return Addresses(tuple(named), frozenset(anchors))
+                named[value] = None
+    within = ((address, _within(page, address, base_path)) for address in named)
+    return Leads(tuple((address, *place) for address, place in within if place), frozenset(anchors))
 
 
-def _leads_on(
-    page: str, address: str, read: Mapping[str, Addresses], there: set[str], base_path: str
-) -> bool:
+def _within(page: str, address: str, base_path: str) -> tuple[str, str] | None:
+    """The path and the anchor that an address leads to; none where it leads elsewhere."""
     parts = urlsplit(address)
     if parts.scheme or parts.netloc:
-        return True
+        return None
     if address.startswith(base_path):
         parts, page = urlsplit(address.removeprefix(base_path) or "index.html"), "index.html"
     target = normpath(join(dirname(page), unquote(parts.path))) if parts.path else page
-    if target not in there:
-        return False
-    anchor = unquote(parts.fragment)
-    return not anchor or target not in read or anchor in read[target].anchors
+    return target, unquote(parts.fragment)

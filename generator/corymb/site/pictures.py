@@ -14,7 +14,6 @@ from pathlib import Path
 
 import corymb.picture
 from corymb.code_digest import code_digest
-from corymb.picture import Arrangement
 from corymb.site.hands import all_drawn
 from corymb.site.kept_pictures import Kept
 from corymb.site.pictured import arrangement_of, picture_stem
@@ -74,6 +73,11 @@ class Pictures:
         for href in (*self.heads.values(), *plans_shown(catalogue)):
             yield href, self.drawn[href].encode()
 
+    def add(self, others: Pictures) -> None:
+        """Take in what was drawn by itself."""
+        for shelf, more in vars(others).items():
+            getattr(self, shelf).update(more)
+
     def _small(self, drawing: Drawing) -> Iterator[tuple[str, bytes]]:
         for href in filter(None, (drawing.small, drawing.small_wide)):
             yield href, self.small[href]
@@ -81,7 +85,7 @@ class Pictures:
 
 def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
     """Every look's and every stem's picture, drawn or found in `folder`."""
-    kept = Kept(folder, code_digest(DRAWS))
+    kept = kept_pictures(folder)
     pictures = Pictures()
     asked = [*_arrangements(studio, pictures), *_alone(studio, pictures)]
     drawn = all_drawn(kept, [one for one, _ in asked], partial(progress, "pictures"))
@@ -91,55 +95,83 @@ def draw_all(studio: Studio, folder: Path, progress: Progress) -> Pictures:
     return pictures
 
 
+def kept_pictures(folder: Path) -> Kept:
+    """Where they are kept between builds."""
+    return Kept(folder, code_digest(DRAWS))
+
+
 def _arrangements(studio: Studio, pictures: Pictures) -> Iterator[Asked]:
-    """What is to be drawn of each recipe, and where each drawing goes when it is there."""
-    for recipe in studio.recipes.values():
-        for look in looks_of(recipe, studio.recipes).values():
-            yield from _of_look(studio, recipe, look, pictures)
+    for recipe_id in studio.recipes:
+        yield from asked_of(studio, recipe_id, pictures)
+
+
+def asked_of(studio: Studio, recipe_id: str, pictures: Pictures) -> Iterator[Asked]:
+    """What is to be drawn of a recipe, and where each drawing goes when it is there."""
+    recipe = studio.recipes[recipe_id]
+    for look in looks_of(recipe, studio.recipes).values():
+        yield from _of_look(studio, recipe, look, pictures)
 
 
 def _of_look(studio: Studio, recipe: Recipe, look: Look, pictures: Pictures) -> Iterator[Asked]:
+    asked = look_to_draw(studio, recipe, look)
+    yield asked, partial(_look_drawn, pictures, look, asked)
+    if recipe.sizes and not look.variant:
+        yield sizes_to_draw(studio, recipe, look), partial(_sizes_drawn, pictures, recipe.id)
+
+
+def look_to_draw(studio: Studio, recipe: Recipe, look: Look) -> LookToDraw:
+    """A look, with all that its pages show of it."""
     arrangement = arrangement_of(recipe, look, studio.stems, studio.house.lengths_in)
     small = needs_card(studio, look)
-    yield (
-        LookToDraw(arrangement, OTHERS, small, listed_wide=not look.variant),
-        partial(_look_drawn, pictures, look, arrangement),
+    return LookToDraw(arrangement, OTHERS, small, listed_wide=not look.variant)
+
+
+def sizes_to_draw(studio: Studio, recipe: Recipe, look: Look) -> SizesToDraw:
+    """A recipe's own look in all its sizes."""
+    line_cm = known_line_cm(studio.house.styles[recipe.style].known_object, recipe)
+    each = arrangements_by_size(recipe, look, studio.stems)
+    return SizesToDraw(each, side_by_side_words(recipe), line_cm)
+
+
+def drawing_of(look: Look, asked: LookToDraw, svg: str) -> Drawing:
+    """Where a look's drawing is published, and what is made of it for those who see no photo."""
+    drawing = Drawing(addresses.of_drawing(look), *sheet_size(svg))
+    if not asked.small:
+        return drawing
+    wide = asked.listed_wide and drawing.width > drawing.height
+    return replace(
+        drawing,
+        card=card_address(look, svg),
+        small=addresses.of_small(look),
+        small_wide=addresses.of_small(look, wide=True) if wide else "",
     )
-    if recipe.sizes and not look.variant:
-        line_cm = known_line_cm(studio.house.styles[recipe.style].known_object, recipe)
-        each = arrangements_by_size(recipe, look, studio.stems)
-        words = side_by_side_words(recipe)
-        yield SizesToDraw(each, words, line_cm), partial(_sizes_drawn, pictures, recipe.id)
 
 
-def _look_drawn(pictures: Pictures, look: Look, arrangement: Arrangement, drawn: Drawn) -> None:
-    href = addresses.of_drawing(look)
-    pictures.drawn[href] = drawn.svg
+def drawing_of_sizes(recipe_id: str, svg: str) -> Drawing:
+    """Where the picture of a recipe's sizes is published."""
+    small = addresses.of_small_sizes(recipe_id)
+    return Drawing(addresses.of_sizes(recipe_id), *sheet_size(svg), small=small)
+
+
+def _look_drawn(pictures: Pictures, look: Look, asked: LookToDraw, drawn: Drawn) -> None:
+    drawing = drawing_of(look, asked, drawn.svg)
+    pictures.drawn[drawing.href] = drawn.svg
     pictures.lit[addresses.of_colours_in_light(look)] = drawn.lit
     pictures.drawn[addresses.of_plan(look)] = drawn.plan
-    pictures.plans[look.id] = plan_drawing(look, arrangement, sheet_size(drawn.plan))
-    drawing = Drawing(href, *sheet_size(drawn.svg))
-    if drawn.card:
-        drawing = _with_pixels(pictures, look, drawing, drawn)
+    pictures.plans[look.id] = plan_drawing(look, asked.arrangement, sheet_size(drawn.plan))
     pictures.drawings[look.id] = drawing
-
-
-def _with_pixels(pictures: Pictures, look: Look, drawing: Drawing, drawn: Drawn) -> Drawing:
-    """The drawing of a look that clients see no photo of, with its card and its small ones."""
-    card, small, wide = card_address(look, drawn.card), addresses.of_small(look), ""
-    pictures.cards[card] = drawn.card
-    pictures.small[small] = drawn.small
-    if drawn.small_wide:
-        wide = addresses.of_small(look, wide=True)
-        pictures.small[wide] = drawn.small_wide
-    return replace(drawing, card=card, small=small, small_wide=wide)
+    if drawing.card:
+        pictures.cards[drawing.card] = drawn.card
+        pictures.small[drawing.small] = drawn.small
+    if drawing.small_wide:
+        pictures.small[drawing.small_wide] = drawn.small_wide
 
 
 def _sizes_drawn(pictures: Pictures, recipe_id: str, drawn: Drawn) -> None:
-    href, small = addresses.of_sizes(recipe_id), addresses.of_small_sizes(recipe_id)
-    pictures.drawn[href] = drawn.svg
-    pictures.small[small] = drawn.small
-    pictures.sizes[recipe_id] = Drawing(href, *sheet_size(drawn.svg), small=small)
+    drawing = drawing_of_sizes(recipe_id, drawn.svg)
+    pictures.drawn[drawing.href] = drawn.svg
+    pictures.small[drawing.small] = drawn.small
+    pictures.sizes[recipe_id] = drawing
 
 
 def _alone(studio: Studio, pictures: Pictures) -> Iterator[Asked]:

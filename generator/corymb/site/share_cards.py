@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 
+from corymb.site import raster
 from corymb.studio.models import Photo
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look
@@ -14,9 +15,10 @@ PICTURE_DIGITS = 8
 the same."""
 
 
-def card_address(look: Look, card: bytes) -> str:
-    """Where a look's card is published."""
-    return addresses.of_card(look, hashlib.sha256(card).hexdigest()[:PICTURE_DIGITS])
+def card_address(look: Look, svg: str) -> str:
+    """Where a look's card is published, by the drawing that it is made from."""
+    made_of = f"{raster.made_by()} {svg}".encode()
+    return addresses.of_card(look, hashlib.sha256(made_of).hexdigest()[:PICTURE_DIGITS])
 
 
 def needs_card(studio: Studio, look: Look) -> bool:

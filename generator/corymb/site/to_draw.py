@@ -76,10 +76,17 @@ class LookToDraw:
     def work(self) -> int:
         return sum(stem.count for stem in self.arrangement.stems)
 
+    def front(self, kept: Kept) -> str:
+        """The drawing from the front alone."""
+        return kept.or_drawn(repr(self.arrangement), partial(draw, self.arrangement))
+
+    def plan(self, kept: Kept) -> str:
+        """The plan from above alone."""
+        told = f"plan {self.arrangement!r}"
+        return kept.or_drawn(told, lambda: draw_plan(plan_of(self.arrangement)))
+
     def drawn(self, kept: Kept) -> Drawn:
-        told = repr(self.arrangement)
-        svg = kept.or_drawn(told, partial(draw, self.arrangement))
-        plan = kept.or_drawn(f"plan {told}", lambda: draw_plan(plan_of(self.arrangement)))
+        svg, plan = self.front(kept), self.plan(kept)
         lit = _in_other_lights(kept, svg, self.lights) if self.lights else ""
         if not self.small:
             return Drawn(svg, plan, lit)
@@ -107,11 +114,15 @@ class SizesToDraw:
     def work(self) -> int:
         return sum(stem.count for each in self.arrangements for stem in each.stems)
 
-    def drawn(self, kept: Kept) -> Drawn:
+    def front(self, kept: Kept) -> str:
+        """The drawing alone."""
         told = f"sizes {self.words} {self.arrangements} {self.line_cm}"
-        svg = kept.or_drawn(
+        return kept.or_drawn(
             told, lambda: draw_side_by_side(self.arrangements, self.words, self.line_cm)
         )
+
+    def drawn(self, kept: Kept) -> Drawn:
+        svg = self.front(kept)
         return Drawn(svg, small=_small(kept, svg, raster.small_sizes))
 
 

@@ -193,6 +193,15 @@ def of_drawing(look: Look) -> str:
     return f"assets/pictures/{look.id}.svg"
 
 
+def look_drawn_at(address: str) -> str:
+    """The id of the look whose picture stands at an address; empty for any other address."""
+    return address[len("assets/pictures/") : -len(".svg")] if _is_drawing(address) else ""
+
+
+def _is_drawing(address: str) -> bool:
+    return address.startswith("assets/pictures/") and address.endswith(".svg")
+
+
 def of_small(look: Look, *, wide: bool = False) -> str:
     """The picture of a look as pixels, for a phone's lists; or for lists of wide ones."""
     return f"assets/pictures/{look.id}{'.wide' if wide else ''}.avif"

@@ -1,0 +1,191 @@
+"""What do the sites show now, a moment after a file was saved?
+
+A workshop stays open while a studio's files are edited. It reads again what was saved, says what
+is wrong with it, and makes any page of either site when it is asked for, from what it made before
+wherever that still holds (`corymb.ledger`). The whole of a site, made that way, is byte for byte
+the site that a new build would make.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, field
+from datetime import date
+from pathlib import Path
+
+from corymb.checks import check_studio
+from corymb.language import in_language
+from corymb.ledger import Followed, Ledger
+from corymb.photos import PhotoCache, PreparedPhoto
+from corymb.site.build import (
+    BuildReport,
+    Progress,
+    dead_links_of,
+    no_progress,
+    photos_made,
+)
+from corymb.site.link_check import Known
+from corymb.site.pictures import draw_all, kept_pictures
+from corymb.site.pictures_followed import FollowedPictures
+from corymb.site.settings import SiteSettings
+from corymb.site.site import Site, SiteMaker, no_breath
+from corymb.studio.followed import become, followed
+from corymb.studio.load import FolderReader
+from corymb.studio.models import Photo
+from corymb.studio.photographs import photo_path, photos_of
+from corymb.studio.problems import Problem, in_order
+from corymb.studio.studio import Studio
+from corymb.studio.today import today_of
+from corymb.views.compose.catalogue import Catalogue
+from corymb.views.pieces import Audience
+
+Stamps = dict[str, tuple[int, ...] | None]
+
+
+class Workshop:
+    """Both sites of a studio that is being edited; for one thread at a time."""
+
+    def __init__(
+        self, settings: SiteSettings, audiences: Sequence[Audience], today: date | None = None
+    ) -> None:
+        self.settings = settings
+        self.audiences = tuple(audiences)
+        self._today = today
+        self._reader = FolderReader(settings.studio_folder)
+        self._bench: _Bench | None = None
+
+    def look(self) -> list[Problem]:
+        """Read what has been saved, and say all that is wrong with the studio now.
+
+        While there are errors, pages can't be asked for.
+        """
+        read = self._reader.read()
+        if read.mended is None:
+            self._bench = None
+            return read.problems
+        if self._bench is None or not self._bench.takes(read.mended, self._day(read.mended)):
+            self._bench = _Bench.of(read.mended, self, self._day(read.mended))
+        problems = in_order((*read.problems, *check_studio(self._bench.studio)))
+        if all(problem.advice for problem in problems):
+            problems = in_order((*problems, *self._bench.take_photos()))
+        return problems
+
+    def page(self, audience: Audience, address: str) -> bytes | None:
+        """A page as it is now; none where the site, when it was last whole, had none there."""
+        assert self._bench is not None
+        with in_language(self._bench.studio.house.language):
+            return self._bench.makers[audience].page(address)
+
+    def drawing(self, address: str) -> str | None:
+        """The drawing of a look as it is now, by its address."""
+        assert self._bench is not None
+        with in_language(self._bench.studio.house.language):
+            return self._bench.pictures.at(address)
+
+    def sites(
+        self,
+        report: BuildReport,
+        progress: Progress = no_progress,
+        breath: Callable[[], None] = no_breath,
+    ) -> dict[Audience, Site]:
+        """Both sites, whole, with what is wrong in them added to the report.
+
+        `breath` is drawn before each page, and may end it all by raising. Raises AddressTakenError.
+        """
+        assert self._bench is not None
+        with in_language(self._bench.studio.house.language):
+            return self._bench.sites(report, progress, breath)
+
+    def _day(self, studio: Studio) -> date:
+        return self._today or today_of(studio)
+
+
+@dataclass
+class _Bench:
+    """Everything that hangs together by one ledger: a studio, its images, and its sites."""
+
+    studio: Studio
+    settings: SiteSettings
+    today: date
+    pictures: FollowedPictures
+    photos: Followed[str, PreparedPhoto]
+    makers: dict[Audience, SiteMaker] = field(default_factory=dict)
+    stamps: Stamps = field(default_factory=dict)
+    told_of_photos: list[Problem] = field(default_factory=list)
+    read_before: dict[Audience, Known] = field(default_factory=dict)
+    drawn: bool = False
+
+    @classmethod
+    def of(cls, read: Studio, workshop: Workshop, today: date) -> _Bench:
+        ledger = Ledger(follows=True)
+        studio, settings = followed(read, ledger), workshop.settings
+        with in_language(studio.house.language):
+            store = kept_pictures(settings.cache_folder / "pictures")
+            pictures = FollowedPictures(studio, store)
+            bench = cls(studio, settings, today, pictures, Followed(ledger, "photos"))
+        for audience in workshop.audiences:
+            catalogue = Catalogue(
+                studio,
+                audience,
+                today,
+                photos=bench.photos,
+                drawings=pictures.drawings,
+                heads=pictures.heads,
+                plans=pictures.plans,
+                sizes=pictures.sizes,
+                ledger=ledger,
+            )
+            bench.makers[audience] = SiteMaker(catalogue, settings)
+        return bench
+
+    def takes(self, read: Studio, today: date) -> bool:
+        """Whether what was read anew fits on the bench; if not, all is to be cleared away."""
+        if today != self.today or not become(self.studio, read):
+            return False
+        with in_language(self.studio.house.language):
+            return all(maker.making.site == maker.frame() for maker in self.makers.values())
+
+    def take_photos(self) -> list[Problem]:
+        """Make the photos that are new or different; say which can't be used."""
+        stamps = _stamps_of(self.studio)
+        if stamps == self.stamps:
+            return self.told_of_photos
+        report = BuildReport()
+        with PhotoCache(self.settings.cache_folder / "photos") as cache:
+            self.photos.become(photos_made(self.studio, cache, report, no_progress))
+        self.stamps, self.told_of_photos = stamps, report.problems
+        return report.problems
+
+    def sites(
+        self, report: BuildReport, progress: Progress, breath: Callable[[], None]
+    ) -> dict[Audience, Site]:
+        if not self.drawn:  # the first time there is much to draw, and all hands help
+            draw_all(self.studio, self.pictures.store.folder, progress)
+            self.drawn = True
+        pictures = self.pictures.all()
+        report.photos, report.pictures = len(self.photos), len(pictures.drawn)
+        sites = {}
+        for done, (audience, maker) in enumerate(self.makers.items(), 1):
+            sites[audience] = maker.whole(pictures, breath)
+            report.problems += dead_links_of(
+                sites[audience], self.settings, audience, self.read_before.setdefault(audience, {})
+            )
+            progress("sites", done, len(self.makers))
+        return sites
+
+
+def _stamps_of(studio: Studio) -> Stamps:
+    """How the files of all photos stand, to know when one has changed."""
+    return {photo.file: _stamp(photo_path(studio.folder, photo.file)) for photo in _named(studio)}
+
+
+def _named(studio: Studio) -> Iterator[Photo]:
+    return (photo for photo, _, _ in photos_of(studio) if photo.may_be_shown_to != "nobody")
+
+
+def _stamp(file: Path) -> tuple[int, ...] | None:
+    try:
+        stat = file.stat()
+    except OSError:
+        return None
+    return stat.st_mtime_ns, stat.st_ctime_ns, stat.st_size, stat.st_ino
