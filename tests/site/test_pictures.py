@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+import shutil
 from errno import ENOSPC
 from pathlib import Path
 
@@ -34,42 +35,55 @@ def studio() -> Studio:
     return studio
 
 
+@pytest.fixture(scope="module")
+def drawn_once(studio: Studio, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    folder = tmp_path_factory.mktemp("drawn")
+    drawn(studio, folder)
+    return folder
+
+
+@pytest.fixture
+def kept_before(drawn_once: Path, tmp_path: Path) -> Path:
+    """A folder of its own for a test, with everything in it that a build drew."""
+    return shutil.copytree(drawn_once, tmp_path / "kept")
+
+
 def drawn(studio: Studio, folder: Path) -> set[str]:
     """Draw; the names of what is in the folder then."""
     draw_all(studio, folder, lambda what, done, total: None)
     return {entry.name for entry in folder.iterdir()}
 
 
-def test_what_this_build_did_not_use_is_removed(studio: Studio, tmp_path: Path) -> None:
-    kept = drawn(studio, tmp_path)
+def test_what_this_build_did_not_use_is_removed(studio: Studio, kept_before: Path) -> None:
+    kept = drawn(studio, kept_before)
     for name in (OLD, UNFINISHED):
-        (tmp_path / name).write_text("<svg/>")
-    assert drawn(studio, tmp_path) == kept
+        (kept_before / name).write_text("<svg/>")
+    assert drawn(studio, kept_before) == kept
 
 
-def test_what_another_program_put_there_stays(studio: Studio, tmp_path: Path) -> None:
-    kept = drawn(studio, tmp_path)
+def test_what_another_program_put_there_stays(studio: Studio, kept_before: Path) -> None:
+    kept = drawn(studio, kept_before)
     others = {"logo.svg", "notes.txt", f"{'0a' * 16}.png"}
     for name in others:
-        (tmp_path / name).write_text("mine")
-    (tmp_path / f"{'0c' * 16}.svg").mkdir()
-    assert drawn(studio, tmp_path) == {*kept, *others, f"{'0c' * 16}.svg"}
+        (kept_before / name).write_text("mine")
+    (kept_before / f"{'0c' * 16}.svg").mkdir()
+    assert drawn(studio, kept_before) == {*kept, *others, f"{'0c' * 16}.svg"}
 
 
-def test_nothing_is_removed_while_another_build_is_at_it(studio: Studio, tmp_path: Path) -> None:
-    drawn(studio, tmp_path)
-    (tmp_path / UNFINISHED).write_text("<svg/>")
-    other = SharedUse(tmp_path / "in-use")
-    assert UNFINISHED in drawn(studio, tmp_path)
+def test_nothing_is_removed_while_another_build_is_at_it(studio: Studio, kept_before: Path) -> None:
+    drawn(studio, kept_before)
+    (kept_before / UNFINISHED).write_text("<svg/>")
+    other = SharedUse(kept_before / "in-use")
+    assert UNFINISHED in drawn(studio, kept_before)
     other.end()
-    assert UNFINISHED not in drawn(studio, tmp_path)
+    assert UNFINISHED not in drawn(studio, kept_before)
 
 
-def test_a_picture_that_was_kept_is_not_drawn_again(studio: Studio, tmp_path: Path) -> None:
-    first = draw_all(studio, tmp_path, lambda what, done, total: None)
-    for kept in tmp_path.glob("*.svg"):
+def test_a_picture_that_was_kept_is_not_drawn_again(studio: Studio, kept_before: Path) -> None:
+    first = draw_all(studio, kept_before, lambda what, done, total: None)
+    for kept in kept_before.glob("*.svg"):
         keep(kept, b'<svg viewBox="0 0 1 1"></svg>')
-    again = draw_all(studio, tmp_path, lambda what, done, total: None)
+    again = draw_all(studio, kept_before, lambda what, done, total: None)
     assert set(again.drawn.values()) == {'<svg viewBox="0 0 1 1"></svg>'}
     assert set(again.drawn) == set(first.drawn)
 
@@ -83,11 +97,11 @@ def test_a_picture_is_drawn_again_for_another_language(tmp_path: Path) -> None:
     assert kept.or_drawn("a jar", lambda: "<svg/>") == "<svg>in a jar</svg>"
 
 
-def test_what_becomes_of_the_colours_is_kept_too(studio: Studio, tmp_path: Path) -> None:
-    draw_all(studio, tmp_path, lambda what, done, total: None)
-    for kept in tmp_path.glob("*.json"):
+def test_what_becomes_of_the_colours_is_kept_too(studio: Studio, kept_before: Path) -> None:
+    draw_all(studio, kept_before, lambda what, done, total: None)
+    for kept in kept_before.glob("*.json"):
         keep(kept, b"{}")
-    assert set(draw_all(studio, tmp_path, lambda what, done, total: None).lit.values()) == {"{}"}
+    assert set(draw_all(studio, kept_before, lambda what, done, total: None).lit.values()) == {"{}"}
 
 
 @pytest.mark.parametrize("kind", ["svg", "json", "jpg", "avif"])
@@ -116,9 +130,9 @@ def test_a_picture_is_made_even_where_it_cannot_be_kept(
 
 
 def test_the_table_has_every_colour_of_its_picture_in_every_light(
-    studio: Studio, tmp_path: Path
+    studio: Studio, kept_before: Path
 ) -> None:
-    pictures = draw_all(studio, tmp_path, lambda what, done, total: None)
+    pictures = draw_all(studio, kept_before, lambda what, done, total: None)
     assert pictures.lit
     for href, text in pictures.lit.items():
         table = json.loads(text)
