@@ -119,7 +119,15 @@ self.lock = (() => {
     return true;
   }
 
-  const pathOf = (url) => decodeURIComponent(new URL(url).pathname.slice(FOLDER.length));
+  function pathOf(url) {
+    const path = new URL(url).pathname.slice(FOLDER.length);
+    try {
+      return decodeURIComponent(path);
+    } catch {
+      return path; // a stray %, in an address that leads nowhere
+    }
+  }
+
   const whole = (path) => (!path || path.endsWith("/") ? `${path}index.html` : path);
   const isForAnyone = (path) => TOLD.forAnyone.some((begin) => path.startsWith(begin));
 
