@@ -70,6 +70,20 @@ def test_a_folder_that_can_t_be_written_is_told(
     )
 
 
+def test_a_cache_that_can_t_be_written_is_told(
+    studio: Path, run: Run, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def full(*_: object) -> None:
+        raise OSError(ENOSPC, os.strerror(ENOSPC))
+
+    monkeypatch.setattr("corymb.site.build.PhotoCache", full)
+    result = run("build", "--for", "clients")
+    assert result.exit_code == 1
+    told = f"what is kept between builds can't be written here: {os.strerror(ENOSPC)}.\n"
+    assert f".cache/corymb:1:1: {told}" in result.output
+    assert not (studio / "clients").exists()
+
+
 def test_strict_takes_advice_for_errors(studio: Path, run: Run) -> None:
     change(studio / "content/stems/flowers.yml", "weight: 6 g", "weight: 45 g")
     strict = run("build", "--strict")
