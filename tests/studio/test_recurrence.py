@@ -55,6 +55,13 @@ HOW = "‘weekly on Tuesday’, ‘every 2 weeks on Friday’ or ‘monthly on t
         ("monthly on the fifth Friday", "‘fifth’ is not which of them in the month: "
          "write first, second, third, fourth or last."),
         ("monthly on the 31st", "Not every month has a day 31: choose the 1st to the 28th."),
+        ("FREQ=DAILY;FREQ=HOURLY",
+         "‘FREQ=DAILY;FREQ=HOURLY’ says one thing twice: take one of the two out."),
+        ("FREQ=DAILY;INTERVAL=-1",
+         "‘FREQ=DAILY;INTERVAL=-1’: INTERVAL lies between 1 and 366."),
+        ("FREQ=DAILY;COUNT=0", "‘FREQ=DAILY;COUNT=0’: COUNT lies between 1 and 4000."),
+        ("FREQ=DAILY;COUNT=" + "9" * 40,
+         f"‘FREQ=DAILY;COUNT={'9' * 40}’: COUNT lies between 1 and 4000."),
         ("FREQ=HOURLY", "‘FREQ=HOURLY’: FREQ is DAILY, WEEKLY, MONTHLY or YEARLY."),
         ("FREQ=WEEKLY;BYDAY=XX",
          f"‘FREQ=WEEKLY;BYDAY=XX’ is not a rule a calendar can read: write {HOW}."),

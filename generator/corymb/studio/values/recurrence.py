@@ -12,6 +12,9 @@ from corymb.studio.words import WEEKDAYS
 
 CODES = dict(zip(WEEKDAYS, ("MO", "TU", "WE", "TH", "FR", "SA", "SU"), strict=True))
 PLACES = {"first": 1, "second": 2, "third": 3, "fourth": 4, "last": -1}
+MOST_TIMES = 4_000
+"""Every day for ten years. House value, no source."""
+
 WIDEST_GAP = 366
 """More days, weeks, months or years between two visits are no repeat. House value, no source."""
 
@@ -115,9 +118,7 @@ def _rule(rule: str, flat: str) -> Recurrence:
         raise ValueError(f"{quoted(flat)}: FREQ is DAILY, WEEKLY, MONTHLY or YEARLY.")
     if re.search("BYMINUTE|BYSECOND", rule):
         raise ValueError(f"{quoted(flat)} names minutes: when it is wanted goes in `hours`.")
-    gap = re.search("INTERVAL=([0-9]+)", rule)
-    if gap and not (len(gap[1]) < 4 and 1 <= int(gap[1]) <= WIDEST_GAP):
-        raise ValueError(f"{quoted(flat)}: INTERVAL lies between 1 and {WIDEST_GAP}.")
+    _check_parts(rule, flat)
     try:
         comes = _comes_round(rule)
     except (ValueError, KeyError, TypeError, AttributeError, IndexError, OverflowError):
@@ -127,6 +128,18 @@ def _rule(rule: str, flat: str) -> Recurrence:
     if not comes:
         raise ValueError(f"{quoted(flat)} never comes round: no year has such a day.")
     return Recurrence(rule)
+
+
+def _check_parts(rule: str, flat: str) -> None:
+    """What dateutil would take though RFC 5545 doesn't: a part twice, a count below nothing."""
+    parts = [part.partition("=") for part in rule.split(";") if part]
+    values = {name: value for name, _, value in parts}
+    if len(values) < len(parts):
+        raise ValueError(f"{quoted(flat)} says one thing twice: take one of the two out.")
+    for name, most in (("INTERVAL", WIDEST_GAP), ("COUNT", MOST_TIMES)):
+        value = values.get(name, "1")
+        if not re.fullmatch("[0-9]{1,4}", value) or not 1 <= int(value) <= most:
+            raise ValueError(f"{quoted(flat)}: {name} lies between 1 and {most}.")
 
 
 def _comes_round(rule: str) -> bool:
