@@ -20,7 +20,7 @@ from corymb.site.settings import SiteSettings
 
 VARIABLE = "CORYMB_PASSPHRASE"
 QUESTION = "Passphrase for the staff's site"
-NAME = re.compile(r"^ *(?:site_)?name: *(.+)$", re.MULTILINE)
+NAME = re.compile(r"^ *name: *(.+)$", re.MULTILINE)
 
 NOBODY_TO_ASK = (
     "The staff's site is to be locked, and there is nobody here to ask for the passphrase. Put it "
