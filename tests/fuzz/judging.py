@@ -58,11 +58,12 @@ def judge(
     change: dict[str, bytes | None],
     was: str,
     good: Studio | None = None,
+    makes: bool = True,
 ) -> Verdict:
     """What becomes of the studio. `change` has happened to its files, which said `was`.
 
     `good` is the studio before that, where nothing but its files has changed: a slip in a comment
-    makes no other site.
+    makes no other site. Without `makes` none is made at all.
     """
     began = time.process_time()
     try:
@@ -75,8 +76,8 @@ def judge(
             fault = _badly_told(problems, studio) or _misplaced(errors, studio, change, was)
             if fault or errors or found is None:
                 return Verdict("badly told" if fault else "told", fault, reading)
-            if good is not None and same(found, good):
-                return Verdict("built", "as it was", reading)
+            if not makes or (good is not None and same(found, good)):
+                return Verdict("built", "not made", reading)
             fault = _made(found, settings)
             building = time.process_time() - began - reading
             return Verdict("half built" if fault else "built", fault, reading, building)

@@ -2,6 +2,7 @@
 
     python -m tests.fuzz.mutants                    10,000 slips, told by number where one fails
     python -m tests.fuzz.mutants --mutants 500      fewer
+    python -m tests.fuzz.mutants --read-only        read and checked alone: no site is made
     python -m tests.fuzz.mutants --only 1234        one alone, with what it changes
 
 Each file of the demo gets as many slips as the next, in a little studio around it. Slips depend on
@@ -62,6 +63,7 @@ class Bench:
     folder: Path
     files: Files
     good: Studio | None = None
+    makes: bool = True
 
     @property
     def studio(self) -> Path:
@@ -113,7 +115,7 @@ class Bench:
                 all(text is not None for text in change.values()) and SETTINGS not in drawn.change
             )
             good = self.good if in_place and change.keys() <= self.files.keys() else None
-            verdict = judge(self.studio, self.settings, change, was, good)
+            verdict = judge(self.studio, self.settings, change, was, good, self.makes)
             if number % ALL_COMMANDS == 0 and verdict.came in GOOD_ENDS:
                 verdict = self._asked(verdict)
         shown = "" if verdict.came in GOOD_ENDS else self.shown(drawn)
@@ -163,33 +165,37 @@ def drawn_for(files: Files, file: str, seed: int, number: int) -> Drawn:
     return draw(files, file, Random(f"{seed} {number}"))
 
 
-def try_all(file: str, numbers: list[int], seed: int, folder: Path) -> list[Mutant]:
+def try_all(
+    file: str, numbers: list[int], seed: int, folder: Path, makes: bool = True
+) -> list[Mutant]:
     """Every slip of some numbers in one file."""
     little = demo().around(file)
-    bench = Bench(folder / f"{numbers[0]}", little)
+    bench = Bench(folder / f"{numbers[0]}", little, makes=makes)
     bench.lay_out()
     (bench.folder / ".cache").symlink_to(folder / "cache")
     tried: list[Mutant] = []
-    gc.disable()
     for at, number in enumerate(numbers):
         tried.append(bench.try_out(number, drawn_for(little, file, seed, number)))
-        if at % BEFORE_TIDYING == 0:
+        if at % BEFORE_TIDYING == BEFORE_TIDYING - 1:
             gc.collect()
     rmtree(bench.folder)
     return tried
 
 
-def run(mutants: int, seed: int, processes: int, cache: Path) -> list[Mutant]:
+def run(mutants: int, seed: int, processes: int, cache: Path, makes: bool) -> list[Mutant]:
     """So many slips over all files; those that fail are told as they come."""
     files = demo().files
     by_file = {file: list(range(at, mutants, len(files))) for at, file in enumerate(files)}
     done: list[Mutant] = []
-    with TemporaryDirectory() as name, ProcessPoolExecutor(processes) as pool:
+    with (
+        TemporaryDirectory() as name,
+        ProcessPoolExecutor(processes, initializer=gc.disable) as pool,
+    ):
         folder = Path(name)
         cache.mkdir(parents=True, exist_ok=True)
         (folder / "cache").symlink_to(cache)
         uses = [SharedUse(kept_in(folder, kind) / "in-use") for kind in KEPT]
-        trying = [pool.submit(try_all, f, n, seed, folder) for f, n in by_file.items() if n]
+        trying = [pool.submit(try_all, f, n, seed, folder, makes) for f, n in by_file.items() if n]
         for one in as_completed(trying):
             done += one.result()
             tell(one.result(), len(done), mutants)
@@ -231,6 +237,7 @@ def main() -> None:
     asked.add_argument("--mutants", type=int, default=10_000)
     asked.add_argument("--seed", type=int, default=SEED)
     asked.add_argument("--processes", type=int, default=os.cpu_count() or 1)
+    asked.add_argument("--read-only", action="store_true")
     asked.add_argument("--cache", type=Path, default=ROOT / ".cache" / "mutants")
     asked.add_argument("--only", type=int, nargs="*", default=[])
     given = asked.parse_args()
@@ -243,7 +250,9 @@ def main() -> None:
                 tell(tried, 1, 1)
                 print(tried)
         return
-    done = run(given.mutants, given.seed, given.processes, given.cache.resolve())
+    done = run(
+        given.mutants, given.seed, given.processes, given.cache.resolve(), not given.read_only
+    )
     tell_sums(done)
     sys.exit(any(mutant.verdict.came not in GOOD_ENDS for mutant in done))
 
