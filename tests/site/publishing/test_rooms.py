@@ -9,6 +9,7 @@ from pathlib import Path
 from threading import Thread
 
 import pytest
+from filelock import FileLock
 
 from corymb.site.publishing import PublishError, Wanted, at_work, publish, publish_together
 from corymb.site.publishing import exchange as exchange_module
@@ -165,6 +166,27 @@ def test_nothing_is_swept_from_under_a_build_that_is_at_work(out: Path) -> None:
         put(Room.of(out).new, "half.html")
         with at_work([out]):
             assert left_in_the_room(out) == {"new"}
+
+
+def test_folders_in_place_of_its_own_files_give_way(out: Path) -> None:
+    room = Room.of(out)
+    for file in (room.in_use, room.turn, room.stands):
+        file.unlink()
+        put(file, "inside")
+    publish(NEW, {}, out)
+    assert standing_in(out) == NEW
+    assert room.in_use.is_file() and room.turn.is_file() and room.stands.is_file()
+
+
+def test_where_the_disk_has_no_locks_a_build_goes_on_without(
+    out: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    def unable(self: FileLock, timeout: float) -> None:
+        raise NotImplementedError
+
+    monkeypatch.setattr(FileLock, "acquire", unable)
+    publish(NEW, {}, out)
+    assert standing_in(out) == NEW
 
 
 def test_a_link_to_a_folder_stays_a_link(tmp_path: Path, out: Path) -> None:

@@ -16,6 +16,7 @@ from uuid import uuid4
 
 from filelock import FileLock, Timeout
 
+from corymb.photos.sealed import make_way
 from corymb.site.publishing.exchange import mended
 
 LONGEST_WAIT_S = 600.0
@@ -68,17 +69,23 @@ class Room:
         return self.here / "stands"
 
     @property
+    def in_use(self) -> Path:
+        """Locked by whoever is at work."""
+        return self.here / "in-use"
+
+    @property
     def turn(self) -> Path:
         """Something new each time that a site takes its place."""
         return self.here / "turn"
 
     def begin_turn(self) -> None:
         """Let whoever published here before know that another has come."""
+        make_way(self.turn)
         self.turn.write_text(uuid4().hex, encoding="ascii")
 
     def lock(self) -> FileLock:
         """One for all who ask in this program; in one thread it may be taken again."""
-        return FileLock(self.here / "in-use", is_singleton=True)
+        return FileLock(self.in_use, is_singleton=True)
 
     def sweep(self, but: Path | None = None) -> None:
         """Remove what other builds left, once the site they may have left aside is back."""
@@ -131,6 +138,7 @@ def cannot_write(error: OSError) -> str:
 
 def _furnish(room: Room) -> None:
     room.here.mkdir(parents=True, exist_ok=True)
+    make_way(room.in_use)
     ignored = room.here / ".gitignore"
     if not ignored.exists():
         ignored.write_text("*\n", encoding="utf-8")  # nobody else's business
@@ -139,6 +147,8 @@ def _furnish(room: Room) -> None:
 def _wait(lock: FileLock, room: Room, waiting: Waiting | None, longest_s: float) -> None:
     try:
         lock.acquire(timeout=0)
+        return
+    except NotImplementedError:  # a file system without locks: who builds there, builds alone
         return
     except Timeout:
         if waiting:
