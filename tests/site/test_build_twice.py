@@ -26,10 +26,7 @@ from datetime import date
 from mkdocs.__main__ import cli
 from corymb.site import plugin
 
-class Then(date):
-    today = staticmethod(lambda: date.fromisoformat("{DAY}"))
-
-plugin.date = Then
+plugin.today_of = lambda studio: date.fromisoformat("{DAY}")
 cli()
 """
 Files = dict[str, bytes]
@@ -84,7 +81,9 @@ def pictures_but_for_a_spread(folder: Path) -> list[Path]:
     kept = CACHE / "pictures"
     folder.mkdir()
     in_use = SharedUse(kept / "in-use")  # nobody tidies up meanwhile
-    left_out = [file for kind in KINDS for file in sorted(kept.glob(f"*.{kind}"))[:: LEFT_OUT[kind]]]
+    left_out = [
+        file for kind in KINDS for file in sorted(kept.glob(f"*.{kind}"))[:: LEFT_OUT[kind]]
+    ]
     for file in kept.iterdir():
         if file not in left_out:
             shutil.copy(file, folder)
