@@ -63,12 +63,12 @@ FILES = [
     Hostile(
         "a list of seventy thousand",
         inside("stems:\n", "  - 3 dahlia-shell, light\n", 70_000),
-        "5016:5: This list goes on for over 5,000 entries",
+        "3016:5: This list goes on for over 3,000 entries",
     ),
     Hostile(
         "lists upon lists",
-        "".join(f"k{n}: [" + "y, " * 4_900 + "z]\n" for n in range(25)),
-        "21:5755: This file holds over 100,000 keys",
+        "".join(f"k{n}: [" + "y, " * 2_900 + "z]\n" for n in range(40)),
+        "35:3787: This file holds over 100,000 keys",
     ),
     Hostile(
         "thousands of slips",

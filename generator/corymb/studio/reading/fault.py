@@ -12,7 +12,7 @@ MOST_FAULTS = 100
 MOST_VALUES = 100_000
 """Keys, values, and lists' ends in one file: two thousand stems have as many."""
 
-MOST_ENTRIES = 5_000
+MOST_ENTRIES = 3_000
 """Entries of one list or table."""
 
 DEEPEST = 40
