@@ -57,7 +57,7 @@ FILES = [
     Hostile("a line without end", "name: " + "x" * 1_900_000, "1:20001: This line goes on for"),
     Hostile("a key without end", "x" * 30_000 + ": y", "1:20001: This line goes on for 30,003"),
     Hostile("colons in braces", "name: {" + "a: " * 6_000, "1:7: The bracket that opens here"),
-    Hostile("a line of quotes", "name: [" + "'a', " * 3_900, "1:7: The bracket that opens here"),
+    Hostile("a line of quotes", "name: [" + "'a', " * 2_900, "1:7: The bracket that opens here"),
     Hostile("empty lines", "name: x" + "\n" * 900_000 + "@", "100001:1: This file has over"),
     Hostile("lines of nothing", "x\n" * 30_000, "1:1: This line has no colon after its key"),
     Hostile(
