@@ -23,6 +23,7 @@ from corymb.checks import read_and_check
 from corymb.photos import PhotoCache
 from corymb.site.build import BuildReport, make_images, site_of
 from corymb.site.settings import SettingsError, read_settings
+from corymb.site.workshop import Workshop
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 from corymb.views.frame import PageFrame, SiteFrame
@@ -59,11 +60,13 @@ def judge(
     was: str,
     good: Studio | None = None,
     makes: bool = True,
+    workshop: Workshop | None = None,
 ) -> Verdict:
     """What becomes of the studio. `change` has happened to its files, which said `was`.
 
     `good` is the studio before that, where nothing but its files has changed: a slip in a comment
-    makes no other site. Without `makes` none is made at all.
+    makes no other site. Without `makes` none is made at all; by a `workshop` it is made from what
+    still holds of the one before.
     """
     began = time.process_time()
     try:
@@ -78,7 +81,7 @@ def judge(
                 return Verdict("badly told" if fault else "told", fault, reading)
             if not makes or (good is not None and same(found, good)):
                 return Verdict("built", "not made", reading)
-            fault = _made(found, settings)
+            fault = _made_by(workshop) if workshop else _made(found, settings)
             building = time.process_time() - began - reading
             return Verdict("half built" if fault else "built", fault, reading, building)
     except SettingsError as error:
@@ -135,6 +138,18 @@ def _misplaced(
         if not near and not any(len(word) > 3 for word in names & words):
             return f"{problem} lies in a file that says nothing of it"
     return ""
+
+
+def _made_by(workshop: Workshop) -> str:
+    """Both sites from what still holds, as the live server makes them, and what is wrong."""
+    errors = [problem for problem in workshop.look() if not problem.advice]
+    if errors:
+        return _badly_told(errors, workshop.settings.studio_folder)
+    report = BuildReport()
+    sites = workshop.sites(report)
+    if not all("index.html" in site.pages for site in sites.values()):
+        return "no site at all"
+    return str(report.errors[0]) if report.errors else ""
 
 
 def _made(studio: Studio, config: Path) -> str:

@@ -29,8 +29,11 @@ from tempfile import TemporaryDirectory
 
 from corymb.checks import read_and_check
 from corymb.photos.sharing import SharedUse
+from corymb.site.settings import read_settings
+from corymb.site.workshop import Workshop
 from corymb.studio.studio import Studio
-from tests.fuzz.judging import Verdict, judge
+from corymb.views.pieces import AUDIENCES
+from tests.fuzz.judging import DAY, Verdict, judge
 from tests.fuzz.little import SETTINGS, Demo
 from tests.slips.commands import ASKED, answer
 from tests.slips.drawn import Drawn, draw
@@ -40,6 +43,8 @@ ROOT = Path(__file__).parent.parent.parent
 SEED = 7
 GOOD_ENDS = ("told", "built")
 KEPT = ("pictures", "photos", "links", "benches")
+ANEW = 10
+"""One site in so many is built anew; the others from what still holds of the one before."""
 ALL_COMMANDS = 50
 """One in so many is asked of by every command, too."""
 BEFORE_TIDYING = 20
@@ -64,6 +69,7 @@ class Bench:
     files: Files
     good: Studio | None = None
     makes: bool = True
+    workshop: Workshop | None = None
 
     @property
     def studio(self) -> Path:
@@ -115,11 +121,22 @@ class Bench:
                 all(text is not None for text in change.values()) and SETTINGS not in drawn.change
             )
             good = self.good if in_place and change.keys() <= self.files.keys() else None
-            verdict = judge(self.studio, self.settings, change, was, good, self.makes)
+            followed = self._workshop() if number % ANEW and SETTINGS not in drawn.change else None
+            verdict = judge(self.studio, self.settings, change, was, good, self.makes, followed)
+            if verdict.came not in GOOD_ENDS:
+                self.workshop = None
             if number % ALL_COMMANDS == 0 and verdict.came in GOOD_ENDS:
                 verdict = self._asked(verdict)
         shown = "" if verdict.came in GOOD_ENDS else self.shown(drawn)
         return Mutant(number, drawn.told, shown, verdict)
+
+    def _workshop(self) -> Workshop:
+        """What makes the sites from one slip to the next."""
+        if self.workshop is None:
+            kept = (self.folder / ".cache" / "corymb").resolve()
+            settings = replace(read_settings(self.settings), cache_folder=kept)
+            self.workshop = Workshop(settings, AUDIENCES, DAY)
+        return self.workshop
 
     def _asked(self, verdict: Verdict) -> Verdict:
         """The same, or the traceback of a command that stumbled."""
