@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from corymb.studio.models import CutLog, StudioFile
@@ -65,7 +67,7 @@ def with_years(count: int) -> Studio:
         str(2025 - n): log.model_copy(update={"cuts": {"dahlia-shell": season}})
         for n in range(count)
     }
-    return Studio(**{**vars(studio), "logs": logs})
+    return replace(studio, logs=logs)
 
 
 @pytest.mark.parametrize(
@@ -96,14 +98,14 @@ def test_of_two_flushes_the_log_counts_only_where_it_speaks_of_one() -> None:
     rose = stem("rose", in_season="May, September")
     studio = small_studio(rose)
     log = CutLog.model_validate({"cuts": {"rose": "2 May - 30 May"}})
-    staff = catalogue_of(Studio(**{**vars(studio), "logs": {"2025": log}}), "staff")
+    staff = catalogue_of(replace(studio, logs={"2025": log}), "staff")
     told = dates_words(staff, rose)
     assert "One year of your log counts for a third in the flush that it knows best." in told
 
 
 def test_where_the_law_is_out_of_its_depth_the_page_says_so_and_nothing_is_sure() -> None:
     house = house_at(42.9)
-    staff = catalogue_of(Studio(**{**vars(demo()), "house": house, "logs": {}}), "staff")
+    staff = catalogue_of(replace(demo(), house=house, logs={}), "staff")
     told = dates_words(staff, staff.stem("dahlia-shell"))
     assert "The law is out of its depth here: it isn't meant for the tropics" in told
     assert told.endswith("In week 38: likely (80 %).")

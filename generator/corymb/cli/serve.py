@@ -14,8 +14,9 @@ from corymb.cli.audience import audience_option, audiences
 from corymb.cli.build import tell_built
 from corymb.cli.telling import Progress, seen_from_here, sum_of, tell_problems
 from corymb.cli.where import config_option, site_settings
-from corymb.site.build import BuildReport, build_sites
+from corymb.site.build import BuildReport
 from corymb.site.live import LiveSite
+from corymb.site.live_building import LiveBuilding
 from corymb.site.live_server import LiveServer, PortBusyError
 from corymb.site.live_watch import Watched, changes
 from corymb.site.render import THEME
@@ -47,6 +48,7 @@ def serve(audience: Audience | None, config: Path | None, port: int) -> None:
     settings = site_settings(config)
     who = audiences(audience)
     live = LiveSite({name: settings.output(name) for name in who})
+    building = LiveBuilding(live, who, _finished)
     try:
         server = LiveServer(live, port)
     except PortBusyError as error:
@@ -55,17 +57,16 @@ def serve(audience: Audience | None, config: Path | None, port: int) -> None:
     try:
         watched = _watched(settings, who)
         before = watched.state()
-        report = _rebuild(live, settings, who)
-        if report is not None:
-            tell_built(*report)
+        _begin(building, settings)
         for name in who:
             click.echo(f"{name:<8} {server.address}{name}/")
         click.echo("Watching your files. Ctrl+C ends it.")
         for _ in changes(watched, before, Event()):
-            _keep_up(live, settings.config_file, who)
+            _keep_up(building, settings.config_file)
     except KeyboardInterrupt:
         click.echo("\nEnded.")
     finally:
+        building.end()
         server.stop()
 
 
@@ -81,11 +82,45 @@ def _watched(settings: SiteSettings, who: Sequence[Audience]) -> Watched:
     return Watched((settings.studio_folder, THEME), settings.config_file, written)
 
 
-def _keep_up(live: LiveSite, config_file: Path, who: Sequence[Audience]) -> None:
-    settings = _read_again(live, config_file)
-    built = _rebuild(live, settings, who) if settings is not None else None
-    if built is not None:
-        click.echo(f"{datetime.now():%H:%M:%S}  rebuilt in {built[2]:.2f} s")
+def _begin(building: LiveBuilding, settings: SiteSettings) -> None:
+    progress, start = Progress(), time.perf_counter()
+    report = building.begin(settings, progress)
+    progress.end()
+    if report.errors:
+        _refused(report.errors)
+        building.live.refused([seen_from_here(problem) for problem in report.errors])
+        return
+    building.live.published()
+    tell_built(report, settings, time.perf_counter() - start)
+    if settings.lock_staff and "staff" in building.audiences:
+        click.echo(
+            "The staff's site is served here as it is, to this computer alone; the locked one in "
+            "its folder is made by `corymb build`."
+        )
+
+
+def _keep_up(building: LiveBuilding, config_file: Path) -> None:
+    start = time.perf_counter()
+    settings = _read_again(building.live, config_file)
+    if settings is None:
+        return
+    report = building.keep_up(settings)
+    if report.errors:
+        _refused(report.errors)
+    else:
+        seconds = time.perf_counter() - start
+        click.echo(f"{datetime.now():%H:%M:%S}  open pages rebuilt in {seconds:.2f} s")
+
+
+def _finished(report: BuildReport) -> None:
+    """Told by the building each time that both sites are whole."""
+    if report.errors:
+        _refused(report.errors)
+
+
+def _refused(errors: Sequence[Problem]) -> None:
+    tell_problems(errors)
+    click.echo(f"{sum_of(errors)}; the last good site stays up.", err=True)
 
 
 def _read_again(live: LiveSite, config_file: Path) -> SiteSettings | None:
@@ -96,19 +131,3 @@ def _read_again(live: LiveSite, config_file: Path) -> SiteSettings | None:
         click.echo(str(error), err=True)
         live.refused([Problem(config_file, 1, 1, str(error))])
         return None
-
-
-def _rebuild(
-    live: LiveSite, settings: SiteSettings, who: Sequence[Audience]
-) -> tuple[BuildReport, SiteSettings, float] | None:
-    """What was built, and in how many seconds; none, with the errors told, when nothing was."""
-    progress, start = Progress(), time.perf_counter()
-    report = build_sites(settings, who, None, progress, waiting=progress.waiting)
-    progress.end()
-    if not report.errors:
-        live.published()
-        return report, settings, time.perf_counter() - start
-    live.refused([seen_from_here(problem) for problem in report.errors])
-    tell_problems(report.errors)
-    click.echo(f"{sum_of(report.errors)}; the last good site stays up.", err=True)
-    return None

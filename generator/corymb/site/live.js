@@ -11,7 +11,7 @@
       source?.close();
       source = null;
     } else if (!source) {
-      source = new EventSource(script.dataset.events);
+      source = new EventSource(`${script.dataset.events}?${location.pathname}`);
       source.onmessage = (event) => take(JSON.parse(event.data));
     }
   }

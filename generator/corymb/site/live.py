@@ -7,7 +7,9 @@ the files, what it is and where, shown over the pages that still stand.
 from __future__ import annotations
 
 import time
-from collections.abc import Mapping, Sequence
+from collections import Counter
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from pathlib import Path
 from threading import Condition
@@ -23,11 +25,19 @@ class News:
     trouble: str = ""
 
 
+def nothing_made(name: str, address: str) -> bytes | Path | None:
+    """All that there is stands in the folders."""
+    return None
+
+
 class LiveSite:
     """The sites as served now, by the first part of their address, and the news about them."""
 
     def __init__(self, folders: Mapping[str, Path]) -> None:
         self.folders = dict(folders)
+        self.made_at: Callable[[str, str], bytes | Path | None] = nothing_made
+        """What was made newer than the folders, by the site's name and the address in it."""
+        self._open: Counter[tuple[str, str]] = Counter()
         self._changed = Condition()
         self._builds = 0
         # Begins anew with each start, so that pages left open from an earlier one refresh too.
@@ -40,8 +50,24 @@ class LiveSite:
         with self._changed:
             return self._news
 
+    @contextmanager
+    def looked_at(self, name: str, address: str) -> Iterator[None]:
+        """Within this block someone has a page open."""
+        with self._changed:
+            self._open[name, address] += 1
+        try:
+            yield
+        finally:
+            with self._changed:
+                self._open[name, address] -= 1
+
+    def open_pages(self) -> list[tuple[str, str]]:
+        """The pages that someone has open: a site's name, and an address in it."""
+        with self._changed:
+            return [page for page, times in self._open.items() if times > 0]
+
     def published(self) -> None:
-        """A new build stands in the folders: open pages refresh."""
+        """Something newer is there: open pages refresh."""
         self._builds += 1
         self._tell(News(self._name()))
 

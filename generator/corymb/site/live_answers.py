@@ -11,7 +11,7 @@ import re
 from dataclasses import dataclass
 from html import escape
 from importlib import resources
-from pathlib import Path
+from pathlib import Path, PurePosixPath
 from urllib.parse import unquote, urlsplit
 
 from corymb.site.live import LiveSite, News
@@ -46,11 +46,27 @@ def answer(live: LiveSite, address: str) -> Answer:
         return _elsewhere(live, path)
     if not slash:
         return Answer(302, f"/{name}/")
+    news = live.news  # before what it tells of: a page may be newer than it says, never older
+    made = live.made_at(name, _page_at(inside))
+    if isinstance(made, bytes):
+        return _sent_as(_kind_of(_page_at(inside)), made, news)
     root = live.folders[name].resolve()
-    file = _file_at(root, inside)
+    file = made or _file_at(root, inside)
     if file is not None:
-        return _sent(file, live.news)
-    return _lost(root, live.news, name)
+        return _sent(file, news)
+    return _lost(live, root, news, name)
+
+
+def page_asked(live: LiveSite, query: str) -> tuple[str, str]:
+    """The site and the address in it of the page whose own path is the `query`."""
+    path = unquote(query)
+    name, _, inside = path.lstrip("/").partition("/")
+    return (name, _page_at(inside)) if name in live.folders else ("", "")
+
+
+def _page_at(inside: str) -> str:
+    """A folder's own page is the one that stands for it."""
+    return f"{inside}index.html" if inside.endswith("/") or not inside else inside
 
 
 def _elsewhere(live: LiveSite, path: str) -> Answer:
@@ -75,20 +91,28 @@ def _file_at(root: Path, inside: str) -> Path | None:
 
 
 def _sent(file: Path, news: News) -> Answer:
-    kind = TYPES.get(file.suffix) or mimetypes.guess_type(file.name)[0] or UNKNOWN
     try:
         body = file.read_bytes()
     except OSError:  # it went with the last build while we looked
         return Answer(404, _header("text/plain"), b"This page has just gone.\n")
+    return _sent_as(_kind_of(file.name), body, news)
+
+
+def _kind_of(name: str) -> str:
+    return TYPES.get(PurePosixPath(name).suffix) or mimetypes.guess_type(name)[0] or UNKNOWN
+
+
+def _sent_as(kind: str, body: bytes, news: News) -> Answer:
     if kind == "text/html":
         body = _listening(body, news)
     return Answer(200, _header(kind), body)
 
 
-def _lost(root: Path, news: News, name: str) -> Answer:
+def _lost(live: LiveSite, root: Path, news: News, name: str) -> Answer:
     """The site's own page for an address that leads nowhere."""
+    made = live.made_at(name, "404.html")
     try:
-        page = (root / "404.html").read_bytes()
+        page = made if isinstance(made, bytes) else (root / "404.html").read_bytes()
     except OSError:
         return _waiting(news, name)
     return Answer(404, _header("text/html"), _listening(_moved_under(name, page), news))

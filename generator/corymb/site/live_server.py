@@ -12,7 +12,7 @@ from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from threading import Thread
 
 from corymb.site.live import LiveSite, News
-from corymb.site.live_answers import EVENTS, answer
+from corymb.site.live_answers import EVENTS, answer, page_asked
 from corymb.site.policy import BY_A_HOST
 
 HOST = "127.0.0.1"
@@ -67,8 +67,10 @@ class _Handler(BaseHTTPRequestHandler):
     def do_GET(self) -> None:
         if not self._asked_by_own_name():
             self.send_error(403, "This server answers to its own computer alone.")
-        elif self.path == EVENTS:
-            self._tell_news()
+        elif self.path.partition("?")[0] == EVENTS:
+            name, address = page_asked(self.server.live, self.path.partition("?")[2])
+            with self.server.live.looked_at(name, address):
+                self._tell_news()
         else:
             self._send()
 

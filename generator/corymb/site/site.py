@@ -79,7 +79,8 @@ class SiteMaker:
             self._link_drawings,
             self._bench_drawings,
         )
-        self._planned: dict[str, Planned] = {}
+        self.planned: dict[str, Planned] = {}
+        """The pages that the site had when it was last whole, by address."""
 
     def frame(self) -> SiteFrame:
         """What all pages have in common."""
@@ -88,21 +89,25 @@ class SiteMaker:
 
     def page(self, address: str) -> bytes | None:
         """A page as it is now, of those that the site had when it was last made whole."""
-        planned = self._planned.get(address)
-        return html_of(self.making, planned) if planned is not None else None
+        planned = self.planned.get(address)
+        try:
+            return html_of(self.making, planned) if planned is not None else None
+        except (KeyError, StopIteration):  # what the page was of is gone
+            return None
 
     def whole(self, pictures: Pictures, breath: Callable[[], None] = no_breath) -> Site:
         """The whole site. `breath` is drawn before each page. Raises AddressTakenError."""
         drawn = self._drawn_besides(pictures)
         taken, pages, site = _Taken(), list[Page](), Site()
-        self._planned = {}
+        all_planned: dict[str, Planned] = {}
         for planned in planned_pages(self.making):
             breath()
             page = planned.page(self.making)
             taken.by(page)
             pages.append(page)
-            self._planned[page.frame.path] = planned
+            all_planned[page.frame.path] = planned
             site.pages[page.frame.path] = html_of(self.making, planned)
+        self.planned = all_planned
         self._found_by(site, pages)
         self._tables(site)
         _theme(site, pages, self.catalogue.staff)

@@ -63,12 +63,20 @@ class Workshop:
         if read.mended is None:
             self._bench = None
             return read.problems
-        if self._bench is None or not self._bench.takes(read.mended, self._day(read.mended)):
-            self._bench = _Bench.of(read.mended, self, self._day(read.mended))
-        problems = in_order((*read.problems, *check_studio(self._bench.studio)))
+        bench = self._bench = self._bench_for(read.mended)
+        problems = in_order((*read.problems, *check_studio(bench.studio)))
         if all(problem.advice for problem in problems):
-            problems = in_order((*problems, *self._bench.take_photos()))
+            problems = in_order((*problems, *bench.take_photos()))
         return problems
+
+    def _bench_for(self, read: Studio) -> _Bench:
+        day, before = self._today or today_of(read), self._bench
+        if before is not None and before.takes(read, day):
+            return before
+        bench = _Bench.of(read, self, day)
+        if before is not None:
+            bench.knows_pages_of(before)
+        return bench
 
     def page(self, audience: Audience, address: str) -> bytes | None:
         """A page as it is now; none where the site, when it was last whole, had none there."""
@@ -95,9 +103,6 @@ class Workshop:
         assert self._bench is not None
         with in_language(self._bench.studio.house.language):
             return self._bench.sites(report, progress, breath)
-
-    def _day(self, studio: Studio) -> date:
-        return self._today or today_of(studio)
 
 
 @dataclass
@@ -144,6 +149,11 @@ class _Bench:
             return False
         with in_language(self.studio.house.language):
             return all(maker.making.site == maker.frame() for maker in self.makers.values())
+
+    def knows_pages_of(self, other: _Bench) -> None:
+        """Until its sites are whole, the pages are taken to be those that another one made."""
+        for audience, maker in self.makers.items():
+            maker.planned = dict(other.makers[audience].planned)
 
     def take_photos(self) -> list[Problem]:
         """Make the photos that are new or different; say which can't be used."""

@@ -1,0 +1,206 @@
+"""Who keeps the live sites up with the studio's files, page by page and then whole?
+
+A save is answered in two steps. What someone has open is made at once, and their browser told;
+then, while they look at it, the rest of both sites, their check, and their folders. Another save
+meanwhile ends the second step, and the first begins again.
+"""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+from pathlib import Path
+from threading import Event, Lock, Thread
+
+from corymb.site.assets import ASSETS
+from corymb.site.build import BuildReport, Progress, no_progress
+from corymb.site.live import LiveSite
+from corymb.site.locked.publishing import refusal
+from corymb.site.publishing import PublishError, ToldFolder, Wanted
+from corymb.site.render import TEMPLATES
+from corymb.site.settings import SiteSettings
+from corymb.site.site import AddressTakenError, Site
+from corymb.site.workshop import Workshop
+from corymb.studio.problems import Problem
+from corymb.views.pieces import Audience
+
+Found = bytes | Path
+"""What a browser is sent: made here, or a file as it lies."""
+
+SHORT_SECONDS = 0.001
+
+
+class _InterruptedError(Exception):
+    """There is a newer save; what is being made is of no use any more."""
+
+
+@dataclass
+class _Made:
+    """What was last made of one audience's site: the whole, and pages that are newer."""
+
+    whole: Site = field(default_factory=Site)
+    pages: dict[str, bytes] = field(default_factory=dict)
+
+    def at(self, address: str) -> Found | None:
+        """What stands at an address, if anything does."""
+        page = self.pages.get(address) or self.whole.pages.get(address)
+        return page or self.whole.files.get(address) or self.whole.copies.get(address)
+
+
+class LiveBuilding:
+    """Builds what a `LiveSite` serves, again and again."""
+
+    def __init__(
+        self,
+        live: LiveSite,
+        audiences: Sequence[Audience],
+        finished: Callable[[BuildReport], None],
+    ) -> None:
+        """`finished` is told, by another thread, each time that both sites are whole again."""
+        self.live = live
+        self.audiences = tuple(audiences)
+        self._finished = finished
+        self._workshop: Workshop | None = None
+        self._theme: object = None
+        self._made = {name: _Made() for name in self.audiences}
+        self._ahead = False
+        self._lock = Lock()
+        self._asking = 0
+        self._newer = Event()
+        self._finishing: Thread | None = None
+        self._folders: dict[Audience, ToldFolder] = {}
+        live.made_at = self.at
+
+    def begin(self, settings: SiteSettings, progress: Progress = no_progress) -> BuildReport:
+        """Build both sites whole, before anyone looks. The report tells of what was wrong."""
+        report = BuildReport(self._look(settings))
+        if not report.errors:
+            self._finish(report, progress)
+        return report
+
+    def keep_up(self, settings: SiteSettings) -> BuildReport:
+        """After a save: make what is open now, tell the browsers, and let the rest follow."""
+        self.rest()
+        report = BuildReport(self._look(settings))
+        if report.errors:
+            self.live.refused(report.problems)
+            return report
+        self._ahead = True
+        for name, address in self.live.open_pages():
+            self.at(name, address)
+        self.live.published()
+        self._finishing = Thread(target=self._finish, args=(report,), daemon=True)
+        self._finishing.start()
+        return report
+
+    def rest(self) -> None:
+        """Let go of what is being made."""
+        if self._finishing is not None:
+            self._newer.set()
+            self._finishing.join()
+            self._newer.clear()
+            self._finishing = None
+
+    def end(self) -> None:
+        """Make nothing more, and clear up."""
+        self.rest()
+        for folder in self._folders.values():
+            folder.close()
+
+    def at(self, name: str, address: str) -> Found | None:
+        """What stands at an address of a site now; none where nothing was made for it."""
+        made = self._made[name]  # type: ignore[index]
+        self._asking += 1
+        with self._lock:
+            self._asking -= 1
+            if self._ahead and self._workshop is not None:
+                if (page := self._workshop.page(name, address)) is not None:  # type: ignore[arg-type]
+                    made.pages[address] = page
+                elif (drawing := self._workshop.drawing(address)) is not None:
+                    return drawing.encode()
+            return made.at(address)
+
+    def _look(self, settings: SiteSettings) -> list[Problem]:
+        theme = _theme_now()
+        with self._lock:
+            workshop = self._workshop
+            if workshop is None or workshop.settings != settings or theme != self._theme:
+                workshop = self._workshop = Workshop(settings, self.audiences)
+                self._theme = theme
+            self._ahead = False
+            return workshop.look()
+
+    def _finish(self, report: BuildReport, progress: Progress = no_progress) -> None:
+        try:
+            with self._lock:
+                self._make_whole(report, progress)
+        except _InterruptedError:
+            return
+        except AddressTakenError as error:
+            assert self._workshop is not None
+            folder = self._workshop.settings.studio_folder
+            report.problems.append(Problem(folder, 1, 1, str(error)))
+        except PublishError as error:
+            report.problems.append(Problem(error.folder or Path(), 1, 1, str(error)))
+        if report.errors:
+            self.live.refused(report.problems)
+        self._finished(report)
+
+    def _make_whole(self, report: BuildReport, progress: Progress) -> None:
+        assert self._workshop is not None
+        sites = self._workshop.sites(report, progress, self._breath)
+        if report.errors:
+            return
+        stale = False
+        for name, site in sites.items():
+            made = self._made[name]
+            stale |= any(
+                made.at(address) != site.pages.get(address)
+                for whose, address in self.live.open_pages()
+                if whose == name
+            )
+            self._made[name] = _Made(site)
+            report.pages[name] = len(site.pages)
+            self._publish(name, site, made.whole)
+        self._ahead = False
+        if stale:
+            self.live.published()
+
+    def _breath(self) -> None:
+        """Between two pages: let a browser have its answer, and see if there is a newer save."""
+        self._lock.release()
+        while self._asking and not self._newer.is_set():
+            time.sleep(SHORT_SECONDS)
+        self._lock.acquire()
+        if self._newer.is_set():
+            raise _InterruptedError
+
+    def _publish(self, name: Audience, site: Site, before: Site) -> None:
+        """Into its folder; a staff's site that is to stand there locked is left to `build`."""
+        assert self._workshop is not None
+        settings = self._workshop.settings
+        if refusal(settings, (name,), None) is not None:
+            return
+        folder = settings.output(name)
+        told = self._folders.get(name)
+        if told is None or told.room.folder != folder.absolute():
+            told = self._folders[name] = ToldFolder(folder)
+        told.publish(Wanted(site.written, site.copies), _changed(before, site))
+
+
+def _changed(before: Site, after: Site) -> set[str]:
+    """The addresses at which something else stands now."""
+    shelves = ((before.written, after.written), (before.copies, after.copies))
+    return {
+        path
+        for old, new in shelves
+        for path in old.keys() | new.keys()
+        if old.get(path) != new.get(path)
+    }
+
+
+def _theme_now() -> object:
+    """How the theme's files stand: who works on the theme wants to see it."""
+    files = [file for folder in (TEMPLATES, ASSETS) for file in folder.rglob("*")]
+    return [(file, stat.st_mtime_ns, stat.st_size) for file in files if (stat := file.stat())]
