@@ -19,7 +19,6 @@ from corymb.site.live import LiveSite
 from corymb.site.live_building import LiveBuilding
 from corymb.site.live_server import LiveServer, PortBusyError
 from corymb.site.live_watch import Watched, changes
-from corymb.site.render import THEME
 from corymb.site.settings import SettingsError, SiteSettings, read_settings
 from corymb.studio.problems import Problem
 from corymb.views.pieces import Audience
@@ -55,7 +54,7 @@ def serve(audience: Audience | None, config: Path | None, port: int) -> None:
         raise click.ClickException(_busy(port)) from error
     server.start()
     try:
-        watched = _watched(settings, who)
+        watched = Watched.of(settings, who)
         before = watched.state()
         _begin(building, settings)
         for name in who:
@@ -75,11 +74,6 @@ def _busy(port: int) -> str:
         f"Port {port} is in use, perhaps by another `corymb serve`. End that one, or take "
         f"another port: corymb serve --port {port + 1 if port < 65535 else 8000}"
     )
-
-
-def _watched(settings: SiteSettings, who: Sequence[Audience]) -> Watched:
-    written = (settings.cache_folder, *(settings.output(name) for name in who))
-    return Watched((settings.studio_folder, THEME), settings.config_file, written)
 
 
 def _begin(building: LiveBuilding, settings: SiteSettings) -> None:

@@ -65,6 +65,8 @@ class LiveBuilding:
         self._theme: object = None
         self._made = {name: _Made() for name in self.audiences}
         self._ahead = False
+        self._fresh: dict[tuple[str, str], bytes] = {}
+        """What was made for someone since the last save."""
         self._lock = Lock()
         self._asking = 0
         self._newer = Event()
@@ -110,16 +112,27 @@ class LiveBuilding:
 
     def at(self, name: str, address: str) -> Found | None:
         """What stands at an address of a site now; none where nothing was made for it."""
-        made = self._made[name]  # type: ignore[index]
+        if (fresh := self._fresh.get((name, address))) is not None:
+            return fresh
         self._asking += 1
         with self._lock:
             self._asking -= 1
-            if self._ahead and self._workshop is not None:
-                if (page := self._workshop.page(name, address)) is not None:  # type: ignore[arg-type]
-                    made.pages[address] = page
-                elif (drawing := self._workshop.drawing(address)) is not None:
-                    return drawing.encode()
-            return made.at(address)
+            found = self._made_now(name, address)  # type: ignore[arg-type]
+        if found is not None:
+            self._fresh[name, address] = found
+            return found
+        return self._made[name].at(address)  # type: ignore[index]
+
+    def _made_now(self, name: Audience, address: str) -> bytes | None:
+        """What only a workshop that is ahead of the whole sites can give."""
+        if not self._ahead or self._workshop is None:
+            return None
+        page = self._workshop.page(name, address)
+        if page is not None:
+            self._made[name].pages[address] = page
+            return page
+        drawing = self._workshop.drawing(address)
+        return drawing.encode() if drawing is not None else None
 
     def _look(self, settings: SiteSettings) -> list[Problem]:
         theme = _theme_now()
@@ -129,6 +142,7 @@ class LiveBuilding:
                 workshop = self._workshop = Workshop(settings, self.audiences)
                 self._theme = theme
             self._ahead = False
+            self._fresh = {}
             return workshop.look()
 
     def _finish(self, report: BuildReport, progress: Progress = no_progress) -> None:
@@ -164,6 +178,7 @@ class LiveBuilding:
             report.pages[name] = len(site.pages)
             self._publish(name, site, made.whole)
         self._ahead = False
+        self._fresh = {}
         if stale:
             self.live.published()
 

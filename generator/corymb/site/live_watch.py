@@ -6,12 +6,16 @@ that editors leave beside a file.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 from threading import Event
 
 from watchfiles import Change, watch
+
+from corymb.site.render import THEME
+from corymb.site.settings import SiteSettings
+from corymb.views.pieces import Audience
 
 STEP_MS = 20  # a save comes as several events in a row: wait until it has been still so long
 LONGEST_WAIT_MS = 400
@@ -31,6 +35,12 @@ class Watched:
     folders: tuple[Path, ...]
     settings: Path
     written: tuple[Path, ...] = ()
+
+    @classmethod
+    def of(cls, settings: SiteSettings, audiences: Iterable[Audience]) -> Watched:
+        """What the sites of these settings are made from."""
+        written = (settings.cache_folder, *(settings.output(who) for who in audiences))
+        return cls((settings.studio_folder, THEME), settings.config_file, written)
 
     def matters(self, file: Path) -> bool:
         """Whether a change of this file can change a page."""

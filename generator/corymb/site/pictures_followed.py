@@ -6,7 +6,7 @@ itself is enough; its pixels and its colours in other lights wait until someone 
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 
 from corymb.ledger import AsAsked, Ledger, kept
 from corymb.site.kept_pictures import Kept
@@ -48,10 +48,14 @@ class FollowedPictures:
         """Where it is kept which drawing was made of what."""
         return self.studio.ledger
 
-    def all(self) -> Pictures:
-        """Everything that is drawn for the sites, with its pixels and its colours in each light."""
+    def all(self, breath: Callable[[], None] = lambda: None) -> Pictures:
+        """Everything that is drawn for the sites, with its pixels and its colours in each light.
+
+        `breath` is drawn before each recipe.
+        """
         pictures = Pictures()
         for recipe_id in self.studio.recipes:
+            breath()
             pictures.add(self._of_recipe(recipe_id))
         for stem_id in self.studio.stems:
             pictures.drawn[addresses.of_head(stem_id)] = self._head(stem_id)

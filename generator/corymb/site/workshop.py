@@ -172,7 +172,7 @@ class _Bench:
         if not self.drawn:  # the first time there is much to draw, and all hands help
             draw_all(self.studio, self.pictures.store.folder, progress)
             self.drawn = True
-        pictures = self.pictures.all()
+        pictures = self.pictures.all(breath)
         report.photos, report.pictures = len(self.photos), len(pictures.drawn)
         sites = {}
         for done, (audience, maker) in enumerate(self.makers.items(), 1):
