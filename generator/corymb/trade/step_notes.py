@@ -95,11 +95,12 @@ def names(step: str, phrase: str) -> bool:
     return _has(_words(step), _words(phrase))
 
 
-def short_names(plant: str) -> list[Phrase]:
+@lru_cache(maxsize=4096)
+def short_names(plant: str) -> tuple[Phrase, ...]:
     """What else a plant is called: without the part that is cut, and by its last word."""
     whole = _words(plant)
     bare = whole[:-1] if len(whole) > 1 and whole[-1] in PARTS else whole
-    return [bare, bare[-1:]] if bare[-1] not in VAGUE else [bare]
+    return (bare, bare[-1:]) if bare[-1] not in VAGUE else (bare,)
 
 
 def _names(plant: str, kept: list[Phrase]) -> list[Phrase]:
@@ -130,9 +131,23 @@ def _without(words: Phrase, phrase: Phrase) -> Phrase:
 
 
 def _place(words: Phrase, phrase: Phrase) -> int | None:
-    size = len(phrase)
-    places = range(len(words) - size + 1)
-    return next((i for i in places if _same(words[i : i + size], phrase)), None)
+    """Where a phrase first stands, by where its last word does."""
+    before, by_form = phrase[:-1], _by_form(words)
+    ends = [end for form in _forms(phrase[-1]) for end in by_form.get(form, ())]
+    size = len(before)
+    return min(
+        (e - size for e in ends if e >= size and words[e - size : e] == before), default=None
+    )
+
+
+@lru_cache(maxsize=4096)
+def _by_form(words: Phrase) -> dict[str, list[int]]:
+    """Where each word stands, by all that it may be the plural of."""
+    places: dict[str, list[int]] = {}
+    for at, word in enumerate(words):
+        for form in _forms(word):
+            places.setdefault(form, []).append(at)
+    return places
 
 
 def _same(some: Phrase, others: Phrase) -> bool:
