@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from fractions import Fraction
+from math import lcm
 
 
 def apportion(total: int, weights: Sequence[Fraction | int]) -> list[int]:
@@ -20,14 +21,16 @@ def apportion(total: int, weights: Sequence[Fraction | int]) -> list[int]:
     """
     if total < 0 or any(w < 0 for w in weights):
         raise ValueError("neither the total nor a weight may be negative")
-    whole = sum((Fraction(w) for w in weights), Fraction(0))
+    parts_of_one = lcm(*(w.denominator for w in weights))
+    shares = [int(w * parts_of_one) for w in weights]
+    whole = sum(shares)
     if whole == 0:
         if total:
             raise ValueError("there is nothing to share by: every weight is 0")
         return [0] * len(weights)
-    quotas = [total * Fraction(w) / whole for w in weights]
-    parts = [int(q) for q in quotas]
-    by_remainder = sorted(range(len(quotas)), key=lambda i: (parts[i] - quotas[i], i))
+    quotas = [divmod(total * share, whole) for share in shares]
+    parts = [part for part, _remainder in quotas]
+    by_remainder = sorted(range(len(quotas)), key=lambda i: (-quotas[i][1], i))
     for i in by_remainder[: total - sum(parts)]:
         parts[i] += 1
     return parts
