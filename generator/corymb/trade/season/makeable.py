@@ -11,7 +11,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import Literal
 
 from corymb.ledger import AsAsked
@@ -27,6 +27,7 @@ from corymb.trade.swaps.matching import matched
 from corymb.trade.swaps.standing_in import StandIn, StandIns
 
 State = Literal["pictured", "swaps", "none"]
+DAYS_IN_WEEK = 7
 
 
 @dataclass(frozen=True)
@@ -88,8 +89,7 @@ class Makeable:
         style = self._style_of[look.recipe]
         known, in_style, answers = self._found.get(look.id, (None, None, ()))
         if known != look or in_style is not style:  # of the same name, but edited since
-            asked = _Asked(self, look)
-            answers = _with_nearest([asked.on(week, thursday(week)) for week in WEEKS])
+            answers = _with_nearest(_Asked(self, look).all_year())
             self._found[look.id] = look, style, answers
         return answers
 
@@ -126,13 +126,25 @@ class Makeable:
         return len(shares) > self._limits.lines or sum(shares) > self._limits.most
 
 
+@dataclass(frozen=True)
+class _Way:
+    """How a look is made for weeks on end: of which stems, or what keeps it from that."""
+
+    state: State
+    stems: tuple[str, ...] = ()
+    swaps: tuple[StandIn, ...] = ()
+    blocks: tuple[str, ...] = ()
+    too_much: bool = False
+
+
 class _Asked:
     """One look, asked about day after day."""
 
     def __init__(self, makeable: Makeable, look: Look) -> None:
         self._makeable = makeable
         self._look = look
-        self._days = [makeable.days(line.stem) for line in look.lines]
+        self._stems = tuple(line.stem for line in look.lines)
+        self._days = [makeable.days(stem) for stem in self._stems]
 
     @cached_property
     def _candidates(self) -> list[list[tuple[int, StandIn]]]:
@@ -142,29 +154,43 @@ class _Asked:
     def _shares(self) -> list[float]:
         return self._makeable.shares(self._look)
 
-    def on(self, week: int, day: int) -> Answer:
-        """The answer for a day of a plain year, told of `week`."""
+    def all_year(self) -> list[Answer]:
+        """The answer for each week. The way to make it lasts until something comes or goes."""
+        answers, way = list[Answer](), None
+        for week in WEEKS:
+            day = thursday(week)
+            if way is None or self._turns >> day & 1:
+                way = self._way(day)
+            chance = 0.0 if way.state == "none" else self._chance(way.stems, day)
+            answers.append(Answer(week, way.state, chance, way.swaps, way.blocks, way.too_much))
+        return answers
+
+    @cached_property
+    def _turns(self) -> int:
+        """The days on which not all is as it was a week before, as bits of a number."""
+        turns = 0
+        for days in (*self._days, *(days for line in self._candidates for days, _ in line)):
+            turns |= days ^ days << DAYS_IN_WEEK
+        return turns
+
+    def _way(self, day: int) -> _Way:
+        """How it is made on a day of a plain year."""
         missing = [i for i, days in enumerate(self._days) if not days >> day & 1]
         if not missing:
-            stems = (line.stem for line in self._look.lines)
-            return Answer(week, "pictured", self._chance(stems, day))
+            return _Way("pictured", self._stems)
         missing.sort(key=lambda i: (-self._shares[i], i))
         taken = matched({i: self._standing(i, day) for i in missing})
         blocks = [i for i in missing if i not in taken]
         if blocks:
-            return Answer(week, "none", 0.0, blocks=self._ids(blocks))
+            return _Way("none", blocks=self._ids(blocks))
         if self._makeable.too_much([self._shares[i] for i in missing]):
-            return Answer(week, "none", 0.0, blocks=self._ids(missing), too_much=True)
-        return self._swapped(week, day, taken)
+            return _Way("none", blocks=self._ids(missing), too_much=True)
+        swaps = tuple(taken[i] for i in sorted(taken))
+        kept = [stem for i, stem in enumerate(self._stems) if i not in taken]
+        return _Way("swaps", (*kept, *(swap.in_ for swap in swaps)), swaps)
 
     def _standing(self, line: int, day: int) -> list[StandIn]:
         return [each for days, each in self._candidates[line] if days >> day & 1]
-
-    def _swapped(self, week: int, day: int, taken: Mapping[int, StandIn]) -> Answer:
-        kept = [line.stem for i, line in enumerate(self._look.lines) if i not in taken]
-        swaps = tuple(taken[i] for i in sorted(taken))
-        needed = [*kept, *(swap.in_ for swap in swaps)]
-        return Answer(week, "swaps", self._chance(needed, day), swaps)
 
     def _chance(self, stems: Iterable[str], day: int) -> float:
         """Early and late years are early and late for all, so the chances aren't multiplied."""
@@ -188,7 +214,17 @@ def _pointing(answer: Answer, week: int | None) -> Answer:
 
 def nearest(week: int, weeks: Sequence[int]) -> int | None:
     """The week of `weeks` that is nearest round the year; of two alike the one to come."""
+    return _nearest_to(tuple(weeks)).get(week)
+
+
+@lru_cache(maxsize=4096)
+def _nearest_to(weeks: tuple[int, ...]) -> dict[int, int]:
+    """The nearest to each week of the year; the looks of a recipe share most of theirs."""
     year = len(WEEKS)
-    ahead = [((other - week) % year, other) for other in weeks]
-    ways = [(min(gap, year - gap), gap > year - gap, other) for gap, other in ahead]
-    return min(ways)[2] if ways else None
+    found = {}
+    for week in WEEKS if weeks else ():
+        ahead = [((other - week) % year, other) for other in weeks]
+        found[week] = min((min(gap, year - gap), gap > year - gap, other) for gap, other in ahead)[
+            2
+        ]
+    return found
