@@ -77,7 +77,12 @@ def month_letters() -> tuple[str, ...]:
 
 def month_in_date(month: int) -> str:
     """A month as it is said behind a day or a part of it, 1 to 12."""
-    return str(locale_spoken().months["format"]["wide"][month])
+    return _months_in_dates(locale_spoken())[month - 1]
+
+
+@cache
+def _months_in_dates(locale: Locale) -> tuple[str, ...]:
+    return tuple(str(locale.months["format"]["wide"][month]) for month in range(1, 13))
 
 
 def weekday_name(weekday: int) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from datetime import date, timedelta
 from decimal import ROUND_HALF_UP, Decimal
+from functools import lru_cache
 
 from babel import Locale
 from babel.numbers import format_currency, format_decimal, get_currency_precision
@@ -24,7 +25,13 @@ def locale_of(house: StudioFile) -> str:
 
 def money(amount: Decimal, house: StudioFile) -> str:
     """An amount in the studio's money, halves rounded up: `€28`, `€1.20`."""
-    currency, locale = house.money.currency, locale_of(house)
+    return _money(str(amount), house.money.currency, locale_of(house))
+
+
+@lru_cache(maxsize=16384)
+def _money(figures: str, currency: str, locale: str) -> str:
+    """The same amounts stand on many pages, and writing one is slow."""
+    amount = Decimal(figures)
     whole = amount == amount.to_integral_value()
     digits = 0 if whole else max(2, get_currency_precision(currency))
     return format_currency(
@@ -38,12 +45,14 @@ def money(amount: Decimal, house: StudioFile) -> str:
 
 def to_the_cent(amount: Decimal, house: StudioFile) -> str:
     """An amount in a column of amounts, with all its decimals: `€28.00`, `€1.20`."""
-    digits = get_currency_precision(house.money.currency)
-    return format_currency(
-        amount.quantize(Decimal(1).scaleb(-digits), ROUND_HALF_UP),
-        house.money.currency,
-        locale=locale_of(house),
-    )
+    currency = house.money.currency
+    rounded = amount.quantize(Decimal(1).scaleb(-get_currency_precision(currency)), ROUND_HALF_UP)
+    return _to_the_cent(str(rounded), currency, locale_of(house))
+
+
+@lru_cache(maxsize=16384)
+def _to_the_cent(figures: str, currency: str, locale: str) -> str:
+    return format_currency(Decimal(figures), currency, locale=locale)
 
 
 def percent(share: Decimal, house: StudioFile) -> str:
@@ -73,7 +82,12 @@ def price_guide(guide: PriceGuide | None, house: StudioFile) -> str:
 
 def number(value: float | Decimal, house: StudioFile) -> str:
     """A number with the separators of the studio's language."""
-    return format_decimal(value, locale=locale_of(house))
+    return _number(str(value), locale_of(house))
+
+
+@lru_cache(maxsize=16384)
+def _number(figures: str, locale: str) -> str:
+    return format_decimal(Decimal(figures), locale=locale)
 
 
 def month_and_year(day: date) -> str:
