@@ -6,11 +6,12 @@ then carries a note. So does a caution, and one that is only of plants gone is l
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
 
+from corymb.ledger import AsAsked
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look
 from corymb.trade.step_notes import is_all_gone, step_note, without_gone
@@ -63,8 +64,9 @@ class Words:
         return f"{kept} {step_note(kept, gone, self._here)}".strip()
 
     @cached_property
-    def _plants(self) -> dict[str, str]:
-        return {known_as: plant_of(stem) for known_as, stem in self.studio.stems.items()}
+    def _plants(self) -> Mapping[str, str]:
+        stems = self.studio.stems
+        return AsAsked(lambda: stems, stems.__contains__, lambda stem_id: plant_of(stems[stem_id]))
 
     @cached_property
     def _here(self) -> list[str]:
