@@ -6,21 +6,20 @@ from the studio's files, and stumbles over a name that a view does not have.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Iterable
-from functools import cache, lru_cache
+from functools import cache, lru_cache, partial
 from pathlib import Path
 from posixpath import dirname, relpath
 from typing import Any
 from urllib.parse import quote
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined, pass_context
-from jinja2.runtime import Context
+from jinja2 import Environment, StrictUndefined
 from markupsafe import Markup, escape
 
 import corymb.theme
 from corymb.language import gettext, ngettext, pgettext
 from corymb.language.locales import and_list, locale_spoken
+from corymb.site.quick_templates import QuickEnvironment, SettledLoader, typeset
 from corymb.views.compose.asking import on_one_line
 from corymb.views.compose.states import words_of_states
 from corymb.views.compose.trade_words import trade_word
@@ -31,23 +30,14 @@ from corymb.views.pieces import Link
 THEME = Path(str(corymb.theme.__file__)).parent
 TEMPLATES = THEME / "templates"
 CAPITAL_NOUNS = ("de", "lb")  # German and Luxembourgish; from memory
-APOSTROPHE = re.compile(r"(?<=\w)'(?=\w)(?!\S*@)|(?<=s)'(?=\s|$)")
-"""Not one in an e-mail address, which would be another address."""
 ELSEWHERE = ("mailto:", "tel:", "https:", "http:", "data:", "#")
-
-
-def typeset(value: object) -> object:
-    """A name or a sentence with the apostrophes that print uses; everything else as it is."""
-    if type(value) is str and "'" in value:
-        return APOSTROPHE.sub("’", value)
-    return value
 
 
 @cache
 def environment() -> Environment:
     """The templates of the theme, and the words that all of them share."""
-    templates = Environment(
-        loader=FileSystemLoader(TEMPLATES),
+    templates = QuickEnvironment(
+        loader=SettledLoader(TEMPLATES),
         autoescape=True,
         undefined=StrictUndefined,
         trim_blocks=True,
@@ -71,7 +61,7 @@ def _give_words(templates: Environment) -> None:
         gettext, ngettext, newstyle=True, pgettext=pgettext
     )
     words: dict[str, Any] = templates.globals
-    words |= {name: _typeset_within(words[name]) for name in ("gettext", "ngettext", "pgettext")}
+    words |= {"_": _gettext, "gettext": _gettext, "ngettext": _ngettext, "pgettext": _pgettext}
     words |= {"state_words": words_of_states, "trade_word": trade_word}
     templates.filters |= {
         "and_list": in_one_list,
@@ -84,12 +74,27 @@ def _give_words(templates: Environment) -> None:
     }
 
 
-def _typeset_within(say: Callable[..., Any]) -> Callable[..., Any]:
-    @pass_context
-    def said(context: Context, *words: Any, **put_in: object) -> Any:
-        return say(context, *words, **{name: typeset(value) for name, value in put_in.items()})
+def _gettext(message: str, /, **put_in: object) -> Markup:
+    return _sentence(gettext(message), put_in)
 
-    return said
+
+def _ngettext(one: str, many: str, number: int, /, **put_in: object) -> Markup:
+    return _sentence(ngettext(one, many, number), {"num": number, **put_in})
+
+
+def _pgettext(context: str, message: str, /, **put_in: object) -> Markup:
+    return _sentence(pgettext(context, message), {"context": context, **put_in})
+
+
+def _sentence(text: str, put_in: dict[str, object]) -> Markup:
+    if not put_in:
+        return _as_it_is(text)
+    return Markup(text) % {name: typeset(value) for name, value in put_in.items()}
+
+
+@lru_cache(maxsize=4096)
+def _as_it_is(text: str) -> Markup:
+    return Markup(text) % {}
 
 
 def linked(link: Link, url: Callable[[str], str]) -> Markup:
@@ -136,18 +141,13 @@ def url_from(page_path: str) -> Callable[[str], str]:
 
     Addresses elsewhere (`https:`, `mailto:`) and within the page (`#...`) stay as they are.
     """
-    here = dirname(page_path)
-
-    def url(address: str) -> str:
-        if address.startswith(ELSEWHERE):
-            return address
-        path, mark, anchor = address.partition("#")
-        return _from_folder(here, path) + mark + anchor
-
-    return url
+    return partial(_seen_from, dirname(page_path))
 
 
 @lru_cache(maxsize=65536)
-def _from_folder(here: str, path: str) -> str:
+def _seen_from(here: str, address: str) -> str:
     """The same few addresses are asked for on every page."""
-    return quote(relpath(path or ".", here or "."), safe="/.~-_")
+    if address.startswith(ELSEWHERE):
+        return address
+    path, mark, anchor = address.partition("#")
+    return quote(relpath(path or ".", here or "."), safe="/.~-_") + mark + anchor

@@ -14,7 +14,7 @@ from pypdf import PdfReader, PdfWriter
 from pypdf.generic import IndirectObject
 
 from corymb.language import gettext as _
-from corymb.site.render import typeset
+from corymb.site.quick_templates import typeset
 from corymb.views.book import BookView
 
 MADE_BY = {"/Creator": "Corymb", "/Producer": "Corymb"}
