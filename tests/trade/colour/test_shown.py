@@ -102,3 +102,8 @@ def test_leaves_alone_are_compared_as_they_are() -> None:
 def test_nothing_is_not_compared(nothing: tuple[PhotoColours, tuple[ColourArea, ...]]) -> None:
     with pytest.raises(ValueError, match="no colours to compare with"):
         shown(*nothing)
+
+
+def test_a_photo_of_nothing_but_leaves_is_far_from_its_recipe() -> None:
+    """Its shares are rounded, and needn't add up to all of it."""
+    assert shown(photo((LEAF, 0.4999), (MOSS, 0.4998)), POSY).apart > 20

@@ -109,7 +109,7 @@ def _shown(
 def _with_leaves_as_in(recipe: Palette, flowers: Palette) -> Palette:
     """The photo's colours with no more green than the recipe has; unless all of it is green."""
     own, there = _green_share(recipe), _green_share(flowers)
-    if there <= own or there >= 1 - 1e-9:
+    if there <= own or all(_is_leaf(hex_) for hex_, _ in flowers):
         return palette(flowers)
     green, rest = own / there, (1 - own) / (1 - there)
     return palette((hex_, share * (green if _is_leaf(hex_) else rest)) for hex_, share in flowers)
