@@ -47,7 +47,7 @@ def serve(audience: Audience | None, config: Path | None, port: int) -> None:
     settings = site_settings(config)
     who = audiences(audience)
     live = LiveSite({name: settings.output(name) for name in who})
-    building = LiveBuilding(live, who, _finished)
+    building = LiveBuilding(live, who, _finished, seen_from_here)
     try:
         server = LiveServer(live, port)
     except PortBusyError as error:
@@ -82,7 +82,6 @@ def _begin(building: LiveBuilding, settings: SiteSettings) -> None:
     progress.end()
     if report.errors:
         _refused(report.errors)
-        building.live.refused([seen_from_here(problem) for problem in report.errors])
         return
     building.live.published()
     tell_built(report, settings, time.perf_counter() - start)

@@ -56,9 +56,14 @@ class LiveBuilding:
         live: LiveSite,
         audiences: Sequence[Audience],
         finished: Callable[[BuildReport], None],
+        shown: Callable[[Problem], Problem] = lambda problem: problem,
     ) -> None:
-        """`finished` is told, by another thread, each time that both sites are whole again."""
+        """`finished` is told, by another thread, each time that both sites are whole again.
+
+        `shown` gives a problem as browsers show it.
+        """
         self.live = live
+        self._shown = shown
         self.audiences = tuple(audiences)
         self._finished = finished
         self._workshop: Workshop | None = None
@@ -77,7 +82,9 @@ class LiveBuilding:
     def begin(self, settings: SiteSettings, progress: Progress = no_progress) -> BuildReport:
         """Build both sites whole, before anyone looks. The report tells of what was wrong."""
         report = BuildReport(self._look(settings))
-        if not report.errors:
+        if report.errors:
+            self._refuse(report)
+        else:
             self._finish(report, progress)
         return report
 
@@ -86,7 +93,7 @@ class LiveBuilding:
         self.rest()
         report = BuildReport(self._look(settings))
         if report.errors:
-            self.live.refused(report.problems)
+            self._refuse(report)
             return report
         self._ahead = True
         for name, address in self.live.open_pages():
@@ -134,6 +141,9 @@ class LiveBuilding:
         drawing = self._workshop.drawing(address)
         return drawing.encode() if drawing is not None else None
 
+    def _refuse(self, report: BuildReport) -> None:
+        self.live.refused([self._shown(problem) for problem in report.errors])
+
     def _look(self, settings: SiteSettings) -> list[Problem]:
         theme = _theme_now()
         with self._lock:
@@ -158,7 +168,7 @@ class LiveBuilding:
         except PublishError as error:
             report.problems.append(Problem(error.folder or Path(), 1, 1, str(error)))
         if report.errors:
-            self.live.refused(report.problems)
+            self._refuse(report)
         self._finished(report)
 
     def _make_whole(self, report: BuildReport, progress: Progress) -> None:
