@@ -50,7 +50,6 @@ def served(settings_file: Path) -> Iterator[tuple[str, Callable[[], None]]]:
     before = watched.state()
     report = building.begin(settings)
     assert not report.errors, report.errors[:3]
-    whole.get()
 
     def keep_up() -> None:
         for _ in changes(watched, before, stop):

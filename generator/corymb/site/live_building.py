@@ -58,7 +58,7 @@ class LiveBuilding:
         finished: Callable[[BuildReport], None],
         shown: Callable[[Problem], Problem] = lambda problem: problem,
     ) -> None:
-        """`finished` is told, by another thread, each time that both sites are whole again.
+        """`finished` is told, by another thread, when both sites are whole again after a save.
 
         `shown` gives a problem as browsers show it.
         """
@@ -99,7 +99,7 @@ class LiveBuilding:
         for name, address in self.live.open_pages():
             self.at(name, address)
         self.live.published()
-        self._finishing = Thread(target=self._finish, args=(report,), daemon=True)
+        self._finishing = Thread(target=self._follow, args=(report,), daemon=True)
         self._finishing.start()
         return report
 
@@ -155,12 +155,17 @@ class LiveBuilding:
             self._fresh = {}
             return workshop.look()
 
-    def _finish(self, report: BuildReport, progress: Progress = no_progress) -> None:
+    def _follow(self, report: BuildReport) -> None:
+        if self._finish(report, no_progress):
+            self._finished(report)
+
+    def _finish(self, report: BuildReport, progress: Progress) -> bool:
+        """Make both sites whole, or say why not; False where a newer save came in between."""
         try:
             with self._lock:
                 self._make_whole(report, progress)
         except _InterruptedError:
-            return
+            return False
         except AddressTakenError as error:
             assert self._workshop is not None
             folder = self._workshop.settings.studio_folder
@@ -169,7 +174,7 @@ class LiveBuilding:
             report.problems.append(Problem(error.folder or Path(), 1, 1, str(error)))
         if report.errors:
             self._refuse(report)
-        self._finished(report)
+        return True
 
     def _make_whole(self, report: BuildReport, progress: Progress) -> None:
         assert self._workshop is not None
