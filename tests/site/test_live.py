@@ -11,7 +11,7 @@ from threading import Event, Thread, Timer
 import pytest
 
 from corymb.site.live import LiveSite
-from corymb.site.live_answers import answer
+from corymb.site.live_answers import answer, page_asked
 from corymb.site.live_server import LiveServer, PortBusyError
 from corymb.site.live_watch import Watched, changes
 from corymb.studio.problems import Problem
@@ -155,6 +155,27 @@ def test_an_open_page_hears_of_a_new_build_at_once(server: LiveServer) -> None:
     connection.close()
 
 
+OPEN = {
+    "/clients/": ("clients", "index.html"),
+    "/clients/flowers.html": ("clients", "flowers.html"),
+    "/clients/a%20b.html": ("clients", "a b.html"),
+    "": None,
+    "/": None,
+    "/elsewhere/": None,
+    "/clients": ("clients", "index.html"),
+    "/" + "x" * 60_000: None,
+}
+
+
+@pytest.mark.parametrize(("asked", "page"), OPEN.items(), ids=lambda value: str(value)[:24])
+def test_a_page_counts_as_open_while_it_listens_and_one_of_no_site_never(
+    live: LiveSite, asked: str, page: tuple[str, str] | None
+) -> None:
+    with live.looked_at(*page_asked(live, asked)), live.looked_at(*page_asked(live, asked)):
+        assert live.open_pages() == ([page] if page else [])
+    assert live.open_pages() == []
+
+
 def _next_event(events: Iterator[bytes]) -> dict[str, str]:
     line = next(line for line in events if line.startswith(b"data: "))
     return dict(json.loads(line.removeprefix(b"data: ")))
@@ -182,6 +203,26 @@ def test_only_this_computer_is_answered(server: LiveServer, hosts: list[str], st
     given = connection.getresponse()
     assert given.status == status
     assert (b"This server answers to its own computer alone." in given.read()) is (status == 403)
+    connection.close()
+
+
+SITES = {
+    "a page of its own": ("same-origin", "cors", 200),
+    "a link elsewhere": ("cross-site", "navigate", 200),
+    "a script elsewhere": ("cross-site", "cors", 403),
+    "a picture elsewhere": ("cross-site", "no-cors", 403),
+    "a server beside it": ("same-site", "cors", 403),
+}
+
+
+@pytest.mark.parametrize(("site", "mode", "status"), SITES.values(), ids=SITES)
+@pytest.mark.parametrize("address", ["/live-events", "/staff/"])
+def test_scripts_of_other_sites_hold_no_line(
+    server: LiveServer, address: str, site: str, mode: str, status: int
+) -> None:
+    connection = HTTPConnection("127.0.0.1", server.server_port, timeout=SECONDS)
+    connection.request("HEAD", address, headers={"Sec-Fetch-Site": site, "Sec-Fetch-Mode": mode})
+    assert connection.getresponse().status == status
     connection.close()
 
 

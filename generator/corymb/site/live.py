@@ -52,19 +52,20 @@ class LiveSite:
 
     @contextmanager
     def looked_at(self, name: str, address: str) -> Iterator[None]:
-        """Within this block someone has a page open."""
+        """Within this block someone has a page open; one of no site here counts for nothing."""
+        page = Counter([(name, address)] if name in self.folders else [])
         with self._changed:
-            self._open[name, address] += 1
+            self._open += page
         try:
             yield
         finally:
             with self._changed:
-                self._open[name, address] -= 1
+                self._open -= page
 
     def open_pages(self) -> list[tuple[str, str]]:
         """The pages that someone has open: a site's name, and an address in it."""
         with self._changed:
-            return [page for page, times in self._open.items() if times > 0]
+            return list(self._open)
 
     def published(self) -> None:
         """Something newer is there: open pages refresh."""

@@ -65,7 +65,7 @@ class _Handler(BaseHTTPRequestHandler):
     timeout = PATIENCE_SECONDS
 
     def do_GET(self) -> None:
-        if not self._asked_by_own_name():
+        if not self._asked_by_own_name() or self._asked_by_another_site():
             self.send_error(403, "This server answers to its own computer alone.")
         elif self.path.partition("?")[0] == EVENTS:
             name, address = page_asked(self.server.live, self.path.partition("?")[2])
@@ -84,6 +84,14 @@ class _Handler(BaseHTTPRequestHandler):
         """Guards the staff's pages: another site's script can't reach them by a borrowed name."""
         hosts = self.headers.get_all("Host", [])
         return [host.partition(":")[0].lower() in OWN_NAMES for host in hosts] == [True]
+
+    def _asked_by_another_site(self) -> bool:
+        """Not by someone who follows a link: by a script, which would hold lines for nothing.
+
+        Browsers say so themselves (W3C, Fetch Metadata Request Headers).
+        """
+        elsewhere = self.headers.get("Sec-Fetch-Site") in ("cross-site", "same-site")
+        return elsewhere and self.headers.get("Sec-Fetch-Mode") != "navigate"
 
     def end_headers(self) -> None:
         """With every answer: pages of other sites can neither frame these nor take from them."""
