@@ -11,7 +11,7 @@ from dataclasses import replace
 from time import process_time
 
 from corymb.picture import Arrangement, draw
-from corymb.site.lit import colours_in_light
+from corymb.site.drawn.lit import colours_in_light
 from corymb.views.compose.light_switch import OTHERS
 from tests.picture.demo import arrangement, demo, demo_looks
 

@@ -19,10 +19,10 @@ from tempfile import TemporaryDirectory
 from threading import Event, Thread
 from urllib.request import urlopen
 
-from corymb.site.live import LiveSite
-from corymb.site.live_building import LiveBuilding
-from corymb.site.live_server import LiveServer
-from corymb.site.live_watch import Watched, changes
+from corymb.site.live.building import LiveBuilding
+from corymb.site.live.live_site import LiveSite
+from corymb.site.live.server import LiveServer
+from corymb.site.live.watch import Watched, changes
 from corymb.site.settings import read_settings
 from corymb.views.pieces import AUDIENCES
 from tests.bench.studios import make_studio

@@ -12,8 +12,8 @@ from urllib.request import urlopen
 
 import pytest
 
-from corymb.site.live import LiveSite
-from corymb.site.live_server import LiveServer
+from corymb.site.live.live_site import LiveSite
+from corymb.site.live.server import LiveServer
 from tests.cli.conftest import Run, change
 
 SECONDS = 90

@@ -22,8 +22,8 @@ from typing import Any
 from corymb.checks import read_and_check
 from corymb.photos import PhotoCache
 from corymb.site.build import BuildReport, make_images, site_of
+from corymb.site.live.workshop import Workshop
 from corymb.site.settings import SettingsError, read_settings
-from corymb.site.workshop import Workshop
 from corymb.studio.problems import Problem
 from corymb.studio.studio import Studio
 from corymb.views.frame import PageFrame, SiteFrame

@@ -29,8 +29,8 @@ from tempfile import TemporaryDirectory
 
 from corymb.checks import read_and_check
 from corymb.photos.sharing import SharedUse
+from corymb.site.live.workshop import Workshop
 from corymb.site.settings import read_settings
-from corymb.site.workshop import Workshop
 from corymb.studio.studio import Studio
 from corymb.views.pieces import AUDIENCES
 from tests.fuzz.judging import DAY, Verdict, judge

@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Dialog, Page
 
-from corymb.site.live import LiveSite
-from corymb.site.live_server import LiveServer
+from corymb.site.live.live_site import LiveSite
+from corymb.site.live.server import LiveServer
 from corymb.site.style_link_file import link_file
 from corymb.studio.load import read_studio
 from corymb.studio.problems import Problem

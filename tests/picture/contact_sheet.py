@@ -21,7 +21,7 @@ from corymb.picture.arrangement import colour_hex
 from corymb.picture.colour import Palette
 from corymb.picture.forms import FORMS, Drawn, Head
 from corymb.picture.plan import draw_plan, plan_of
-from corymb.site.pictured import picture_stem
+from corymb.site.drawn.pictured import picture_stem
 from tests.browser.chromium import start_chromium
 from tests.picture.demo import arrangement, demo, demo_looks, picture
 from tests.picture.samples import BY_FORM

@@ -6,7 +6,7 @@ from functools import cache
 from pathlib import Path
 
 from corymb.picture import Arrangement, draw
-from corymb.site.pictured import arrangement_of
+from corymb.site.drawn.pictured import arrangement_of
 from corymb.studio.load import read_studio
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look, looks_of

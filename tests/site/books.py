@@ -6,7 +6,7 @@ from datetime import date
 from pathlib import Path
 
 from corymb.site.book import Asked, Book, book_of
-from corymb.site.pictures import Pictures
+from corymb.site.drawn.pictures import Pictures
 from corymb.site.settings import SiteSettings
 from corymb.studio.studio import Studio
 from corymb.trade.looks import looks_of

@@ -11,7 +11,7 @@ from pathlib import Path
 import pytest
 
 from corymb.photos.sharing import SharedUse
-from corymb.site.kept_pictures import KINDS
+from corymb.site.drawn.kept import KINDS
 from corymb.site.publishing.keeping import MARK
 from corymb.site.settings import AUDIENCES
 from corymb.views.pieces import Audience

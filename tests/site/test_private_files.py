@@ -21,8 +21,8 @@ from corymb.checks import read_and_check
 from corymb.cli import main
 from corymb.site.book import Asked, printed_book
 from corymb.site.build import build_sites
-from corymb.site.live import LiveSite
-from corymb.site.live_answers import answer
+from corymb.site.live.answers import answer
+from corymb.site.live.live_site import LiveSite
 from corymb.site.locked.keys import Passphrase
 from corymb.site.locked.places import SEALED
 from corymb.site.style_link_file import link_file

@@ -10,8 +10,8 @@ from pathlib import Path
 import pytest
 
 from corymb.site.build import BuildReport
+from corymb.site.live.workshop import Workshop
 from corymb.site.settings import SiteSettings, read_settings
-from corymb.site.workshop import Workshop
 from corymb.views.pieces import AUDIENCES
 from tests.fuzz.little import Demo
 from tests.site.sites_made import differences, made_anew

@@ -24,8 +24,8 @@ from corymb.site.book import (
     find_browser,
     printed_book,
 )
+from corymb.site.drawn.pictures import draw_all
 from corymb.site.one_file import TooLargeError
-from corymb.site.pictures import draw_all
 from corymb.site.settings import SiteSettings
 from corymb.studio.saying import counted
 from corymb.studio.studio import Studio

@@ -15,10 +15,10 @@ from corymb.cli.build import tell_built
 from corymb.cli.telling import Progress, seen_from_here, sum_of, tell_problems
 from corymb.cli.where import config_option, site_settings
 from corymb.site.build import BuildReport
-from corymb.site.live import LiveSite
-from corymb.site.live_building import LiveBuilding
-from corymb.site.live_server import LiveServer, PortBusyError
-from corymb.site.live_watch import Watched, changes
+from corymb.site.live.building import LiveBuilding
+from corymb.site.live.live_site import LiveSite
+from corymb.site.live.server import LiveServer, PortBusyError
+from corymb.site.live.watch import Watched, changes
 from corymb.site.settings import SettingsError, SiteSettings, read_settings
 from corymb.studio.problems import Problem
 from corymb.views.pieces import Audience

@@ -12,10 +12,10 @@ from corymb.checks import read_and_check
 from corymb.checks.photo_colours import unlike_their_looks
 from corymb.language import in_language
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
+from corymb.site.drawn.pictures import Pictures, draw_all
 from corymb.site.link_check import Known
 from corymb.site.locked.keys import Passphrase
 from corymb.site.locked.publishing import as_published, refusal
-from corymb.site.pictures import Pictures, draw_all
 from corymb.site.publishing import PublishError, Waiting, Wanted, at_work, publish_together
 from corymb.site.render import TEMPLATES
 from corymb.site.settings import SiteSettings

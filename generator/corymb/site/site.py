@@ -9,17 +9,17 @@ from typing import Any
 
 from corymb.ledger import Followed, kept
 from corymb.site import assets, finding
-from corymb.site.bench_pictures import draw_for_benches
 from corymb.site.calendars import calendar_files
+from corymb.site.drawn.for_benches import draw_for_benches
+from corymb.site.drawn.for_links import draw_for_links, drawings_of
+from corymb.site.drawn.pictures import Pictures
 from corymb.site.link_check import DeadLink, Known, dead_links
 from corymb.site.markdown_text import Writer
 from corymb.site.offline import offline_files
 from corymb.site.pages import Making, Page, Planned, planned_pages
-from corymb.site.pictures import Pictures
 from corymb.site.render import render
 from corymb.site.script_words import script_words
 from corymb.site.settings import SiteSettings
-from corymb.site.style_link_pictures import draw_for_links, drawings_of
 from corymb.site.tables import csv_file
 from corymb.studio.models import Photo
 from corymb.views.compose import addresses

@@ -15,17 +15,17 @@ from corymb.language import in_language
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
 from corymb.picture import draw
 from corymb.site import assets
-from corymb.site.kept_pictures import Kept
+from corymb.site.drawn.for_links import draw_for_link, drawings_of, kept_for_links
+from corymb.site.drawn.kept import Kept
+from corymb.site.drawn.pictured import arrangement_of
+from corymb.site.drawn.pictures import DRAWS
 from corymb.site.markdown_text import Writer
 from corymb.site.one_file import one_file
 from corymb.site.pages.links import link_page
 from corymb.site.pages.page import Making
-from corymb.site.pictured import arrangement_of
-from corymb.site.pictures import DRAWS
 from corymb.site.render import render
 from corymb.site.script_words import script_words
 from corymb.site.settings import SiteSettings
-from corymb.site.style_link_pictures import draw_for_link, drawings_of, kept_for_links
 from corymb.studio.models import Photo, Recipe
 from corymb.studio.models.link import StyleLink
 from corymb.studio.photographs import photo_path

@@ -14,9 +14,9 @@ from corymb.site import assets
 from corymb.site.book.asked import Asked, NothingInBookError
 from corymb.site.book.leads import anchors_of, in_book, without_dead
 from corymb.site.book.styles import book_styles
+from corymb.site.drawn.pictures import Pictures
 from corymb.site.markdown_text import Writer
 from corymb.site.one_file import one_file
-from corymb.site.pictures import Pictures
 from corymb.site.raster.kept_pixels import kept_raster
 from corymb.site.render import render
 from corymb.site.settings import SiteSettings

@@ -14,7 +14,7 @@ from contextlib import suppress
 from typing import IO
 
 from corymb.language import in_language
-from corymb.site.kept_pictures import Kept
+from corymb.site.drawn.kept import Kept
 
 
 def work() -> None:

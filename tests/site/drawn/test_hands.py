@@ -12,11 +12,11 @@ import pytest
 import corymb
 from corymb.language import in_language
 from corymb.picture import PictureStem
-from corymb.site import hands
-from corymb.site.hands import all_drawn
-from corymb.site.kept_pictures import Kept
-from corymb.site.pictures import draw_all
-from corymb.site.to_draw import Drawn, StemToDraw
+from corymb.site.drawn import hands
+from corymb.site.drawn.hands import all_drawn
+from corymb.site.drawn.kept import Kept
+from corymb.site.drawn.pictures import draw_all
+from corymb.site.drawn.to_draw import Drawn, StemToDraw
 from corymb.studio.load import read_studio
 
 STARTER = Path(corymb.__file__).parent / "starter" / "content"
@@ -37,8 +37,8 @@ SCRIPT = """
 import sys
 from pathlib import Path
 from corymb.language import in_language
-from corymb.site import hands, to_draw
-from corymb.site.pictures import draw_all
+from corymb.site.drawn import hands, to_draw
+from corymb.site.drawn.pictures import draw_all
 from corymb.studio.load import read_studio
 
 print("begun")

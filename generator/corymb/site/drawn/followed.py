@@ -9,9 +9,9 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Mapping
 
 from corymb.ledger import AsAsked, Ledger, kept
-from corymb.site.kept_pictures import Kept
-from corymb.site.pictured import picture_stem
-from corymb.site.pictures import (
+from corymb.site.drawn.kept import Kept
+from corymb.site.drawn.pictured import picture_stem
+from corymb.site.drawn.pictures import (
     Pictures,
     asked_of,
     drawing_of,
@@ -20,8 +20,8 @@ from corymb.site.pictures import (
     sheet_size,
     sizes_to_draw,
 )
-from corymb.site.plans import plan_drawing
-from corymb.site.to_draw import LookToDraw, StemToDraw
+from corymb.site.drawn.plans import plan_drawing
+from corymb.site.drawn.to_draw import LookToDraw, StemToDraw
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look, looks_of
 from corymb.views.compose import addresses

@@ -21,14 +21,14 @@ from queue import Empty, SimpleQueue
 from threading import Thread
 
 from corymb.language import spoken
-from corymb.site.kept_pictures import Kept, NotKeptError
-from corymb.site.to_draw import Drawn, ToDraw
+from corymb.site.drawn.kept import Kept, NotKeptError
+from corymb.site.drawn.to_draw import Drawn, ToDraw
 
 STEMS_A_HAND = 300
 """So many drawn stems are worth another hand: about a second's work, and half of that to start."""
 START = (
     "import pickle, sys; sys.path[:] = pickle.load(sys.stdin.buffer); "
-    "from corymb.site.hand import work; work()"
+    "from corymb.site.drawn.hand import work; work()"
 )
 Group = list[int]
 

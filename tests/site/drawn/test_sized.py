@@ -14,8 +14,8 @@ from corymb.picture import Arrangement, draw_side_by_side
 from corymb.picture.side_by_side import APART
 from corymb.picture.styles import style_of
 from corymb.picture.words import description
-from corymb.site.pictures import draw_all
-from corymb.site.sized import arrangement_in_size, arrangements_by_size
+from corymb.site.drawn.pictures import draw_all
+from corymb.site.drawn.sized import arrangement_in_size, arrangements_by_size
 from corymb.studio.load import read_studio
 from corymb.studio.studio import Studio
 from corymb.trade.looks import looks_of

@@ -15,13 +15,13 @@ from threading import Event, Lock, Thread
 
 from corymb.site.assets import ASSETS
 from corymb.site.build import BuildReport, Progress, no_progress
-from corymb.site.live import LiveSite
+from corymb.site.live.live_site import LiveSite
+from corymb.site.live.workshop import Workshop
 from corymb.site.locked.publishing import refusal
 from corymb.site.publishing import PublishError, ToldFolder, Wanted
 from corymb.site.render import TEMPLATES
 from corymb.site.settings import SiteSettings
 from corymb.site.site import AddressTakenError, Site
-from corymb.site.workshop import Workshop
 from corymb.studio.problems import Problem
 from corymb.views.pieces import Audience
 

@@ -6,8 +6,8 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, Page, expect
 
-from corymb.site.live import LiveSite
-from corymb.site.live_server import LiveServer
+from corymb.site.live.live_site import LiveSite
+from corymb.site.live.server import LiveServer
 from corymb.site.render import THEME
 from corymb.studio.problems import Problem
 

@@ -10,10 +10,10 @@ from threading import Event, Thread, Timer
 
 import pytest
 
-from corymb.site.live import LiveSite
-from corymb.site.live_answers import answer, page_asked
-from corymb.site.live_server import LiveServer, PortBusyError
-from corymb.site.live_watch import Watched, changes
+from corymb.site.live.answers import answer, page_asked
+from corymb.site.live.live_site import LiveSite
+from corymb.site.live.server import LiveServer, PortBusyError
+from corymb.site.live.watch import Watched, changes
 from corymb.studio.problems import Problem
 
 SECONDS = 5.0

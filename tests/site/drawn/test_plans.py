@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 import corymb
-from corymb.site.pictures import Pictures, draw_all
+from corymb.site.drawn.pictures import Pictures, draw_all
 from corymb.studio.load import read_studio
 from corymb.studio.studio import Studio
 from corymb.views.compose.catalogue import Catalogue

@@ -14,7 +14,7 @@ from importlib import resources
 from pathlib import Path, PurePosixPath
 from urllib.parse import unquote, urlsplit
 
-from corymb.site.live import LiveSite, News
+from corymb.site.live.live_site import LiveSite, News
 
 SCRIPT = "/live.js"
 EVENTS = "/live-events"
@@ -148,4 +148,4 @@ def _header(kind: str) -> str:
 
 
 def _script() -> bytes:
-    return resources.files("corymb.site").joinpath("live.js").read_bytes()
+    return resources.files("corymb.site.live").joinpath("live.js").read_bytes()

@@ -24,9 +24,9 @@ from corymb.site.build import (
     no_progress,
     photos_made,
 )
+from corymb.site.drawn.followed import FollowedPictures
+from corymb.site.drawn.pictures import draw_all, kept_pictures
 from corymb.site.link_check import Known
-from corymb.site.pictures import draw_all, kept_pictures
-from corymb.site.pictures_followed import FollowedPictures
 from corymb.site.settings import SiteSettings
 from corymb.site.site import Site, SiteMaker, no_breath
 from corymb.studio.followed import become, followed

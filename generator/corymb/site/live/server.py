@@ -11,8 +11,8 @@ import os
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from threading import Thread
 
-from corymb.site.live import LiveSite, News
-from corymb.site.live_answers import EVENTS, answer, page_asked
+from corymb.site.live.answers import EVENTS, answer, page_asked
+from corymb.site.live.live_site import LiveSite, News
 from corymb.site.policy import BY_A_HOST
 
 HOST = "127.0.0.1"

@@ -12,12 +12,12 @@ from pathlib import Path
 
 from corymb.code_digest import code_digest
 from corymb.picture import Arrangement
-from corymb.site.hands import all_drawn
-from corymb.site.kept_pictures import Kept
-from corymb.site.pictures import DRAWS, sheet_size
-from corymb.site.plans import key_lines
-from corymb.site.sized import arrangement_in_size
-from corymb.site.to_draw import Drawn, LookToDraw
+from corymb.site.drawn.hands import all_drawn
+from corymb.site.drawn.kept import Kept
+from corymb.site.drawn.pictures import DRAWS, sheet_size
+from corymb.site.drawn.plans import key_lines
+from corymb.site.drawn.sized import arrangement_in_size
+from corymb.site.drawn.to_draw import Drawn, LookToDraw
 from corymb.trade.looks import Look
 from corymb.trade.orders.as_cut import as_cut
 from corymb.trade.orders.due import Due, DueLine

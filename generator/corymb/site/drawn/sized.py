@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 
 from corymb.picture import Arrangement
-from corymb.site.pictured import arrangement_of
+from corymb.site.drawn.pictured import arrangement_of
 from corymb.studio.models import Recipe, Stem
 from corymb.trade.looks import Look, sized
 from corymb.trade.order_lines import REGULAR

@@ -11,10 +11,10 @@ from bs4 import BeautifulSoup
 from PIL import Image
 
 import corymb
+from corymb.site.drawn.pictures import draw_all
+from corymb.site.drawn.share_cards import needs_card
 from corymb.site.pages.page import Share
-from corymb.site.pictures import draw_all
 from corymb.site.raster import made_by
-from corymb.site.share_cards import needs_card
 from corymb.studio.load import read_studio
 from corymb.studio.models import Photo
 from corymb.studio.studio import Studio

@@ -17,8 +17,8 @@ from corymb.code_digest import code_digest
 from corymb.picture import Arrangement, PictureStem, draw, draw_side_by_side, draw_stem
 from corymb.picture.plan import draw_plan, plan_of
 from corymb.site import raster
-from corymb.site.kept_pictures import Kept
-from corymb.site.lit import colours_in_light
+from corymb.site.drawn.kept import Kept
+from corymb.site.drawn.lit import colours_in_light
 from corymb.site.raster.sheet import view_box
 from corymb.trade.light.lights import Light
 

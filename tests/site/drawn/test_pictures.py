@@ -14,9 +14,9 @@ import corymb
 from corymb.language import in_language
 from corymb.photos.sealed import keep
 from corymb.photos.sharing import SharedUse
-from corymb.site.kept_pictures import Kept
-from corymb.site.lit import colours_in_light
-from corymb.site.pictures import draw_all
+from corymb.site.drawn.kept import Kept
+from corymb.site.drawn.lit import colours_in_light
+from corymb.site.drawn.pictures import draw_all
 from corymb.studio.load import read_studio
 from corymb.studio.studio import Studio
 from corymb.trade.light.lights import CANDLE

@@ -14,13 +14,13 @@ from pathlib import Path
 
 import corymb.picture
 from corymb.code_digest import code_digest
-from corymb.site.hands import all_drawn
-from corymb.site.kept_pictures import Kept
-from corymb.site.pictured import arrangement_of, picture_stem
-from corymb.site.plans import plan_drawing, plans_shown
-from corymb.site.share_cards import card_address, needs_card
-from corymb.site.sized import arrangements_by_size
-from corymb.site.to_draw import Drawn, LookToDraw, SizesToDraw, StemToDraw, ToDraw
+from corymb.site.drawn.hands import all_drawn
+from corymb.site.drawn.kept import Kept
+from corymb.site.drawn.pictured import arrangement_of, picture_stem
+from corymb.site.drawn.plans import plan_drawing, plans_shown
+from corymb.site.drawn.share_cards import card_address, needs_card
+from corymb.site.drawn.sized import arrangements_by_size
+from corymb.site.drawn.to_draw import Drawn, LookToDraw, SizesToDraw, StemToDraw, ToDraw
 from corymb.studio.models import Recipe
 from corymb.studio.studio import Studio
 from corymb.trade.known_object import known_line_cm

@@ -14,11 +14,11 @@ import corymb.picture
 import corymb.trade.light
 from corymb.code_digest import code_digest
 from corymb.picture import Arrangement, draw
-from corymb.site.kept_pictures import Kept
-from corymb.site.lit import in_light
-from corymb.site.pictured import arrangement_of
-from corymb.site.pictures import Pictures, sheet_size
-from corymb.site.sized import arrangement_in_size
+from corymb.site.drawn.kept import Kept
+from corymb.site.drawn.lit import in_light
+from corymb.site.drawn.pictured import arrangement_of
+from corymb.site.drawn.pictures import Pictures, sheet_size
+from corymb.site.drawn.sized import arrangement_in_size
 from corymb.studio.models.link import StyleLink
 from corymb.studio.studio import Studio
 from corymb.trade.light.sun import Site
