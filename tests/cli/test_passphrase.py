@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import os
 from dataclasses import replace
 from functools import partial
 from importlib import import_module
@@ -108,6 +109,7 @@ def test_a_build_by_itself_takes_it_from_the_variable(
     result = run("build", "--lock-staff")
     assert built.passphrase == Passphrase(GOOD, ROUNDS)
     assert "plum" not in result.output
+    assert asked.VARIABLE not in os.environ  # for the programs that help
 
 
 def test_or_from_a_file_outside_the_studio(
@@ -118,11 +120,32 @@ def test_or_from_a_file_outside_the_studio(
     assert built.passphrase == Passphrase(GOOD, ROUNDS)
 
 
+def test_a_file_is_read_as_any_editor_writes_it(
+    studio: Path, built: Built, run: Run, tmp_path: Path
+) -> None:
+    (tmp_path / "kept").write_bytes(f"\ufeff{GOOD}\r\n".encode())
+    run("build", "--lock-staff", "--passphrase-file", str(tmp_path / "kept"))
+    assert built.passphrase == Passphrase(GOOD, ROUNDS)
+
+
+@pytest.mark.skipif(os.name != "posix", reason="no such permissions there")
+@pytest.mark.parametrize(("mode", "told"), [(0o600, False), (0o640, True), (0o604, True)], ids=oct)
+def test_a_file_that_others_can_read_is_told_of(
+    studio: Path, built: Built, run: Run, tmp_path: Path, mode: int, told: bool
+) -> None:
+    kept = tmp_path / "kept"
+    kept.write_text(GOOD)
+    kept.chmod(mode)
+    result = run("build", "--lock-staff", "--passphrase-file", str(kept))
+    assert (f"Others on this machine can read {kept}" in result.output) is told
+
+
 FILES = {
     "in the studio's folder": ("studio/kept", GOOD.encode(), "lies with the studio's own files"),
     "that isn't there": ("nothing", None, "can't be read: No such file"),
     "that is empty": ("kept", b"\n", "is empty, and should hold the passphrase"),
     "that is no text": ("kept", b"\xff\xfe\x00", "can't be read: it is not plain text"),
+    "of two lines": ("kept", b"plum lamp oar\nvelvet kite", "what can't be typed"),
     "with a weak one": ("kept", b"plum", "This has 4 characters."),
 }
 

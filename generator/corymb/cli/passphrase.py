@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import os
 import re
+import stat
 import sys
 from pathlib import Path
 
@@ -32,6 +33,8 @@ HOW = (
     "Whoever loses it has to lock the site anew; it is kept nowhere."
 )
 ANOTHER = "The passphrase is another than before: all is locked anew, and phones will ask for it."
+FOR_OTHERS = "Others on this machine can read {file}: make it yours alone (chmod 600)."
+READ_BY_OTHERS = stat.S_IRGRP | stat.S_IROTH
 
 passphrase_option = click.option(
     "--passphrase-file",
@@ -45,7 +48,8 @@ passphrase_option = click.option(
 def passphrase_for(settings: SiteSettings, file: Path | None) -> Passphrase:
     """The passphrase to lock with. Raises ClickException where it is weak, or can't be had."""
     folder = settings.output("staff")
-    given = _in_file(file, settings) if file else os.environ.get(VARIABLE, "")
+    kept = os.environ.pop(VARIABLE, "")  # what helps with a build need not inherit it
+    given = _in_file(file, settings) if file else kept
     if not given and not can_ask():
         raise click.ClickException(NOBODY_TO_ASK)
     passphrase = Passphrase(given or _asked(folder))
@@ -87,11 +91,13 @@ def _in_file(file: Path, settings: SiteSettings) -> str:
             "passphrase in a file outside that folder."
         )
     try:
-        text = file.read_text("utf-8").strip()
+        text = file.read_text("utf-8-sig").strip()  # some editors begin every file with a mark
     except (OSError, UnicodeDecodeError) as error:
         raise click.ClickException(f"{file} can't be read: {_why(error)}.") from error
     if not text:
         raise click.ClickException(f"{file} is empty, and should hold the passphrase.")
+    if os.name == "posix" and file.stat().st_mode & READ_BY_OTHERS:
+        click.echo(FOR_OTHERS.format(file=file), err=True)
     return text
 
 

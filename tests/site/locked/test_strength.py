@@ -14,6 +14,9 @@ NAMES = ("Teasel & Rook", "Dunmallow")
 WEAK = {
     "too short": ("plum lamp oar", "This has 13 characters."),
     "short but for spaces at its end": ("plum lamp oar   ", "This has 13 characters."),
+    "of two lines": ("plum lamp oar\nvelvet kite", "can't be typed"),
+    "with a byte that was no letter": ("plum lamp oar v\udce4lvet kite", "can't be typed"),
+    "with the mark of a file": ("\ufeffplum lamp oar velvet kite", "can't be typed"),
     "one letter": ("a" * 20, "guessed first"),
     "one piece again and again": ("lampoar-lampoar-lampoar-", "guessed first"),
     "few letters": ("ababbabaabbababba", "guessed first"),

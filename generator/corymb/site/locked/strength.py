@@ -11,7 +11,7 @@ from __future__ import annotations
 import re
 import secrets
 from collections.abc import Iterable
-from unicodedata import normalize
+from unicodedata import category, normalize
 
 LEAST = 15
 LEAST_LEFT = 10  # once all that is guessed first is taken out; our own measure
@@ -33,6 +33,10 @@ RUN = 4
 YEAR = re.compile(r"(?:19|20)\d\d")
 MARKS = re.compile(r"[\W_]+")
 
+NEVER_TYPED = ("Cc", "Cs", "Cn", "Zl", "Zp")
+"""Kinds of characters that no phone's keyboard has: ends of lines, halves of characters, none."""
+MARK_OF_FILES = "\ufeff"  # a browser takes it off the ends of what is typed, and we wouldn't
+
 CONSONANTS, VOWELS = "bdfghjklmnprstvz", "aeiou"
 GROUPS = 6
 """Of two syllables each, 80 to choose from: six groups are 80 to the power of 12, 75 bits."""
@@ -48,7 +52,9 @@ def fault(passphrase: str, names: Iterable[str] = ()) -> str | None:
     """What is wrong with a passphrase, and what would be right; `names` are the studio's own."""
     text = normalize("NFKC", passphrase).strip()
     left = left_over(text, names)
-    if len(text) < LEAST:
+    if any(category(each) in NEVER_TYPED or each == MARK_OF_FILES for each in text):
+        wrong = "This holds what can't be typed, such as the end of a line."
+    elif len(text) < LEAST:
         wrong = f"This has {len(text)} characters."
     elif len(left) < LEAST_LEFT or len(set(left)) < LEAST_DIFFERENT or _repeats(text):
         wrong = "This is among what is guessed first."
