@@ -56,11 +56,21 @@ class Edited:
             assert differences(self.workshop.sites(BuildReport()), sites) == []
 
 
+def little_studio() -> dict[str, bytes]:
+    """The demo's jar with one of its variants, in an order beside another recipe; by path."""
+    demo = Demo(ROOT / "content", ROOT / "site_demo" / "mkdocs.yml")
+    jar, order = JAR.removeprefix("content/"), ORDER.removeprefix("content/")
+    head, _, variants = demo.texts[jar].partition("\nvariants:\n")
+    later = variants[variants.index("  later:\n") : variants.index("  last-of-the-lane:\n")]
+    demo.texts[jar] = f"{head}\nvariants:\n{later}"
+    demo.texts[order] = swap("  - 12 gleaners-trough, short\n", "")(demo.texts[order])
+    return demo.around(order)
+
+
 @pytest.fixture(scope="module")
 def edited(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Edited]:
     folder = tmp_path_factory.mktemp("edited")
-    demo = Demo(ROOT / "content", ROOT / "site_demo" / "mkdocs.yml")
-    for path, data in demo.around(ORDER.removeprefix("content/")).items():
+    for path, data in little_studio().items():
         file = folder / "content" / path
         file.parent.mkdir(parents=True, exist_ok=True)
         file.write_bytes(data)
