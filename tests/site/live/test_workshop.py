@@ -16,7 +16,7 @@ from corymb.views.pieces import AUDIENCES
 from tests.fuzz.little import Demo
 from tests.site.sites_made import differences, made_anew
 
-ROOT = Path(__file__).parents[2]
+ROOT = Path(__file__).parents[3]
 DAY = date(2026, 9, 16)
 JAR = "content/recipes/posy/hedgerow-jar.yml"
 ORDER = "content/orders/2026/barn-supper.yml"
