@@ -54,6 +54,7 @@ lines:
 """
 ORDER_PAGE, CUT = "orders/ottoline-marsh.html", "cut/2026-07-09.html"
 SWAPPED = ("cards/posy.html", "weeks/2026-W27.html")  # kept by no phone
+ELSEWHERE = ("//elsewhere.example/", "javascript:alert(1)", "../", "http://[", DOOR)
 NARROW = {"width": 360, "height": 640}
 SHORT = 12  # letters; a shorter path is said by chance, or stands for a page that is open
 
@@ -68,6 +69,10 @@ KEPT_IN_CLEAR = """async (secret) => {
   }
   return found;
 }"""
+LEAVES = """addEventListener("pagehide", () => {
+  const field = document.getElementById("passphrase");
+  if (field) sessionStorage.setItem("left in the field", field.value);
+});"""
 KEY = """() => new Promise((done) => {
   const opening = indexedDB.open("corymb lock /staff/");
   opening.onsuccess = () => {
@@ -135,6 +140,7 @@ class Locked:
         self.builds = builds
         self.context: BrowserContext = browser.new_context(viewport=NARROW, has_touch=True)
         self.context.set_default_timeout(PATIENCE)
+        self.context.add_init_script(LEAVES)
         self.watches: list[Watch] = []
         self.host = ExitStack()
         self.port = 0
@@ -217,6 +223,7 @@ def opens_where_a_link_leads(phone: Locked) -> None:
     phone.type(f"{FIRST} ")
     phone.shows(SECRET)
     assert phone.page.url == phone.address + ORDER_PAGE
+    assert phone.page.evaluate("sessionStorage.getItem('left in the field')") == ""
 
 
 def looks_right(page: Page) -> None:
@@ -237,6 +244,9 @@ def looks_right(page: Page) -> None:
 def is_as_ever(phone: Locked) -> None:
     page = phone.page
     phone.open("")
+    for elsewhere in ELSEWHERE:
+        page.goto(f"{phone.address}{DOOR}#{elsewhere}")
+        page.wait_for_url(phone.address)
     page.goto(f"{phone.address}{DOOR}#arrangements/kitchen-jug.html")  # as from a label's code
     phone.shows("Kitchen jug")
     drawn = page.locator("main img.drawn").first

@@ -42,6 +42,7 @@ self.lock = (() => {
   };
 
   let known; // while this worker lives
+  let locks = 0; // how often it was locked in that time
 
   // Those of another passphrase are none.
   const fitting = (had) => (had?.salt === TOLD.salt ? had : undefined);
@@ -65,8 +66,12 @@ self.lock = (() => {
 
   // A browser ends a worker that has nothing to do; the pages have the keys then. When the last of
   // them is closed they are gone.
+  // What was found while somebody locked is none.
   async function keys() {
-    known ??= fitting(await stored((store) => store.get(OPEN))) ?? (await heldByPages());
+    if (known) return known;
+    const before = locks;
+    const found = fitting(await stored((store) => store.get(OPEN))) ?? (await heldByPages());
+    if (before === locks) known ??= found;
     return known;
   }
 
@@ -114,6 +119,7 @@ self.lock = (() => {
 
   async function lockAgain() {
     known = undefined;
+    locks += 1;
     await stored((store) => store.delete(OPEN) && store.put(Date.now(), LOCKED), "readwrite");
     for (const page of await windows()) page.postMessage("locked");
     return true;

@@ -22,11 +22,22 @@ function whyNot() {
 
 const bare = (path) => path.replace(/\.html$/, ""); // as some hosts have it
 
+// Within the site, and not here again; whoever wrote the link may have written anything.
+function wanted() {
+  try {
+    const page = new URL(location.hash.slice(1), ROOT);
+    const within = page.href.startsWith(ROOT.href) && bare(page.pathname) !== bare(DOOR.pathname);
+    return within ? page : ROOT;
+  } catch {
+    return ROOT;
+  }
+}
+
+// A browser that brings this page back would bring back what was typed.
 function leadOn() {
+  field.value = "";
   if (bare(location.pathname) !== bare(DOOR.pathname)) return location.reload();
-  const wanted = new URL(location.hash.slice(1), ROOT);
-  const within = wanted.href.startsWith(ROOT.href) && bare(wanted.pathname) !== bare(DOOR.pathname);
-  return location.replace(within ? wanted : ROOT);
+  return location.replace(wanted());
 }
 
 // The worker that is here may have the lock of an older build.
