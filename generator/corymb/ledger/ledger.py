@@ -1,4 +1,4 @@
-"""What was worked out, from what, and does it still hold now that a file has changed?
+"""Which of what was worked out still holds, and what has to be worked out again?
 
 A ledger keeps each thing that was worked out together with what was read on the way there. When
 something is entered anew, whatever was worked out of it falls into doubt. What is in doubt and
@@ -11,18 +11,11 @@ A ledger that doesn't follow only remembers: for a build that ends with the stud
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping
+from collections.abc import Callable, Hashable, Iterable
 from dataclasses import dataclass, field
-from functools import wraps
-from typing import Any, Concatenate, Generic, ParamSpec, Protocol, TypeVar
+from typing import Any
 
 Key = tuple[Hashable, ...]
-
-K = TypeVar("K")
-V = TypeVar("V")
-Holder = TypeVar("Holder", bound="HasLedger")
-P = ParamSpec("P")
-R = TypeVar("R")
 
 
 @dataclass(slots=True, eq=False)
@@ -141,122 +134,3 @@ def _same(one: object, other: object) -> bool:
         return one is other or bool(one == other)
     except Exception:  # what can't be compared counts as new
         return False
-
-
-class HasLedger(Protocol):
-    """Something whose facts are kept in a ledger, under its own name there."""
-
-    @property
-    def ledger(self) -> Ledger: ...
-
-    @property
-    def known_as(self) -> str: ...
-
-
-def kept(
-    method: Callable[Concatenate[Holder, P], R],
-) -> Callable[Concatenate[Holder, P], R]:
-    """Work this out once for the same words, and again only when what it read has changed.
-
-    The words it is given are names and numbers, never things that could be out of date.
-    """
-    name = f"{method.__module__}.{method.__qualname__}"
-
-    @wraps(method)
-    def asked(holder: Holder, /, *args: P.args, **kwargs: P.kwargs) -> R:
-        key = (name, holder.known_as, *args)
-        found: R = holder.ledger.of(key, lambda: method(holder, *args, **kwargs))
-        return found
-
-    return asked
-
-
-class Followed(dict[K, V], Generic[K, V]):
-    """A dictionary that lets a ledger know what is read in it, and what is new in it."""
-
-    def __init__(self, ledger: Ledger, name: str) -> None:
-        super().__init__()
-        self._ledger = ledger
-        self._name = name
-
-    def become(self, new: Mapping[K, V]) -> None:
-        """Hold just what `new` does, in its order; what stays the same stays the same object."""
-        for key in list(dict.keys(self)):
-            if key not in new:
-                dict.pop(self, key)
-                self._ledger.enter((self._name, key), None)
-        held = {}
-        for key, value in new.items():
-            fresh = self._ledger.enter((self._name, key), value)
-            held[key] = value if fresh or not dict.__contains__(self, key) else self._own(key)
-        dict.clear(self)
-        dict.update(self, held)
-        self._ledger.enter((self._name,), tuple(held))
-
-    def _own(self, key: K) -> V:
-        return dict.__getitem__(self, key)
-
-    def _note_all(self) -> None:
-        self._ledger.note((self._name,))
-        for key in dict.keys(self):
-            self._ledger.note((self._name, key))
-
-    def __getitem__(self, key: K) -> V:
-        self._ledger.note((self._name, key))
-        return dict.__getitem__(self, key)
-
-    def get(self, key: K, default: Any = None) -> Any:
-        self._ledger.note((self._name, key))
-        return dict.get(self, key, default)
-
-    def __contains__(self, key: object) -> bool:
-        self._ledger.note((self._name, key))
-        return dict.__contains__(self, key)
-
-    def __iter__(self) -> Iterator[K]:
-        self._ledger.note((self._name,))
-        return dict.__iter__(self)
-
-    def __len__(self) -> int:
-        self._ledger.note((self._name,))
-        return dict.__len__(self)
-
-    def keys(self) -> Any:
-        self._ledger.note((self._name,))
-        return dict.keys(self)
-
-    def values(self) -> Any:
-        self._note_all()
-        return dict.values(self)
-
-    def items(self) -> Any:
-        self._note_all()
-        return dict.items(self)
-
-
-class AsAsked(Mapping[str, V], Generic[V]):
-    """A mapping whose values are worked out when they are asked for, and kept by whoever does."""
-
-    def __init__(
-        self,
-        names: Callable[[], Iterable[str]],
-        has: Callable[[str], bool],
-        value: Callable[[str], V],
-    ) -> None:
-        self._names = names
-        self._has = has
-        self._value = value
-
-    def __getitem__(self, name: str) -> V:
-        if not self._has(name):
-            raise KeyError(name)
-        return self._value(name)
-
-    def __contains__(self, name: object) -> bool:
-        return isinstance(name, str) and self._has(name)
-
-    def __iter__(self) -> Iterator[str]:
-        return iter(self._names())
-
-    def __len__(self) -> int:
-        return sum(1 for _ in self._names())
