@@ -19,6 +19,7 @@ from tests.site.sites_made import differences, made_anew
 ROOT = Path(__file__).parents[3]
 DAY = date(2026, 9, 16)
 JAR = "content/recipes/posy/hedgerow-jar.yml"
+LESSON = "content/techniques/clean-buckets.md"
 ORDER = "content/orders/2026/barn-supper.yml"
 SETTINGS = """\
 site_name: A little studio
@@ -101,6 +102,9 @@ EDITS = [
     ),
     pytest.param(ORDER, swap("date: 2026-09-19", "date: 2026-09-18"), id="another-day"),
     pytest.param("content/pages/care.md", lambda text: f"{text}\nMore words.\n", id="a-page"),
+    pytest.param(LESSON, swap("needs: []", "needs: [lost]"), id="a-lesson-that-isnt-there"),
+    pytest.param(LESSON, swap("[lost]", "[conditioning]"), id="lessons-in-a-circle"),
+    pytest.param(LESSON, swap("[conditioning]", "[]"), id="and-the-circle-opened"),
     pytest.param(
         "content/stems/half-hardy-annuals.yml",
         swap("weight: ", "weight: 1"),

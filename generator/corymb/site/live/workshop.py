@@ -27,6 +27,7 @@ from corymb.site.build import (
 from corymb.site.drawn.followed import FollowedPictures
 from corymb.site.drawn.pictures import draw_all, kept_pictures
 from corymb.site.link_check import Known
+from corymb.site.pages import Planned
 from corymb.site.settings import SiteSettings
 from corymb.site.site import Site, SiteMaker, no_breath
 from corymb.studio.followed import become, followed
@@ -61,11 +62,11 @@ class Workshop:
         """
         read = self._reader.read()
         if read.mended is None:
-            self._bench = None
             return read.problems
         bench = self._bench = self._bench_for(read.mended)
         problems = in_order((*read.problems, *check_studio(bench.studio)))
         if all(problem.advice for problem in problems):
+            bench = self._bench = self._made_ready(bench, read.mended)
             problems = in_order((*problems, *bench.take_photos()))
         return problems
 
@@ -73,9 +74,14 @@ class Workshop:
         day, before = self._today or today_of(read), self._bench
         if before is not None and before.takes(read, day):
             return before
-        bench = _Bench.of(read, self, day)
-        if before is not None:
-            bench.knows_pages_of(before)
+        return _Bench.of(read, self.settings, day, before)
+
+    def _made_ready(self, bench: _Bench, read: Studio) -> _Bench:
+        """Only where nothing is wrong: what isn't there might be just what all pages speak of."""
+        if bench.makers and not bench.frames_hold():
+            bench = _Bench.of(read, self.settings, bench.today, bench)
+        if not bench.makers:
+            bench.set_up(self.audiences)
         return bench
 
     def page(self, audience: Audience, address: str) -> bytes | None:
@@ -115,45 +121,59 @@ class _Bench:
     pictures: FollowedPictures
     photos: Followed[str, PreparedPhoto]
     makers: dict[Audience, SiteMaker] = field(default_factory=dict)
+    """None until there was nothing wrong with the studio."""
+    planned_before: dict[Audience, dict[str, Planned]] = field(default_factory=dict)
     stamps: Stamps = field(default_factory=dict)
     told_of_photos: list[Problem] = field(default_factory=list)
     read_before: dict[Audience, Known] = field(default_factory=dict)
     drawn: bool = False
 
     @classmethod
-    def of(cls, read: Studio, workshop: Workshop, today: date) -> _Bench:
-        ledger = Ledger(follows=True)
-        studio, settings = followed(read, ledger), workshop.settings
+    def of(
+        cls, read: Studio, settings: SiteSettings, today: date, before: _Bench | None = None
+    ) -> _Bench:
+        """Until its sites are whole, the pages are taken to be those that the one before made."""
+        studio = followed(read, Ledger(follows=True))
         with in_language(studio.house.language):
-            store = kept_pictures(settings.cache_folder / "pictures")
-            pictures = FollowedPictures(studio, store)
-            bench = cls(studio, settings, today, pictures, Followed(ledger, "photos"))
-        for audience in workshop.audiences:
-            catalogue = Catalogue(
-                studio,
-                audience,
-                today,
-                photos=bench.photos,
-                drawings=pictures.drawings,
-                heads=pictures.heads,
-                plans=pictures.plans,
-                sizes=pictures.sizes,
-                ledger=ledger,
-            )
-            bench.makers[audience] = SiteMaker(catalogue, settings)
+            pictures = FollowedPictures(studio, kept_pictures(settings.cache_folder / "pictures"))
+        bench = cls(studio, settings, today, pictures, Followed(studio.ledger, "photos"))
+        if before is not None:
+            bench.planned_before = before.planned
         return bench
+
+    @property
+    def planned(self) -> dict[Audience, dict[str, Planned]]:
+        """The pages of each site when it was last whole."""
+        if not self.makers:
+            return self.planned_before
+        return {audience: dict(maker.planned) for audience, maker in self.makers.items()}
+
+    def set_up(self, audiences: Sequence[Audience]) -> None:
+        """Have everything at hand that the sites are made with."""
+        for audience in audiences:
+            catalogue = Catalogue(
+                self.studio,
+                audience,
+                self.today,
+                photos=self.photos,
+                drawings=self.pictures.drawings,
+                heads=self.pictures.heads,
+                plans=self.pictures.plans,
+                sizes=self.pictures.sizes,
+                ledger=self.studio.ledger,
+            )
+            with in_language(self.studio.house.language):
+                maker = self.makers[audience] = SiteMaker(catalogue, self.settings)
+            maker.planned = dict(self.planned_before.get(audience, {}))
 
     def takes(self, read: Studio, today: date) -> bool:
         """Whether what was read anew fits on the bench; if not, all is to be cleared away."""
-        if today != self.today or not become(self.studio, read):
-            return False
+        return today == self.today and become(self.studio, read)
+
+    def frames_hold(self) -> bool:
+        """Whether what all pages have in common is as it was."""
         with in_language(self.studio.house.language):
             return all(maker.making.site == maker.frame() for maker in self.makers.values())
-
-    def knows_pages_of(self, other: _Bench) -> None:
-        """Until its sites are whole, the pages are taken to be those that another one made."""
-        for audience, maker in self.makers.items():
-            maker.planned = dict(other.makers[audience].planned)
 
     def take_photos(self) -> list[Problem]:
         """Make the photos that are new or different; say which can't be used."""
