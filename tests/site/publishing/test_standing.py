@@ -93,6 +93,12 @@ def link_a_page_elsewhere(folder: Path) -> None:
     (folder / "index.html").symlink_to("a/one.html")
 
 
+def link_a_photo_to_the_one_that_is_kept(folder: Path) -> None:
+    """It holds the same, and would follow whatever becomes of that."""
+    (folder / "jar.jpg").unlink()
+    (folder / "jar.jpg").symlink_to("../kept.jpg")
+
+
 def empty_the_mark(folder: Path) -> None:
     (folder / MARK).write_bytes(b"")
 
@@ -110,6 +116,7 @@ def scribble_on_the_mark(folder: Path) -> None:
         remove_a_page,
         remove_a_folder,
         link_a_page_elsewhere,
+        link_a_photo_to_the_one_that_is_kept,
         empty_the_mark,
         scribble_on_the_mark,
     ],

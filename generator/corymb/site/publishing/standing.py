@@ -103,7 +103,8 @@ def _holds(path: str, content: bytes) -> bool:
 
 def _is_copy(path: str, source: Path) -> bool:
     with contextlib.suppress(OSError):
-        return Path(path).is_file() and filecmp.cmp(path, source, shallow=False)
+        file = Path(path)
+        return not file.is_symlink() and file.is_file() and filecmp.cmp(file, source, shallow=False)
     return False
 
 
