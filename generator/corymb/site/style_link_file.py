@@ -10,15 +10,13 @@ from dataclasses import replace
 from datetime import date
 from functools import partial
 
-from corymb.code_digest import code_digest
 from corymb.language import in_language
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
 from corymb.picture import draw
 from corymb.site import assets
 from corymb.site.drawn.for_links import draw_for_link, drawings_of, kept_for_links
-from corymb.site.drawn.kept import Kept
 from corymb.site.drawn.pictured import arrangement_of
-from corymb.site.drawn.pictures import DRAWS
+from corymb.site.drawn.pictures import kept_pictures
 from corymb.site.markdown_text import Writer
 from corymb.site.one_file import one_file
 from corymb.site.pages.links import link_page
@@ -90,7 +88,7 @@ def _by_look(looks: Iterable[Look], drawn: Mapping[str, str]) -> dict[str, Drawi
 
 def _drawn(studio: Studio, settings: SiteSettings, looks: Iterable[Look]) -> dict[str, str]:
     """The looks' own drawings by address, as a build keeps them."""
-    kept = Kept(settings.cache_folder / "pictures", code_digest(DRAWS))
+    kept = kept_pictures(settings.cache_folder / "pictures")
     drawn = {}
     for look in looks:
         made = arrangement_of(

@@ -10,11 +10,9 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 from pathlib import Path
 
-from corymb.code_digest import code_digest
 from corymb.picture import Arrangement
 from corymb.site.drawn.hands import all_drawn
-from corymb.site.drawn.kept import Kept
-from corymb.site.drawn.pictures import DRAWS, sheet_size
+from corymb.site.drawn.pictures import kept_pictures, sheet_size
 from corymb.site.drawn.plans import key_lines
 from corymb.site.drawn.sized import arrangement_in_size
 from corymb.site.drawn.to_draw import Drawn, LookToDraw
@@ -41,7 +39,7 @@ def draw_for_benches(catalogue: Catalogue, folder: Path) -> BenchPictures:
     pictures = BenchPictures()
     if not catalogue.staff:
         return pictures
-    kept = Kept(folder, code_digest(DRAWS))
+    kept = kept_pictures(folder)
     asked = [
         (due, line, arrangement)
         for due, line in _made_up(catalogue)

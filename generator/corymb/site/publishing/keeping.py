@@ -9,6 +9,7 @@ from __future__ import annotations
 import os
 import shutil
 from collections.abc import Callable, Iterable, Iterator
+from contextlib import suppress
 from hashlib import blake2b
 from pathlib import Path
 from unicodedata import normalize
@@ -72,7 +73,7 @@ def clash(folder: Path, own: Iterable[str], wanted: Iterable[str]) -> str | None
 
 
 def carry(path: str, old: Path, new: Path) -> None:
-    """Take one of someone's own files along: linked where the file system has links."""
+    """Take one of someone's own files along."""
     source, target = old / path, new / path
     target.parent.mkdir(parents=True, exist_ok=True)
     if source.is_symlink():
@@ -80,10 +81,16 @@ def carry(path: str, old: Path, new: Path) -> None:
     elif _is_folder(source):
         target.mkdir(exist_ok=True)
     else:
-        try:
-            os.link(source, target)
-        except OSError:
-            shutil.copy2(source, target)
+        link(source, target)
+
+
+def link(source: str | Path, target: str | Path) -> bool:
+    """One more name for a file where the file system has that, and a copy elsewhere."""
+    with suppress(OSError):
+        os.link(source, target)
+        return True
+    shutil.copy2(source, target)
+    return False
 
 
 def _ours(folder: Path) -> Callable[[str], bool]:

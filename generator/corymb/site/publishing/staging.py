@@ -5,13 +5,12 @@ What has not changed is one more name for the old file; only the rest is written
 
 from __future__ import annotations
 
-import contextlib
 import os
 import shutil
 from collections.abc import Iterable
 from pathlib import Path
 
-from corymb.site.publishing.keeping import MARK, carry, mark
+from corymb.site.publishing.keeping import MARK, carry, link, mark
 from corymb.site.publishing.lasting import make_last
 from corymb.site.publishing.standing import (
     NO_STAMP,
@@ -62,15 +61,6 @@ def put(folder: Path, path: str, wanted: Wanted) -> Noted:
         # Never a link: who scribbles on a published photo must not scribble on the kept one.
         shutil.copyfile(wanted.copies[path], target)
     return noted(path, wanted, stamp_at(target) or NO_STAMP)
-
-
-def link(source: str, target: str) -> bool:
-    """One more name for a file where the file system has that, and a copy elsewhere."""
-    with contextlib.suppress(OSError):
-        os.link(source, target)
-        return True
-    shutil.copy2(source, target)
-    return False
 
 
 def _again(path: str, new: Path, old: Path, known: Noted) -> Noted:

@@ -14,9 +14,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from pathlib import Path
 
+from corymb.site.publishing.keeping import link
 from corymb.site.publishing.placing import stage, take_place, take_places, telling
 from corymb.site.publishing.rooms import Room, at_work
-from corymb.site.publishing.staging import link, put
+from corymb.site.publishing.staging import put
 from corymb.site.publishing.standing import Stamp, Wanted, stamp_at
 
 
