@@ -10,6 +10,7 @@ from collections.abc import Iterable, Iterator, Sequence
 
 from corymb.language import gettext as _
 from corymb.language.locales import and_list
+from corymb.ledger import kept
 from corymb.studio.models import Stem, Style
 from corymb.trade.looks import Look
 from corymb.trade.orders.as_cut import as_cut, stems_of
@@ -59,11 +60,13 @@ def style_cards(catalogue: Catalogue, style: Style) -> CareCardsView:
         head=None,
         order=None,
         about=_("A sheet for each of them, four cards to A4; print the pages you need."),
-        sheets=tuple(_of_look(catalogue, look) for look in looks),
+        sheets=tuple(_of_look(catalogue, look.recipe, look.variant) for look in looks),
     )
 
 
-def _of_look(catalogue: Catalogue, look: Look) -> CareSheet:
+@kept
+def _of_look(catalogue: Catalogue, recipe_id: str, variant_id: str) -> CareSheet:
+    look = catalogue.looks[recipe_id][variant_id]
     stems = [catalogue.stem(line.stem) for line in look.lines]
     card = _card(catalogue, look, stems, Words.of(catalogue.studio, look).care(), "")
     return CareSheet(look.id, card.name, ON_A_SHEET * (card,))

@@ -12,6 +12,7 @@ from decimal import Decimal
 
 from corymb.language import gettext as _
 from corymb.language import noted
+from corymb.ledger import kept
 from corymb.studio.models import Variant
 from corymb.studio.studio import Studio
 from corymb.trade.money.coins import places_of
@@ -38,7 +39,7 @@ class _Row:
 
 
 WORDS: dict[str, Callable[[_Row], Cell]] = {
-    noted("style"): lambda row: row.studio.styles[row.of.piece.recipe.style].name,
+    noted("style"): lambda row: row.studio.house.styles[row.of.piece.recipe.style].name,
     noted("recipe"): lambda row: row.of.piece.recipe.name,
     noted("variant"): lambda row: row.variant.name if row.variant else "",
     noted("size"): lambda row: size_words(row.of.piece.size),
@@ -66,29 +67,32 @@ AMOUNTS: dict[str, Callable[[_Row], Decimal | None]] = {
 
 def costs_table(catalogue: Catalogue) -> Table:
     """Every look in every size, by style and name as in the menus."""
-    studio = catalogue.studio
-    currency = studio.house.money.currency
-    places = places_of(currency)
+    currency = catalogue.studio.house.money.currency
     return Table(
         (*map(_, WORDS), *(f"{_(name)} ({currency})" for name in AMOUNTS), _("margin (%)")),
-        tuple(
-            (
-                *(word(row) for word in WORDS.values()),
-                *(_amount(amount(row), places) for amount in AMOUNTS.values()),
-                _margin(row),
-            )
-            for row in _rows(catalogue)
-        ),
+        tuple(cells for recipe in catalogue.recipes() for cells in _cells(catalogue, recipe.id)),
     )
 
 
-def _rows(catalogue: Catalogue) -> Iterator[_Row]:
+@kept
+def _cells(catalogue: Catalogue, recipe_id: str) -> tuple[tuple[Cell, ...], ...]:
+    places = places_of(catalogue.studio.house.money.currency)
+    return tuple(
+        (
+            *(word(row) for word in WORDS.values()),
+            *(_amount(amount(row), places) for amount in AMOUNTS.values()),
+            _margin(row),
+        )
+        for row in _rows(catalogue, recipe_id)
+    )
+
+
+def _rows(catalogue: Catalogue, recipe_id: str) -> Iterator[_Row]:
     studio = catalogue.studio
-    for recipe in catalogue.recipes():
-        for look in catalogue.looks[recipe.id].values():
-            for of in in_sizes(studio, look):
-                bought = reckoned(studio, of.piece, can_be_bought(of.piece, studio))
-                yield _Row(studio, of, bought)
+    for look in catalogue.looks[recipe_id].values():
+        for of in in_sizes(studio, look):
+            bought = reckoned(studio, of.piece, can_be_bought(of.piece, studio))
+            yield _Row(studio, of, bought)
 
 
 def _is_draft(row: _Row) -> bool:

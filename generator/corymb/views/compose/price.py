@@ -8,6 +8,7 @@ from decimal import Decimal
 
 from corymb.language import gettext as _
 from corymb.language.locales import and_list
+from corymb.ledger import kept
 from corymb.studio.models import StudioFile
 from corymb.studio.studio import Studio
 from corymb.trade.looks import Look
@@ -61,6 +62,7 @@ def reckoned(studio: Studio, piece: Piece, bought: Collection[str] = ()) -> Reck
     return Reckoned(piece, costs, price, Standing(net, costs.total), asked)
 
 
+@kept
 def in_sizes(studio: Studio, look: Look) -> tuple[Reckoned, ...]:
     """A look in each of its recipe's sizes, the smallest first."""
     recipe = studio.recipes[look.recipe]

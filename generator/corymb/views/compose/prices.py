@@ -11,6 +11,7 @@ from dataclasses import replace
 
 from corymb.language import gettext as _
 from corymb.language.locales import date_words
+from corymb.ledger import kept
 from corymb.studio.models import Recipe, StudioFile
 from corymb.trade.looks import Look
 from corymb.trade.orders.pieces import Piece
@@ -29,7 +30,7 @@ def price_list_view(catalogue: Catalogue) -> PriceListView:
     clients = replace(catalogue, audience="clients")
     by_style: dict[str, list[PricedRecipe]] = {}
     for recipe in clients.recipes():
-        by_style.setdefault(recipe.style, []).append(_recipe(clients, recipe))
+        by_style.setdefault(recipe.style, []).append(_recipe(clients, recipe.id))
     house = catalogue.studio.house
     return PriceListView(
         as_of=date_words(catalogue.today),
@@ -50,8 +51,9 @@ def tax_words(house: StudioFile, rate: str = "") -> str:
     return told.format(rate=rate)
 
 
-def _recipe(clients: Catalogue, recipe: Recipe) -> PricedRecipe:
-    look = clients.looks[recipe.id][""]
+@kept
+def _recipe(clients: Catalogue, recipe_id: str) -> PricedRecipe:
+    recipe, look = clients.studio.recipes[recipe_id], clients.looks[recipe_id][""]
     season = season_of_look(clients, look)
     said = (season.sentence, season.variant_sentence, season.swaps_sentence)
     return PricedRecipe(

@@ -7,9 +7,10 @@ from itertools import groupby
 
 from corymb.language import gettext as _
 from corymb.language import pgettext
+from corymb.ledger import kept
 from corymb.studio.values.dates import IsoWeek
 from corymb.trade.season import last_chances as chances
-from corymb.trade.season.coming import in_the_beds
+from corymb.trade.season.coming import InTheBeds, in_the_beds
 from corymb.trade.season.uncovered import Spell, uncovered
 from corymb.trade.season.watch import year_from
 from corymb.trade.season.weeks import WEEKS, weeks_of
@@ -56,8 +57,7 @@ def weeks_ahead_view(catalogue: Catalogue) -> WeeksAheadView:
 
 def week_ahead(catalogue: Catalogue, week: IsoWeek, *, first: bool = False) -> WeekAhead:
     """What a week brings in the beds; after the first, what was there before isn't told again."""
-    beds = in_the_beds(catalogue.beds, catalogue.studio.stems, week)
-    before = in_the_beds(catalogue.beds, catalogue.studio.stems, week.plus(-1)).at_best
+    beds, before = _in_the_beds(catalogue, week), _in_the_beds(catalogue, week.plus(-1)).at_best
     best = [stem for stem in beds.at_best if not _is_best_always(catalogue, stem)]
     return WeekAhead(
         id=str(week),
@@ -70,6 +70,12 @@ def week_ahead(catalogue: Catalogue, week: IsoWeek, *, first: bool = False) -> W
     )
 
 
+@kept
+def _in_the_beds(catalogue: Catalogue, week: IsoWeek) -> InTheBeds:
+    return in_the_beds(catalogue.beds, catalogue.studio.stems, week)
+
+
+@kept
 def _is_best_always(catalogue: Catalogue, stem: str) -> bool:
     best = catalogue.beds.at_best(stem)
     return best is not None and len(weeks_of(best)) == len(WEEKS)

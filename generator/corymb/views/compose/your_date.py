@@ -11,6 +11,7 @@ from dataclasses import replace
 from corymb.language import gettext as _
 from corymb.language import noted
 from corymb.language.locales import month_names
+from corymb.ledger import kept
 from corymb.studio.models import Recipe
 from corymb.studio.words import MONTHS
 from corymb.trade.looks import guide_of
@@ -43,7 +44,7 @@ def your_date_view(catalogue: Catalogue) -> YourDateView:
         DatedStyle(
             style.plural,
             addresses.of_style(style.id),
-            tuple(dated(catalogue, r) for r in catalogue.recipes() if r.style == style.id),
+            tuple(_dated(catalogue, r.id) for r in catalogue.recipes() if r.style == style.id),
         )
         for style in catalogue.studio.styles.values()
     )
@@ -57,6 +58,11 @@ def your_date_view(catalogue: Catalogue) -> YourDateView:
         doubt=_(DOUBT) if catalogue.beds.shift.stretched else "",
         styles=tuple(style for style in styles if style.recipes),
     )
+
+
+@kept
+def _dated(catalogue: Catalogue, recipe_id: str) -> DatedRecipe:
+    return dated(catalogue, catalogue.studio.recipes[recipe_id])
 
 
 def dated(catalogue: Catalogue, recipe: Recipe) -> DatedRecipe:
