@@ -13,7 +13,7 @@ import pytest
 
 from corymb.cli import passphrase as asked
 from corymb.site.build import BuildReport
-from corymb.site.locked.keys import Passphrase
+from corymb.site.locked.keys import VARIABLE, Passphrase
 from corymb.site.locked.lock import lock_for
 from corymb.site.locked.places import LOCK
 from corymb.site.locked.publishing import refusal
@@ -38,7 +38,7 @@ class Built:
 @pytest.fixture
 def built(studio: Path, monkeypatch: pytest.MonkeyPatch) -> Built:
     built = Built()
-    monkeypatch.delenv(asked.VARIABLE, raising=False)
+    monkeypatch.delenv(VARIABLE, raising=False)
     monkeypatch.setattr(import_module("corymb.cli.build"), "build_sites", built.build)
     monkeypatch.setattr(asked, "Passphrase", partial(Passphrase, rounds=ROUNDS))
     monkeypatch.setattr(asked, "can_ask", lambda: True)
@@ -105,11 +105,11 @@ def test_the_clients_site_alone_needs_none(built: Built, run: Run) -> None:
 def test_a_build_by_itself_takes_it_from_the_variable(
     built: Built, run: Run, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setenv(asked.VARIABLE, GOOD)
+    monkeypatch.setenv(VARIABLE, GOOD)
     result = run("build", "--lock-staff")
     assert built.passphrase == Passphrase(GOOD, ROUNDS)
     assert "plum" not in result.output
-    assert asked.VARIABLE not in os.environ  # for the programs that help
+    assert VARIABLE not in os.environ  # for the programs that help
 
 
 def test_or_from_a_file_outside_the_studio(

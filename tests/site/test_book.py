@@ -2,14 +2,18 @@
 
 from __future__ import annotations
 
+import os
 from dataclasses import replace
 from functools import cache
+from pathlib import Path
 
 import pytest
 from bs4 import BeautifulSoup, Tag
 
 from corymb.site.book import Asked, Book, NothingInBookError
+from corymb.site.book.chromium import printed
 from corymb.site.book.styles import quoted
+from corymb.site.locked.keys import VARIABLE
 from corymb.trade.looks import looks_of
 from corymb.views.pieces import Audience
 from tests.site.books import made
@@ -113,3 +117,23 @@ def test_a_studio_without_a_recipe_for_it_gets_no_book() -> None:
     drafts = {k: r.model_copy(update={"draft": True}) for k, r in studio.recipes.items()}
     with pytest.raises(NothingInBookError, match="no recipe for this book"):
         made(replace(studio, recipes=drafts), Asked("clients"))
+
+
+TELLS_WHAT_IT_KNOWS = """#!/bin/sh
+for each in "$@"; do
+  case $each in --print-to-pdf=*) { printf %%PDF; env; } > "${each#--print-to-pdf=}" ;; esac
+done
+"""
+
+
+@pytest.mark.skipif(os.name != "posix", reason="the program is a script of a shell")
+def test_the_browser_that_prints_is_not_told_the_passphrase(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv(VARIABLE, "bako-rimu-tesa")
+    monkeypatch.setenv("LANG", "en_IE.UTF-8")
+    program = tmp_path / "browser"
+    program.write_text(TELLS_WHAT_IT_KNOWS)
+    program.chmod(0o755)
+    told = printed(str(program), tmp_path / "page.html")
+    assert b"LANG=en_IE.UTF-8" in told and b"bako" not in told

@@ -14,12 +14,11 @@ from pathlib import Path
 
 import click
 
-from corymb.site.locked.keys import Passphrase
+from corymb.site.locked.keys import VARIABLE, Passphrase
 from corymb.site.locked.lock import is_locked, standing_lock
 from corymb.site.locked.strength import LEAST, fault, made_by_chance
 from corymb.site.settings import SiteSettings
 
-VARIABLE = "CORYMB_PASSPHRASE"
 QUESTION = "Passphrase for the staff's site"
 NAME = re.compile(r"^ *name: *(.+)$", re.MULTILINE)
 

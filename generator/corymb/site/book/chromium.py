@@ -13,6 +13,8 @@ import sys
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
+from corymb.site.locked.keys import VARIABLE
+
 NAMES = (
     "chromium",
     "chromium-browser",
@@ -81,9 +83,15 @@ def _as_root() -> bool:
 
 
 def _run(command: list[str], program: str) -> str:
+    known = {name: value for name, value in os.environ.items() if name != VARIABLE}
     try:
         ran = subprocess.run(
-            command, capture_output=True, timeout=PATIENCE, check=False, stdin=subprocess.DEVNULL
+            command,
+            capture_output=True,
+            timeout=PATIENCE,
+            check=False,
+            stdin=subprocess.DEVNULL,
+            env=known,
         )
     except subprocess.TimeoutExpired as error:
         raise BrowserError(

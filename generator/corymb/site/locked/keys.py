@@ -20,6 +20,9 @@ from cryptography.hazmat.primitives.hashes import SHA256
 from cryptography.hazmat.primitives.kdf.hkdf import HKDF
 from cryptography.hazmat.primitives.kdf.pbkdf2 import PBKDF2HMAC
 
+VARIABLE = "CORYMB_PASSPHRASE"
+"""Where a build by itself finds the passphrase: no other program is given it."""
+
 ROUNDS = 1_000_000
 """OWASP's Password Storage Cheat Sheet recommends 600,000 or more for PBKDF2-HMAC-SHA-256 (read in
 2026). A million takes a phone about a second, once."""
