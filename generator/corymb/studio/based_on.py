@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
+from functools import lru_cache
 from typing import Any
 
 from corymb.studio.circles import ARROW, circles
@@ -61,8 +62,14 @@ def fill_in(sources: Mapping[str, Source], named: frozenset[str]) -> Filled:
 
 
 def _written(source: Source) -> RecipeKeys:
-    told = (KEY,) in source.tree.left_out or any(_is_misspelt(key) for key in source.tree.data)
+    told = (KEY,) in source.tree.left_out or _is_one_misspelt(tuple(source.tree.data))
     return RecipeKeys(dict(source.tree.data), frozenset({(KEY,)}) if told else frozenset())
+
+
+@lru_cache(maxsize=1024)
+def _is_one_misspelt(written: tuple[str, ...]) -> bool:
+    """Most recipes have the same keys, and all are asked at every save."""
+    return any(_is_misspelt(key) for key in written)
 
 
 def _is_misspelt(key: str) -> bool:

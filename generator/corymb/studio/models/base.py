@@ -44,12 +44,18 @@ class NamedModel(FileModel):
     @property
     def id(self) -> str:
         """The id by which other files name it."""
-        return self._id
+        return self._kept_beside("_id")
 
     def with_id(self, known_as: str) -> Self:
         """The same, knowing its id."""
-        self._id = known_as
+        if self.id != known_as:
+            self._id = known_as
         return self
+
+    def _kept_beside(self, name: str) -> str:
+        """What is no key of the file; asked for so often that pydantic's own way is too slow."""
+        beside = self.__pydantic_private__
+        return str(beside[name]) if beside else ""
 
 
 def short_form(read: Callable[[str], dict[str, Any]]) -> Callable[[Any], Any]:

@@ -230,11 +230,12 @@ class Recipe(Changes, NamedModel):
     @property
     def style(self) -> str:
         """The id of its style: the folder its file lies in."""
-        return self._style
+        return self._kept_beside("_style")
 
     def in_style(self, style: str) -> Self:
         """The same, knowing its style; its variants know their ids."""
-        self._style = style
+        if self.style != style:
+            self._style = style
         for variant_id, variant in self.variants.items():
             variant.with_id(variant_id)
         return self
