@@ -28,7 +28,7 @@ from shutil import rmtree
 from tempfile import TemporaryDirectory
 
 from corymb.checks import read_and_check
-from corymb.photos.sharing import SharedUse
+from corymb.files.sharing import SharedUse
 from corymb.site.live.workshop import Workshop
 from corymb.site.settings import read_settings
 from corymb.studio.studio import Studio

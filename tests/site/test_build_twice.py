@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from corymb.photos.sharing import SharedUse
+from corymb.files.sharing import SharedUse
 from corymb.site.drawn.kept import KINDS
 from corymb.site.publishing.keeping import MARK
 from corymb.site.settings import AUDIENCES

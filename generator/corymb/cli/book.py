@@ -11,8 +11,8 @@ import click
 from corymb.cli.reading import whole_studio
 from corymb.cli.telling import Progress, few_of, path_from_here
 from corymb.cli.where import config_option, site_settings
+from corymb.files.whole import write_whole
 from corymb.language import in_language
-from corymb.photos.whole_files import write_whole
 from corymb.site.book import (
     PAPERS,
     Asked,

@@ -14,10 +14,10 @@ from corymb.cli.looks_told import told_looks
 from corymb.cli.reading import whole_studio
 from corymb.cli.telling import few_of, path_from_here
 from corymb.cli.where import config_option, site_settings
+from corymb.files.whole import write_whole
 from corymb.language import gettext as _
 from corymb.language import in_language
 from corymb.photos import PhotoError
-from corymb.photos.whole_files import write_whole
 from corymb.site.one_file import TooLargeError
 from corymb.site.style_link_file import link_file
 from corymb.studio.models import StyleLink

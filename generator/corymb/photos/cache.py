@@ -5,13 +5,13 @@ from threading import Lock
 from types import TracebackType
 from typing import Self
 
+from corymb.files.sharing import SharedUse
 from corymb.photos import errors
 from corymb.photos.develop import develop
 from corymb.photos.errors import PhotoError
 from corymb.photos.finish import Finish
 from corymb.photos.opening import check_file
 from corymb.photos.prepared import PreparedPhoto
-from corymb.photos.sharing import SharedUse
 from corymb.photos.stat_index import StatIndex
 from corymb.photos.store import Store
 

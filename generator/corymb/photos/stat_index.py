@@ -10,8 +10,8 @@ import json
 from pathlib import Path
 from threading import Lock
 
+from corymb.files.unharmed import keep, kept_in
 from corymb.photos import errors
-from corymb.photos.sealed import keep, kept_in
 
 Stamp = list[int]
 

@@ -13,10 +13,10 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
+from corymb.files.unharmed import make_way
+from corymb.files.whole import UNFINISHED, made_folder, write_whole
 from corymb.photos.develop import Developed, Print
 from corymb.photos.prepared import PhotoColour, PhotoFile, PreparedPhoto
-from corymb.photos.sealed import make_way
-from corymb.photos.whole_files import UNFINISHED, made_folder, write_whole
 
 _SUFFIX = {"avif": "avif", "jpeg": "jpg"}
 _NOTE = ".json"

@@ -11,9 +11,9 @@ from pathlib import Path
 import pytest
 
 import corymb
+from corymb.files.sharing import SharedUse
+from corymb.files.unharmed import keep
 from corymb.language import in_language
-from corymb.photos.sealed import keep
-from corymb.photos.sharing import SharedUse
 from corymb.site.drawn.kept import Kept
 from corymb.site.drawn.lit import colours_in_light
 from corymb.site.drawn.pictures import draw_all

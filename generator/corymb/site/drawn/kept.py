@@ -13,11 +13,11 @@ from pathlib import Path
 
 import corymb.language
 from corymb.code_digest import code_digest
+from corymb.files.sharing import SharedUse
+from corymb.files.unharmed import keep, kept_in
+from corymb.files.whole import UNFINISHED, made_folder
 from corymb.language import spoken
 from corymb.language.messages import messages_digest
-from corymb.photos.sealed import keep, kept_in
-from corymb.photos.sharing import SharedUse
-from corymb.photos.whole_files import UNFINISHED, made_folder
 
 KEY_LENGTH = 32
 KINDS = ("svg", "json", "jpg", "avif")

@@ -16,7 +16,7 @@ from uuid import uuid4
 
 from filelock import FileLock, Timeout
 
-from corymb.photos.sealed import make_way
+from corymb.files.unharmed import make_way
 from corymb.site.publishing.exchange import mended
 
 LONGEST_WAIT_S = 600.0

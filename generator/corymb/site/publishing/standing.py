@@ -18,7 +18,7 @@ from pathlib import Path
 
 from xxhash import xxh3_128_hexdigest
 
-from corymb.photos.sealed import keep, kept_in
+from corymb.files.unharmed import keep, kept_in
 from corymb.site.publishing.keeping import MARK
 
 Stamp = tuple[int, int, int]

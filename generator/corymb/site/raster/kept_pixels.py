@@ -12,9 +12,9 @@ from importlib.metadata import version
 from pathlib import Path
 
 from corymb.code_digest import code_digest
+from corymb.files.unharmed import keep, kept_in
+from corymb.files.whole import made_folder
 from corymb.photos.finish import HOUSE_FINISH, encoders
-from corymb.photos.sealed import keep, kept_in
-from corymb.photos.whole_files import made_folder
 from corymb.site.raster.pixels import Kind, raster_of
 
 HERE = Path(__file__).parent

@@ -10,7 +10,7 @@ from pathlib import Path
 
 from xxhash import xxh3_128_digest
 
-from corymb.photos.whole_files import write_whole
+from corymb.files.whole import write_whole
 
 DIGEST_BYTES = 16
 

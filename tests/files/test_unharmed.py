@@ -6,8 +6,8 @@ from pathlib import Path
 
 import pytest
 
-from corymb.photos.sealed import keep, kept_in, sealed, unsealed
-from corymb.photos.sharing import SharedUse
+from corymb.files.sharing import SharedUse
+from corymb.files.unharmed import keep, kept_in, sealed, unsealed
 from corymb.photos.stat_index import StatIndex
 from corymb.photos.store import Store
 

@@ -8,7 +8,7 @@ import os
 import weakref
 from pathlib import Path
 
-from corymb.photos.sealed import make_way
+from corymb.files.unharmed import make_way
 
 try:
     import fcntl
