@@ -254,6 +254,9 @@ def is_as_ever(phone: Locked) -> None:
     phone.open("arrangements.html")  # its small pictures are in pixels
     small = page.locator("main img").first
     assert small.evaluate("image => image.decode().then(() => image.currentSrc)").endswith(".avif")
+    page.locator("main a[href$='kitchen-jug.html']").first.click()
+    phone.shows("Kitchen jug")
+    assert page.evaluate("document.referrer") == ""  # nor is a host told where one came from
     phone.open("search.html?q=ottoline")
     expect(page.locator("[data-search-found] a").first).to_contain_text(SECRET)
     page.goto(f"{phone.address}orders/nobody.html")

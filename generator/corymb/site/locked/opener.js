@@ -152,7 +152,8 @@ self.lock = (() => {
     const [how, ...type] = new TextDecoder().decode(whole.subarray(0, end)).split(" ");
     const content = new Blob([whole.subarray(end + 1)]).stream();
     const body = how === "deflate" ? content.pipeThrough(new DecompressionStream(how)) : content;
-    return { body, headers: { "Content-Type": type.join(" ") } };
+    // What such a page fetches next would tell the host the page's address.
+    return { body, headers: { "Content-Type": type.join(" "), "Referrer-Policy": "no-referrer" } };
   }
 
   const answers = {
