@@ -41,7 +41,7 @@ from tests.views.making import catalogue_of, demo, swap
 GERMAN = "de-DE"
 WEDDING = date(2026, 9, 19)
 TAG = re.compile(r"<[^>]*>")
-PAGE = PageFrame("arrangements/here.html", "", "arrangements", "", "", (), "", "", "", None, "")
+PAGE = PageFrame("arrangements/here.html", "", "arrangements", "", "")
 
 
 @pytest.fixture(autouse=True)

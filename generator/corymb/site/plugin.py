@@ -107,11 +107,6 @@ class CorymbPlugin(BasePlugin[CorymbSettings]):  # type: ignore[no-untyped-call]
             title=title,
             description=str(page.meta.get("description", "")),
             crumbs=(Link("Home", "index.html"),),
-            canonical="",
-            share_image="",
-            share_alt="",
-            tint=None,
-            structured_data="",
             indexed=False,
         )
         view = ProseView(title, "", str(page.content or ""), ())

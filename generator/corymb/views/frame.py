@@ -55,10 +55,10 @@ class PageFrame:
     section: str  # the menu item it belongs to
     title: str  # of the page alone; the template adds the studio's name
     description: str
-    crumbs: tuple[Link, ...]  # from home to the parent
-    canonical: str  # absolute, or ''
-    share_image: str  # absolute, or ''; 1200 x 630 pixels
-    share_alt: str
-    tint: Tint | None
-    structured_data: str  # JSON-LD, already safe inside <script>
+    crumbs: tuple[Link, ...] = ()  # from home to the parent
+    canonical: str = ""  # absolute, or ''
+    share_image: str = ""  # absolute, or ''; 1200 x 630 pixels
+    share_alt: str = ""
+    tint: Tint | None = None
+    structured_data: str = ""  # JSON-LD, already safe inside <script>
     indexed: bool = True

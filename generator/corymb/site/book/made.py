@@ -62,7 +62,7 @@ class Book:
     def page(self) -> str:
         """The book's HTML."""
         title = self.view.title
-        frame = PageFrame(PAGE, PAGE, "", title, "", (), "", "", "", None, "", indexed=False)
+        frame = PageFrame(PAGE, PAGE, "", title, "", indexed=False)
         with in_language(self.language):
             return without_dead(render(self.frame, frame, self.view).decode())
 

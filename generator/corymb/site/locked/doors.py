@@ -39,11 +39,5 @@ def _page(path: str) -> PageFrame:
         section="",
         title=_("Locked"),
         description="",
-        crumbs=(),
-        canonical="",
-        share_image="",
-        share_alt="",
-        tint=None,
-        structured_data="",
         indexed=False,
     )
