@@ -24,7 +24,7 @@ def told(tmp_path: Path) -> ToldFolder:
     """A folder with a site in it, and the spare made."""
     folder = ToldFolder(tmp_path / "clients")
     folder.publish(Wanted(site()))
-    folder.make_ready()
+    folder.publish(Wanted(site()), ())
     return folder
 
 

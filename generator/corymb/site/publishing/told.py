@@ -61,11 +61,6 @@ class ToldFolder:
                 self._publish_all(wanted)
             self._left = self._standing()
 
-    def make_ready(self) -> None:
-        """Make the spare now, rather than while someone waits for the next edit to show."""
-        with at_work([self.room.folder], with_spare=True):
-            self._ready()
-
     def close(self) -> None:
         """Remove the spare."""
         with at_work([self.room.folder]):
