@@ -124,11 +124,11 @@ class LiveBuilding:
         self._asking += 1
         with self._lock:
             self._asking -= 1
-            found = self._made_now(name, address)  # type: ignore[arg-type]
+            found = self._made_now(name, address)  # type: ignore[arg-type]  # named as audiences are
         if found is not None:
             self._fresh[name, address] = found
             return found
-        return self._made[name].at(address)  # type: ignore[index]
+        return self._made[name].at(address)  # type: ignore[index]  # so here
 
     def _made_now(self, name: Audience, address: str) -> bytes | None:
         """What only a workshop that is ahead of the whole sites can give."""
