@@ -80,6 +80,13 @@ CASES = [
         at(27, 5, "should be how many, what, and its cost after a comma, like ‘1 pint jar, 1.20’."),
     ),
     case(
+        "a sundry's cost with a comma in it",
+        JAR,
+        "- 1 pint jar, 1.20",
+        "- 1 pint jar, 1,20",
+        at(27, 5, "‘1,20’ has a comma in it: write 1.20."),
+    ),
+    case(
         "a scale in words",
         JAR,
         "    scale: 90 %",

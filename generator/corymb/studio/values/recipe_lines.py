@@ -132,6 +132,9 @@ def parse_drop(text: str) -> DropText:
 def parse_sundry(text: str) -> SundryText:
     """Reads `1 pint jar, 1.20` or `0.3 m jute twine, 0.05`. Raises ValueError."""
     flat = " ".join(text.split())
+    if with_comma := re.search(r"(?<!\S)\d+,\d+$", flat):
+        # `1 jug, 0,50` would otherwise be a ‘jug, 0’ for 50.
+        parse_money(with_comma[0])
     head, apart, cost = flat.rpartition(",")
     found = COUNTED.fullmatch(head.strip())
     if not apart or not found:
