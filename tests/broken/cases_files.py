@@ -218,6 +218,18 @@ CASES = [
         advice(1, 1, "files here end in .yml. Rename it to ‘church-door.yml’, or move it out"),
     ),
     new_file(
+        "an old copy that an editor put by",
+        "recipes/urn/church-door.yml.bak",
+        good(URN),
+        advice(1, 1, "files here end in .yml. It seems to be an old copy: delete it, or move it"),
+    ),
+    new_file(
+        "an old copy with a wave after its name",
+        "pages/care.md~",
+        "---\ntitle: Care\n---\n",
+        advice(1, 1, "files here end in .md. It seems to be an old copy: delete it, or move it"),
+    ),
+    new_file(
         "a lesson written as YAML",
         "techniques/wiring.yml",
         "title: Wiring\n",

@@ -191,10 +191,14 @@ def _rename(file: Path, right: str) -> Problem:
 
 
 def _other_ending(file: Path, wanted: str) -> Problem:
-    message = (
-        f"This file is not read: files here end in {wanted}. Rename it to "
-        f"{quoted(file.stem + wanted)}, or move it out of the studio's folder."
-    )
+    message = f"This file is not read: files here end in {wanted}. "
+    if wanted not in file.name.casefold():
+        message += (
+            f"Rename it to {quoted(file.stem + wanted)}, or move it out of the studio's folder."
+        )
+    else:
+        # What an editor, or its writer, put by: `jar.yml.bak`, `jar.yml~`.
+        message += "It seems to be an old copy: delete it, or move it out of the studio's folder."
     return Problem(file, 1, 1, message, "", advice=True)
 
 
