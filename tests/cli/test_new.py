@@ -105,8 +105,8 @@ def test_a_new_studio_asks_and_asks_again_until_it_understands(tmp_path: Path, r
 
 def test_a_folder_with_something_in_it_is_left_alone(studio: Path, run: Run) -> None:
     (studio / "mkdocs.yml").write_text("mine")
-    result = run("new", "studio", str(studio), *words(ANSWERS))
-    assert (result.exit_code, result.output) == (
+    no_questions = run("new", "studio", str(studio))
+    assert (no_questions.exit_code, no_questions.output) == (
         1,
         "Error: . is not empty; nothing was written. Name a new folder.\n",
     )

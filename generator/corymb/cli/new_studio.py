@@ -41,8 +41,23 @@ The folder will hold orders, clients' names and photos as the camera took them: 
 repository of it, private. What may be published is what `corymb build` puts into clients/."""
 
 
+def _empty(_: click.Context, __: click.Parameter, folder: Path) -> Path:
+    """The folder, told of before a single question is asked where there is something in it."""
+    if folder.exists() and any(folder.iterdir()):
+        raise click.ClickException(
+            f"{path_from_here(folder)} is not empty; nothing was written. Name a new folder."
+        )
+    return folder
+
+
 @click.command()
-@click.argument("folder", metavar="DIR", type=click.Path(file_okay=False, path_type=Path))
+@click.argument(
+    "folder",
+    metavar="DIR",
+    type=click.Path(file_okay=False, path_type=Path),
+    is_eager=True,
+    callback=_empty,
+)
 @ask("--name", "Your studio's name", TEXT, "Your studio")
 @ask("--village", "The place where you grow", TEXT, "Your village")
 @ask("--latitude", "Its latitude, north is plus", Value(parse_latitude, "degrees", plain), "51.2")
@@ -59,10 +74,6 @@ def studio(folder: Path, **answers: str) -> None:
       corymb new studio my-studio
       corymb new studio my-studio --name "Hazel Row" --email hello@hazelrow.example
     """
-    if folder.exists() and any(folder.iterdir()):
-        raise click.ClickException(
-            f"{path_from_here(folder)} is not empty; nothing was written. Name a new folder."
-        )
     _copy(resources.files("corymb").joinpath("starter"), folder)
     _fill_in(folder / "content" / "studio.yml", answers, STUDIO_STAND_INS)
     _fill_in(folder / "mkdocs.yml", answers, SITE_STAND_INS)
