@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from time import process_time
 from typing import Any
 
 import pytest
 
+from corymb.site.quick_templates import typeset
 from corymb.site.render import environment, in_percent
+
+SECONDS = 0.5
 
 SHARES = {
     "nothing": (0.0, "0 %"),
@@ -38,3 +42,20 @@ HEADINGS = {
 def test_a_short_word_of_a_heading_is_kept_whole_at_its_hyphen(heading: str, told: str) -> None:
     partial: Any = environment().get_template("partials/heading.html").module
     assert partial.unbroken(heading).strip() == told
+
+
+LONG = "a'" * 10_000  # as long as a line of a file may be
+APOSTROPHES = {
+    "within a word": ("rook's wing", "rook’s wing"),
+    "of many": ("the rooks' wing", "the rooks’ wing"),
+    "in an address": ("write to o'neil@garden.example", "write to o'neil@garden.example"),
+    "before one": ("rook's: a@b.example", "rook’s: a@b.example"),
+    "of a text of nothing else": (LONG, LONG[:-1].replace("'", "’") + "'"),
+}
+
+
+@pytest.mark.parametrize(("written", "set_"), APOSTROPHES.values(), ids=APOSTROPHES)
+def test_an_apostrophe_is_set_as_print_has_it_at_once(written: str, set_: str) -> None:
+    start = process_time()
+    assert typeset(written) == set_
+    assert process_time() - start < SECONDS
