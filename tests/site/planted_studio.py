@@ -23,6 +23,7 @@ from PIL import Image
 import corymb
 from corymb.site.build import build_sites
 from corymb.site.settings import SiteSettings, read_settings
+from corymb.studio.folder import FOLDERS
 from corymb.views.pieces import AUDIENCES
 from tests.photos.test_metadata import notes
 from tests.site.found_secrets import WORDS
@@ -38,19 +39,6 @@ LAST_DAY = date(2027, 7, 7)
 
 NAMED = "zq90000hush"
 """The folder that all lies in, on the machine."""
-
-KINDS = {
-    "stems": "stems",
-    "recipes": "recipe",
-    "made": "made",
-    "orders": "order",
-    "walks": "walk",
-    "log": "log",
-    "links": "link",
-    "pages": "page",
-    "techniques": "technique",
-}
-"""The kind of file in each folder; the standing orders' is told below."""
 
 SETTINGS = f"""\
 site_name: A small studio
@@ -125,7 +113,7 @@ def kind_of(file: Path, content: Path) -> str:
     within = file.relative_to(content).parts
     if within[0] == "studio.yml":
         return "studio"
-    return "standing" if "standing" in within else KINDS[within[0]]
+    return "standing" if "standing" in within else FOLDERS[within[0]]
 
 
 def _write(file: Path, data: Any, below: str = "") -> None:

@@ -10,29 +10,19 @@ from pathlib import Path
 
 import pytest
 
-import corymb
 from corymb.files.sharing import SharedUse
 from corymb.files.unharmed import keep
 from corymb.language import in_language
 from corymb.site.drawn.kept import Kept
 from corymb.site.drawn.lit import colours_in_light
 from corymb.site.drawn.pictures import draw_all
-from corymb.studio.load import read_studio
 from corymb.studio.studio import Studio
 from corymb.trade.light.lights import CANDLE
 from corymb.trade.light.seen import seen
 
-STARTER = Path(corymb.__file__).parent / "starter" / "content"
 OLD = f"{'0a' * 16}.svg"
 USED = re.compile(r'href="(#[^"]+)"')
 UNFINISHED = f"{OLD}.{'0b' * 16}.unfinished"
-
-
-@pytest.fixture(scope="module")
-def studio() -> Studio:
-    studio, _ = read_studio(STARTER)
-    assert studio is not None
-    return studio
 
 
 @pytest.fixture(scope="module")

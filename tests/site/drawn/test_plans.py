@@ -3,27 +3,15 @@
 from __future__ import annotations
 
 from datetime import date
-from pathlib import Path
 
 import pytest
 
-import corymb
 from corymb.site.drawn.pictures import Pictures, draw_all
-from corymb.studio.load import read_studio
 from corymb.studio.studio import Studio
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.recipes import recipe_view
 from corymb.views.pieces import AUDIENCES, Audience
 from corymb.views.recipe import ClientRecipe, StaffRecipe
-
-STARTER = Path(corymb.__file__).parent / "starter" / "content"
-
-
-@pytest.fixture(scope="module")
-def studio() -> Studio:
-    studio, _ = read_studio(STARTER)
-    assert studio is not None
-    return studio
 
 
 @pytest.fixture(scope="module")
