@@ -10,7 +10,7 @@ from typing import Any
 from corymb.studio.based_on import RecipeKeys, fill_in
 from corymb.studio.filing import Filed
 from corymb.studio.hearsay import hear
-from corymb.studio.mending import ALL
+from corymb.studio.mending import ALL, Doubts
 from corymb.studio.models import (
     CutLog,
     MadeWork,
@@ -150,7 +150,12 @@ def _mended_house(folder: Path, outcome: Outcome[StudioFile] | None) -> Studio:
 def _things(files: Files, outcomes: Outcomes) -> dict[Key, Shelved]:
     """All that could be made out, whole or mended."""
     return {
-        key: Shelved(outcome.mended, files[key], replace(source, doubts=outcome.doubts))
+        key: Shelved(outcome.mended, files[key], _with_doubts(source, outcome.doubts))
         for key, outcome in outcomes.items()
         if outcome.mended is not None and (source := files[key].source) is not None
     }
+
+
+def _with_doubts(source: Source, doubts: Doubts) -> Source:
+    """The same object where there are none, so that a file that is the same is seen to be."""
+    return source if source.doubts == doubts else replace(source, doubts=doubts)

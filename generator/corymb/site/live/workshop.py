@@ -8,6 +8,7 @@ the site that a new build would make.
 
 from __future__ import annotations
 
+import os
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from datetime import date
@@ -206,16 +207,21 @@ class _Bench:
 
 def _stamps_of(studio: Studio) -> Stamps:
     """How the files of all photos stand, to know when one has changed."""
-    return {photo.file: _stamp(photo_path(studio.folder, photo.file)) for photo in _named(studio)}
+    return {photo.file: _stamp_of(studio.folder, photo.file) for photo in _named(studio)}
 
 
 def _named(studio: Studio) -> Iterator[Photo]:
     return (photo for photo, _, _ in photos_of(studio) if photo.may_be_shown_to != "nobody")
 
 
-def _stamp(file: Path) -> tuple[int, ...] | None:
+def _stamp_of(folder: Path, written: str) -> tuple[int, ...] | None:
+    """Of a photo; where its name is written otherwise on the disk, it is looked for."""
+    return _stamp(f"{folder}/{written}") or _stamp(photo_path(folder, written))
+
+
+def _stamp(file: Path | str) -> tuple[int, ...] | None:
     try:
-        stat = file.stat()
-    except OSError:
+        stat = os.stat(file)  # noqa: PTH116 (for every photo at every save)
+    except (OSError, ValueError):
         return None
     return stat.st_mtime_ns, stat.st_ctime_ns, stat.st_size, stat.st_ino
