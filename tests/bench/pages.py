@@ -13,14 +13,15 @@ import argparse
 import shutil
 import sys
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from datetime import date
 from functools import partial
 from itertools import cycle, islice
 from pathlib import Path
 from typing import Any
 
-from jinja2 import Environment, FileSystemLoader, StrictUndefined
+from jinja2 import Environment, FileSystemLoader, StrictUndefined, pass_context
+from jinja2.runtime import Context
 
 from corymb.language import gettext, in_language, ngettext, pgettext
 from corymb.photos import PhotoCache
@@ -61,7 +62,20 @@ def bare() -> Environment:
     plain.install_gettext_callables(  # type: ignore[attr-defined]
         gettext, ngettext, newstyle=True, pgettext=pgettext
     )
+    words: dict[str, Any] = plain.globals
+    words |= {name: typeset_within(words[name]) for name in ("gettext", "ngettext", "pgettext")}
+    words["_"] = words["gettext"]
     return plain
+
+
+def typeset_within(say: Callable[..., Any]) -> Callable[..., Any]:
+    """The same sentence, with what is put into it typeset."""
+
+    @pass_context
+    def said(context: Context, *words: Any, **put_in: object) -> Any:
+        return say(context, *words, **{name: typeset(value) for name, value in put_in.items()})
+
+    return said
 
 
 def studio_in(folder: Path, recipes: int) -> SiteSettings:
