@@ -1,5 +1,6 @@
 """A studio to try commands on, and a way to run them as in a terminal."""
 
+import shutil
 from collections.abc import Callable
 from pathlib import Path
 
@@ -45,11 +46,21 @@ def drawn_before(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return tmp_path_factory.mktemp("pictures")
 
 
+@pytest.fixture(scope="session")
+def new_studio(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """What `corymb new studio` writes; `test_new.py` looks at what that is."""
+    folder = tmp_path_factory.mktemp("new") / "studio"
+    result = CliRunner().invoke(main, ["new", "studio", str(folder), *words(ANSWERS)])
+    assert result.exit_code == 0, result.output
+    return folder
+
+
 @pytest.fixture
-def studio(tmp_path: Path, drawn_before: Path, monkeypatch: pytest.MonkeyPatch, run: Run) -> Path:
+def studio(
+    tmp_path: Path, new_studio: Path, drawn_before: Path, monkeypatch: pytest.MonkeyPatch
+) -> Path:
     """A new studio, with its folder as the current one."""
-    folder = tmp_path / "studio"
-    assert run("new", "studio", str(folder), *words(ANSWERS)).exit_code == 0
+    folder = shutil.copytree(new_studio, tmp_path / "studio")
     (folder / ".cache" / "corymb").mkdir(parents=True)
     (folder / ".cache" / "corymb" / "pictures").symlink_to(drawn_before)
     monkeypatch.chdir(folder)
