@@ -37,7 +37,7 @@ class Garden:
 
     @kept
     def of(self, stem: str) -> int:
-        return self.counts.get(stem, 0) + self.doubled(stem)
+        return int(self.counts.get(stem, 0)) + self.doubled(stem)
 
     @kept
     def doubled(self, stem: str) -> int:

@@ -8,10 +8,9 @@ from typing import Any
 import pytest
 from playwright.sync_api import Browser, Playwright, expect
 
-from corymb.site.settings import AUDIENCES
 from corymb.studio.load import read_studio
 from corymb.studio.studio import Studio
-from corymb.views.pieces import Audience
+from corymb.views.pieces import AUDIENCES, Audience
 from tests import conftest
 from tests.browser.chromium import start_chromium
 from tests.browser.conftest import Visit

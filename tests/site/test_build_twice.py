@@ -13,8 +13,7 @@ import pytest
 from corymb.files.sharing import SharedUse
 from corymb.site.drawn.kept import KINDS
 from corymb.site.publishing.keeping import MARK
-from corymb.site.settings import AUDIENCES
-from corymb.views.pieces import Audience
+from corymb.views.pieces import AUDIENCES, Audience
 from tests.conftest import CACHE, DAY, ROOT, SETTINGS, STUDIO
 
 OWN_SETTINGS = ROOT / "site_demo" / "mkdocs.yml"

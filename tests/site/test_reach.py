@@ -6,13 +6,12 @@ from pathlib import Path
 
 import pytest
 
-from corymb.site.settings import AUDIENCES
 from corymb.studio.load import read_studio
 from corymb.views.compose import addresses
 from corymb.views.compose.catalogue import Catalogue
 from corymb.views.compose.links import standing_links
 from corymb.views.compose.reach import pages_of, pages_of_the_day
-from corymb.views.pieces import Audience
+from corymb.views.pieces import AUDIENCES, Audience
 from tests.conftest import DAY, STUDIO
 
 

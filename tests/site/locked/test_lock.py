@@ -39,7 +39,7 @@ def test_two_sites_of_one_passphrase_have_nothing_in_common(tmp_path: Path) -> N
     assert one.salt != other.salt and one.keys != other.keys
 
 
-CHANGED = {
+CHANGED: dict[str, dict[str, object]] = {
     "fewer rounds": {"rounds": 1},
     "another salt": {"salt": "00" * 16},
     "a short salt": {"salt": "00"},

@@ -57,7 +57,7 @@ def test_before_a_locked_site_stands_a_door_in_the_studios_name(
 
 
 def test_a_door_speaks_the_studios_language(site: Site, settings: SiteSettings) -> None:
-    german = SimpleNamespace(name="Hazel & Row", language="de-DE")
+    german: Any = SimpleNamespace(name="Hazel & Row", language="de-DE")
     with as_published(site, "staff", settings, german, PASSPHRASE) as published:
         assert 'lang="de-DE"' in published.files[DOOR].decode()
         assert "Werkstatt" in published.files[DOOR].decode()
