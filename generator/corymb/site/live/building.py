@@ -37,15 +37,15 @@ class _InterruptedError(Exception):
 
 @dataclass
 class _Made:
-    """What was last made of one audience's site: the whole, and pages that are newer."""
+    """What was last made of one audience's site: the whole, and what is newer than it."""
 
     whole: Site = field(default_factory=Site)
-    pages: dict[str, bytes] = field(default_factory=dict)
+    newer: dict[str, bytes] = field(default_factory=dict)
 
     def at(self, address: str) -> Found | None:
         """What stands at an address, if anything does."""
-        page = self.pages.get(address) or self.whole.pages.get(address)
-        return page or self.whole.files.get(address) or self.whole.copies.get(address)
+        made = self.newer.get(address) or self.whole.pages.get(address)
+        return made or self.whole.files.get(address) or self.whole.copies.get(address)
 
 
 class LiveBuilding:
@@ -73,6 +73,7 @@ class LiveBuilding:
         self._fresh: dict[tuple[str, str], bytes] = {}
         """What was made for someone since the last save."""
         self._lock = Lock()
+        self._counting = Lock()
         self._asking = 0
         self._newer = Event()
         self._finishing: Thread | None = None
@@ -121,25 +122,24 @@ class LiveBuilding:
         """What stands at an address of a site now; none where nothing was made for it."""
         if (fresh := self._fresh.get((name, address))) is not None:
             return fresh
-        self._asking += 1
+        with self._counting:
+            self._asking += 1
         with self._lock:
-            self._asking -= 1
-            found = self._made_now(name, address)  # type: ignore[arg-type]  # named as audiences are
-        if found is not None:
-            self._fresh[name, address] = found
-            return found
-        return self._made[name].at(address)  # type: ignore[index]  # so here
+            with self._counting:
+                self._asking -= 1
+            return self._made_now(name, address)  # type: ignore[arg-type]  # a site served here
 
-    def _made_now(self, name: Audience, address: str) -> bytes | None:
-        """What only a workshop that is ahead of the whole sites can give."""
-        if not self._ahead or self._workshop is None:
-            return None
-        page = self._workshop.page(name, address)
-        if page is not None:
-            self._made[name].pages[address] = page
-            return page
-        drawing = self._workshop.drawing(address)
-        return drawing.encode() if drawing is not None else None
+    def _made_now(self, name: Audience, address: str) -> Found | None:
+        """What a workshop that is ahead of the whole sites gives, or else what was made before."""
+        made = self._made[name]
+        if self._ahead and self._workshop is not None:
+            page = self._workshop.page(name, address)
+            if page is None and (drawing := self._workshop.drawing(address)) is not None:
+                page = drawing.encode()
+            if page is not None:
+                made.newer[address] = self._fresh[name, address] = page
+                return page
+        return made.at(address)
 
     def _refuse(self, report: BuildReport) -> None:
         self.live.refused([self._shown(problem) for problem in report.errors])
