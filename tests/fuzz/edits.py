@@ -12,6 +12,7 @@ orders in place of the whole, another one for each course.
 
 from __future__ import annotations
 
+import re
 import shutil
 import sys
 import tempfile
@@ -32,6 +33,7 @@ from tests.fuzz.little import Demo
 from tests.site.sites_made import differences
 from tests.slips.drawn import draw
 from tests.slips.files import Change
+from tests.slips.values import OF_VALUES
 
 ROOT = Path(__file__).parents[2]
 SEED = 20260916
@@ -41,6 +43,8 @@ WHOLE_AFTER = 4
 BAD_IN_A_ROW = 3
 """So often something may be wrong before all of it is undone."""
 PAGES_ASKED = 4
+ID = re.compile(r"[a-z]+(?:-[a-z]+)+")
+STEM = re.compile(r"(?m)^  ([a-z0-9-]+):$")
 SETTINGS = """\
 site_name: The studio
 docs_dir: content/pages
@@ -77,11 +81,21 @@ class Bench:
         self.random = random
         self.first = self._read()
         self.now = dict(self.first)
+        self.known = dict(self._ids())
         self.photos = sorted(name for name in self.first if name.startswith("photos/"))
 
     def _read(self) -> dict[str, bytes]:
         files = (file for file in sorted(self.folder.rglob("*")) if file.is_file())
         return {file.relative_to(self.folder).as_posix(): file.read_bytes() for file in files}
+
+    def _ids(self) -> Iterator[tuple[str, str]]:
+        """The ids of stems, recipes, lessons, and of what kind each is."""
+        for name, data in self.first.items():
+            kind = name.partition("/")[0]
+            if kind == "stems":
+                yield from ((known_as, kind) for known_as in STEM.findall(data.decode()))
+            elif kind in ("recipes", "techniques"):
+                yield Path(name).stem, kind
 
     def save(self, change: Change) -> Change:
         """Write it; what would undo it."""
@@ -118,8 +132,31 @@ class Bench:
             one = random.choice(back)
             return f"{one} as it was", {one: self.first.get(one)}
         texts = {name: data for name, data in self.now.items() if not name.startswith("photos/")}
+        if drawn < 13:
+            return self._meant(texts)
         slip = draw(texts, random.choice(sorted(texts)), random)
         return slip.told, slip.change
+
+    def _meant(self, texts: dict[str, bytes]) -> tuple[str, Change]:
+        """What someone might well want: another number, another stem or recipe, another word."""
+        random = self.random
+        name = random.choice(sorted(texts))
+        lines = texts[name].decode(errors="replace").split("\n")
+        at = random.choice([at for at, line in enumerate(lines) if line.strip()] or [0])
+        found = [each for each in ID.findall(lines[at]) if each in self.known]
+        if found:
+            out, come = random.choice(found), random.choice(self.known_beside(found[0]))
+            lines[at] = lines[at].replace(out, come)
+        elif re.search(r"\d", lines[at]):
+            lines[at] = OF_VALUES["a number by a hair"](lines[at], random)
+        else:
+            lines[at] += " again"
+        return f"{name}: {lines[at]}", {name: "\n".join(lines).encode()}
+
+    def known_beside(self, known_as: str) -> list[str]:
+        """All ids from files of the same kind."""
+        kind = self.known[known_as]
+        return sorted(each for each, of in self.known.items() if of == kind)
 
     def _unlike_the_first(self) -> list[str]:
         names = sorted(self.first.keys() | self.now.keys())
