@@ -10,7 +10,7 @@ def main() -> None:
     try:
         from corymb.cli import main as command
     except KeyboardInterrupt:
-        sys.exit("\nAborted!")  # as the command itself says later on
+        sys.exit("\nStopped.")  # as the command itself says later on
     command()
 
 

@@ -103,6 +103,13 @@ def test_a_new_studio_asks_and_asks_again_until_it_understands(tmp_path: Path, r
     assert "latitude: 52.3 " in (tmp_path / "s/content/studio.yml").read_text(encoding="utf-8")
 
 
+def test_whoever_stops_at_a_question_has_nothing_written(tmp_path: Path, run: Run) -> None:
+    result = run("new", "studio", str(tmp_path / "s"), typed="Hazel Row\n")
+    assert result.exit_code == 1
+    assert "\nStopped.\n" in result.output
+    assert not (tmp_path / "s").exists()
+
+
 def test_a_folder_with_something_in_it_is_left_alone(studio: Path, run: Run) -> None:
     (studio / "mkdocs.yml").write_text("mine")
     no_questions = run("new", "studio", str(studio))

@@ -32,7 +32,7 @@ def test_ctrl_c_while_it_starts_ends_it_without_a_traceback(
     monkeypatch.setattr(sys, "meta_path", [EndedWhileReading(), *sys.meta_path])
     with pytest.raises(SystemExit) as ended:
         main()
-    assert ended.value.code == "\nAborted!"
+    assert ended.value.code == "\nStopped."
 
 
 def test_the_installed_command_and_python_m_begin_there() -> None:

@@ -28,9 +28,12 @@ class Commands(click.Group):
     """Says what a file or folder refuses in a sentence, whichever command meets it."""
 
     def invoke(self, ctx: click.Context) -> Any:
-        """Run the command; a folder that can't be written is no crash."""
+        """Run the command; a folder that can't be written is no crash, nor is Ctrl+C."""
         try:
             return super().invoke(ctx)
+        except (KeyboardInterrupt, click.Abort):
+            click.echo("\nStopped.", err=True)
+            ctx.exit(1)
         except OSError as error:
             if error.errno == errno.EPIPE:  # someone stopped reading, as `head` does
                 raise
