@@ -229,7 +229,8 @@ class Run:
             ids = {Path(name).stem for name in changed}
             own = [page for page in site.pages if Path(page).stem.partition("--")[0] in ids]
             others = self.bench.random.choices(sorted(site.pages), k=PAGES_ASKED)
-            for page in [*own[:PAGES_ASKED], *others]:
+            # A style link's own drawings are made with the whole, which refreshes it once more.
+            for page in [each for each in [*own[:PAGES_ASKED], *others] if "links/" not in each]:
                 asked[who, page] = self.workshop.page(who, page)
         return asked
 
