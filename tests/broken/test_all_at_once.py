@@ -156,3 +156,25 @@ def test_a_photo_s_accents_may_be_written_in_either_way(
         assert named != text
         (studio / file).write_text(named, encoding="utf-8")
     assert read_and_check(studio)[1] == []
+
+
+@pytest.mark.parametrize(
+    ("lost", "last"),
+    [
+        pytest.param(100, "There is no stem called ‘lost-99’.", id="each is told"),
+        pytest.param(101, "One more name leads nowhere in this file", id="one is too many"),
+        pytest.param(
+            2_500, "2,400 more names lead nowhere in this file", id="a whole list is lost"
+        ),
+    ],
+)
+def test_so_many_lost_names_of_one_file_are_told_and_then_how_many_more(
+    tmp_path: Path, lost: int, last: str
+) -> None:
+    studio = good_studio(tmp_path)
+    counts = "".join(f"  lost-{number}: 1\n" for number in range(lost))
+    (studio / WALK).write_text(f"counts:\n{counts}notes: All of them.\n", "utf-8")
+    problems = read_and_check(studio)[1]
+    assert len(problems) == min(lost, 101)
+    assert last in problems[-1].message
+    assert problems[-1].line == min(lost, 101) + 1

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from pathlib import Path
 
 from corymb.checks.named import Named, NamedLook, looks_in, names_elsewhere, names_in_recipe
 from corymb.ledger import kept
@@ -15,6 +16,8 @@ from corymb.studio.words import NOUNS
 from corymb.trade.order_lines import sizes_of
 
 NAMED = ("stem", "recipe", "technique", "vehicle", "standing")
+MOST_TOLD = 100
+"""So many lost names of one file are told one by one."""
 WRITE_FIRST = {
     "stem": " Write it first, with `corymb new stem`.",
     "recipe": " Write it first, with `corymb new recipe`.",
@@ -53,12 +56,28 @@ def known_names(studio: Studio, kind: str) -> frozenset[str]:
 
 def _lost_of(studio: Studio, names: Iterable[Named]) -> Iterator[Problem]:
     known = {kind: known_names(studio, kind) for kind in NAMED}
-    house = studio.sources.get(("studio", "studio"))
+    by_file: dict[Path, list[Named]] = {}
     for named in names:
-        in_doubt = named.kind == "vehicle" and house is not None and house.has_doubts("vehicles")
-        in_doubt |= named.kind == "stem" and studio.stems_are_lost
-        if named.name not in known[named.kind] and not in_doubt:
-            yield _lost(named, known[named.kind])
+        if named.name not in known[named.kind] and not _in_doubt(studio, named):
+            by_file.setdefault(named.source.file, []).append(named)
+    for lost in by_file.values():
+        yield from (_lost(named, known[named.kind]) for named in lost[:MOST_TOLD])
+        if len(lost) > MOST_TOLD:
+            yield _and_more(lost[MOST_TOLD], len(lost) - MOST_TOLD)
+
+
+def _in_doubt(studio: Studio, named: Named) -> bool:
+    """Whether the name may well stand in what couldn't be read."""
+    if named.kind == "stem":
+        return studio.stems_are_lost
+    house = studio.sources.get(("studio", "studio"))
+    return named.kind == "vehicle" and house is not None and house.has_doubts("vehicles")
+
+
+def _and_more(first: Named, number: int) -> Problem:
+    names = f"{number:,} more names lead" if number > 1 else "One more name leads"
+    message = f"{names} nowhere in this file, from here on. Mend those above first."
+    return first.source.problem(message, *first.path, at_key=first.at_key, word=first.name)
 
 
 def _lost(named: Named, known: frozenset[str]) -> Problem:
