@@ -10,7 +10,11 @@ from corymb.studio.shelves import Key
 from corymb.studio.studio import Studio
 from corymb.studio.values.text import slug
 
-_KEY = re.compile(r"^\s*(?:- +)?[\"']?(?P<key>[^\s\"':#-][^\"':#]*?)[\"']?\s*:", re.MULTILINE)
+_SPACE = r"[^\S\n]*+"
+_KEY = re.compile(
+    rf"^{_SPACE}(?:- +)?+[\"']?+(?P<key>[^\s\"':#-][^\"':#\n]*+)[\"']?+{_SPACE}:", re.MULTILINE
+)
+"""Never more than a line, and no letter is looked at twice: the file may hold anything."""
 
 
 def names_of(keys: Collection[Key]) -> dict[str, frozenset[str]]:
