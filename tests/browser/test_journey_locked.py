@@ -185,7 +185,7 @@ def locks_itself_when_it_is_closed(phone: Phone) -> None:
     end_worker(phone.page)
     phone.open(ORDER_PAGE)
     phone.shows("Locked")
-    phone.page.get_by_label("Keep it open on this phone until I lock it again").check()
+    phone.page.get_by_label("Keep it open on this device until I lock it again").check()
     phone.page.get_by_label("Passphrase").focus()
     phone.type(FIRST)
     phone.shows(SECRET)

@@ -65,7 +65,7 @@ def test_a_folder_that_can_t_be_written_is_told(
     monkeypatch.setattr("corymb.site.publishing.placing.put_together", full)
     result = run("build", "--for", "clients")
     assert result.exit_code == 1
-    assert f"clients:1:1: the site can't be written here: {os.strerror(ENOSPC)}.\n" in (
+    assert f"clients: the site can't be written here: {os.strerror(ENOSPC)}. Make room" in (
         result.output
     )
 
@@ -79,8 +79,8 @@ def test_a_cache_that_can_t_be_written_is_told(
     monkeypatch.setattr("corymb.site.build.PhotoCache", full)
     result = run("build", "--for", "clients")
     assert result.exit_code == 1
-    told = f"what is kept between builds can't be written here: {os.strerror(ENOSPC)}.\n"
-    assert f".cache/corymb:1:1: {told}" in result.output
+    told = f"what is kept between builds can't be written here: {os.strerror(ENOSPC)}. Make room"
+    assert f".cache/corymb: {told}" in result.output
     assert not (studio / "clients").exists()
 
 

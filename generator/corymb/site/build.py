@@ -83,7 +83,7 @@ def build_sites(
             _build(report, settings, audiences, today, progress, strict, passphrase)
     except PublishError as error:
         where = error.folder or settings.config_file.parent
-        report.problems.append(Problem(where, 1, 1, str(error)))
+        report.problems.append(Problem(where, 0, 0, str(error)))
     return report
 
 
@@ -121,7 +121,9 @@ def _kept_in(folder: Path) -> Iterator[None]:
         yield
     except OSError as error:
         raise PublishError(
-            f"what is kept between builds can't be written here: {error.strerror or error}.", folder
+            f"what is kept between builds can't be written here: {error.strerror or error}. "
+            "Make room, or see who may write here, and build again.",
+            folder,
         ) from error
 
 

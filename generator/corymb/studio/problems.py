@@ -15,7 +15,10 @@ UNSAFE = re.compile("[\x00-\x1f\x7f-\x9f\u2028-\u202e\u2066-\u2069\ud800-\udfff]
 
 @dataclass(frozen=True, order=True)
 class Problem:
-    """One thing to put right (or, as advice, to think about), with its place counted from 1."""
+    """One thing to put right (or, as advice, to think about), with its place counted from 1.
+
+    Line 0 is for what is wrong with a folder, or with a file as a whole that nobody has written.
+    """
 
     file: Path
     line: int
@@ -28,7 +31,8 @@ class Problem:
 
     def __str__(self) -> str:
         kind = "advice: " if self.advice else ""
-        told = f"{self.file}:{self.line}:{self.column}: {kind}{self.message}"
+        place = f"{self.line}:{self.column}:" if self.line else ""
+        told = f"{self.file}:{place} {kind}{self.message}"
         return UNSAFE.sub("\N{REPLACEMENT CHARACTER}", told)
 
     def shown(self) -> str:

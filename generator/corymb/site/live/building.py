@@ -171,7 +171,7 @@ class LiveBuilding:
             folder = self._workshop.settings.studio_folder
             report.problems.append(Problem(folder, 1, 1, str(error)))
         except PublishError as error:
-            report.problems.append(Problem(error.folder or Path(), 1, 1, str(error)))
+            report.problems.append(Problem(error.folder or Path(), 0, 0, str(error)))
         if report.errors:
             self._refuse(report)
         return True

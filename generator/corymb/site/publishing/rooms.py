@@ -133,7 +133,10 @@ def _entered(
 
 def cannot_write(error: OSError) -> str:
     """What is said when the disk is full, or someone else's."""
-    return f"the site can't be written here: {error.strerror or error}."
+    return (
+        f"the site can't be written here: {error.strerror or error}. Make room, or see who may "
+        "write here, and build again; the site that stands is as it was."
+    )
 
 
 def _furnish(room: Room) -> None:
