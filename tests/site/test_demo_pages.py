@@ -10,11 +10,19 @@ from urllib.parse import unquote, urlsplit
 
 import pytest
 import yaml
-from bs4 import BeautifulSoup, Tag
+from bs4 import BeautifulSoup
+from lxml.html import HtmlElement
 
 from corymb.site.settings import AUDIENCES
 from corymb.views.pieces import Audience
-from tests.site.trees import addresses_in, anchors_in, said_in_the_head
+from tests.site.trees import (
+    addresses_in,
+    anchors_in,
+    of_class,
+    said_in_the_head,
+    tree_of,
+    words_of,
+)
 
 CONTENT = Path(__file__).parents[2] / "content"
 SITE = "https://teaselandrook.example/"
@@ -67,19 +75,17 @@ def test_a_recipe_page_lists_counts_roles_windows_and_variants(
     demo_sites: Sites, audience: Audience, file: Path
 ) -> None:
     written = yaml.load(file.read_text("utf-8"), yaml.BaseLoader)
-    soup = soup_of(demo_sites[audience] / "arrangements" / f"{file.stem}.html")
-    table = soup.select_one("table.lines")
-    assert table is not None
-    rows = [row.get_text(" ", strip=True) for row in table.select("tbody tr")]
+    page = tree_of(demo_sites[audience] / "arrangements" / f"{file.stem}.html")
+    lines = of_class(page, "lines")[0].findall("tbody/tr")
+    rows = [words_of(row) for row in lines]
     if "based on" not in written:
         assert [row.split()[0] for row in rows] == [_count(line) for line in written["stems"]]
     assert all(any(role in row for role in ("depth", "light", "accent")) for row in rows)
-    windows = [row.select_one("small.label") for row in table.select("tbody tr")]
-    assert all(window is not None and window.get_text(strip=True) for window in windows)
-    said = soup.select_one(".season-says")
-    assert said is not None and said.get_text(strip=True)
+    windows = [row.xpath(".//small[contains(@class, 'label')]")[0] for row in lines]
+    assert windows and all(words_of(window) for window in windows)
+    assert words_of(of_class(page, "season-says")[0])
     names = {variant["name"] for variant in written["variants"].values()}
-    shown = {tag.get_text(strip=True) for tag in soup.select(".variant h3")}
+    shown = {words_of(h3, "") for part in of_class(page, "variant") for h3 in part.iter("h3")}
     assert len(names) >= 2
     assert names == shown
 
@@ -93,26 +99,22 @@ def test_a_variants_page_shows_what_changed_from_its_parent(demo_sites: Sites, f
     pages = list((demo_sites["clients"] / "arrangements").glob(f"{file.stem}--*.html"))
     assert len(pages) >= 2
     for page in pages:
-        soup = soup_of(page)
-        assert soup.select(".changes li"), page.name
-        parent = soup.select_one(".changes h2 a")
-        assert parent is not None
-        assert parent["href"] == f"{file.stem}.html"
+        changes = of_class(tree_of(page), "changes")[0]
+        assert changes.findall(".//li"), page.name
+        assert changes.findall(".//h2//a")[0].get("href") == f"{file.stem}.html"
 
 
 def test_sizes_add_up(demo_sites: Sites) -> None:
     for page in (demo_sites["clients"] / "arrangements").glob("*.html"):
-        soup = soup_of(page)
-        table = soup.select_one(".sizes-table")
-        assert table is not None, page.name
-        rows = [_numbers(row) for row in table.select("tbody tr")]
-        totals = table.select_one("tfoot tr")
-        assert totals is not None
+        (table,) = of_class(tree_of(page), "sizes-table")
+        rows = [_numbers(row) for row in table.findall("tbody/tr")]
+        (totals,) = table.findall("tfoot/tr")
+        assert rows and rows[0], page.name
         assert [sum(column) for column in zip(*rows, strict=True)] == _numbers(totals), page.name
 
 
-def _numbers(row: Tag) -> list[int]:
-    return [int(cell.get_text()) for cell in row.select("td")]
+def _numbers(row: HtmlElement) -> list[int]:
+    return [int(words_of(cell)) for cell in row.findall("td")]
 
 
 def test_drafts_are_for_staff_alone(demo_sites: Sites) -> None:

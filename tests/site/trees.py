@@ -38,3 +38,15 @@ def addresses_in(file: Path) -> list[str]:
 def said_in_the_head(file: Path, tag: str, name: str, value: str, says: str) -> str | None:
     """What the first such tag says in an attribute, such as a `link` with its `rel` for `href`."""
     return next(iter(tree_of(file).xpath(f"//{tag}[@{name}=$value]/@{says}", value=value)), None)
+
+
+def of_class(tree: HtmlElement, name: str) -> list[HtmlElement]:
+    """All parts of a class, in the order of the page."""
+    among = './/*[contains(concat(" ", normalize-space(@class), " "), $name)]'
+    return list(tree.xpath(among, name=f" {name} "))
+
+
+def words_of(tree: HtmlElement, between: str = " ") -> str:
+    """What a part says, without the spaces around its pieces."""
+    pieces = (str(piece).strip() for piece in tree.xpath(".//text()"))
+    return between.join(piece for piece in pieces if piece)

@@ -7,7 +7,6 @@ from dataclasses import replace
 from pathlib import Path
 
 import pytest
-from bs4 import BeautifulSoup
 from PIL import Image
 
 import corymb
@@ -21,6 +20,7 @@ from corymb.studio.studio import Studio
 from corymb.trade.looks import look_by_id
 from corymb.views.pieces import Audience, ImagePair, PhotoView, PictureView
 from tests import conftest
+from tests.site.trees import tree_of
 
 STARTER = Path(corymb.__file__).parent / "starter" / "content"
 SITE = "https://teaselandrook.example/"
@@ -37,8 +37,8 @@ def tags(demo_sites: dict[Audience, Path]) -> dict[str, dict[str, str]]:
 
 
 def told_by(file: Path) -> dict[str, str]:
-    soup = BeautifulSoup(file.read_text("utf-8"), "lxml")
-    return {str(tag["property"]): str(tag["content"]) for tag in soup.select("meta[property]")}
+    tags = tree_of(file).xpath("//meta[@property]")
+    return {tag.get("property"): tag.get("content") for tag in tags}
 
 
 def test_no_arrangement_is_without_an_image_of_the_size_it_says(
