@@ -95,14 +95,18 @@ SOURCES: dict[str, Callable[[], bytes]] = {
 }
 
 
-@pytest.fixture(params=SOURCES)
-def photo(request: pytest.FixtureRequest, photos: Path, cache: PhotoCache) -> PreparedPhoto:
-    """The photo as published, from a file in which the word really was planted."""
+@pytest.fixture(scope="module", params=SOURCES)
+def photo(
+    request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory
+) -> PreparedPhoto:
+    """The photo as published, from a file in which the word really was planted; made once."""
     kind = str(request.param)
-    source = photos / f"{kind}.{kind}"
+    folder = tmp_path_factory.mktemp(kind)
+    source = folder / f"{kind}.{kind}"
     source.write_bytes(SOURCES[kind]())
     assert SECRET in source.read_bytes()
-    return prepare(source, cache)
+    with PhotoCache(folder / "cache") as cache:
+        return prepare(source, cache)
 
 
 def published(photo: PreparedPhoto) -> Iterator[Path]:
