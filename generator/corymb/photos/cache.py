@@ -81,6 +81,7 @@ class PhotoCache:
     def save(self) -> None:
         """Remember which files were seen, so that the next run need not read them."""
         self._index.save()
+        self._store.save()
 
     def evict(self) -> int:
         """Remove what this cache object hasn't used since it was opened; say how many photos.

@@ -16,6 +16,7 @@ from typing import Any
 from corymb.files.unharmed import make_way
 from corymb.files.whole import UNFINISHED, made_folder, write_whole
 from corymb.photos.develop import Developed, Print
+from corymb.photos.joint_notes import JointNotes
 from corymb.photos.prepared import PhotoColour, PhotoFile, PreparedPhoto
 
 _SUFFIX = {"avif": "avif", "jpeg": "jpg"}
@@ -43,6 +44,7 @@ class Store:
     def __init__(self, folder: Path) -> None:
         self.folder = folder
         made_folder(folder)
+        self._joint = JointNotes(folder.parent / "notes.json")
 
     def find(self, key: str) -> PreparedPhoto | None:
         known = _FOUND.get(f"{self.folder} {key}")
@@ -54,7 +56,7 @@ class Store:
         note_path = self._note_path(key)
         stamps = [(note_path, _stamp(note_path))]
         try:
-            note = _read_note(note_path)
+            note = self._note(key, note_path, stamps[0][1])
             files = [self._checked(record) for record in note["files"]]
             photo = _photo(note, files)
         except (OSError, ValueError, KeyError, TypeError):
@@ -62,6 +64,19 @@ class Store:
         stamps += [(file.path, _stamp(file.path)) for file in files]
         _FOUND[f"{self.folder} {key}"] = _Found(photo, tuple(stamps))
         return photo
+
+    def _note(self, key: str, path: Path, stamp: Stamp) -> dict[str, Any]:
+        """From the joint notes where its own file stands as it did, and else from that."""
+        told = list(stamp or ())
+        note = self._joint.of(key, told)
+        if note is None:
+            note = _read_note(path)
+            self._joint.add(key, told, note)
+        return note
+
+    def save(self) -> None:
+        """Have the notes at hand together for the next run."""
+        self._joint.save()
 
     def keep(self, key: str, developed: Developed) -> PreparedPhoto:
         named = [(f"{key}-{each.size[0]}", each) for each in developed.prints]
@@ -82,6 +97,7 @@ class Store:
     def remove_all_but(self, keys: Iterable[str]) -> int:
         """Remove other photos and what interrupted runs left; say how many photos went."""
         wanted, removed = set(keys), set()
+        self._joint.keep_only(wanted)
         with os.scandir(self.folder) as entries:
             for entry in entries:
                 key = entry.name.split("-")[0].split(".")[0]
