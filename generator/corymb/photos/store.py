@@ -57,11 +57,11 @@ class Store:
         stamps = [(note_path, _stamp(note_path))]
         try:
             note = self._note(key, note_path, stamps[0][1])
-            files = [self._checked(record) for record in note["files"]]
-            photo = _photo(note, files)
+            checked = [self._checked(record) for record in note["files"]]
+            photo = _photo(note, [file for file, _ in checked])
         except (OSError, ValueError, KeyError, TypeError):
             return None
-        stamps += [(file.path, _stamp(file.path)) for file in files]
+        stamps += [(file.path, stamp) for file, stamp in checked]
         _FOUND[f"{self.folder} {key}"] = _Found(photo, tuple(stamps))
         return photo
 
@@ -126,17 +126,18 @@ class Store:
         make_way(path)
         write_whole(path, data)
 
-    def _checked(self, record: dict[str, Any]) -> PhotoFile:
+    def _checked(self, record: dict[str, Any]) -> tuple[PhotoFile, Stamp]:
         """Length and time of change are enough when both agree; a copied cache is read through."""
         file = self._file(record)
-        status = file.path.stat()
+        path = os.fspath(file.path)
+        status = os.stat(path)  # noqa: PTH116  # for thousands of files, twice as quick
         if status.st_size != record["length"]:
             raise ValueError(f"{file.name} is not as long as it was")
-        if not os.access(file.path, os.R_OK):
+        if not os.access(path, os.R_OK):
             raise ValueError(f"{file.name} can't be read")
         if status.st_mtime_ns != record["changed"]:
             _check_digest(file.path, record["digest"])
-        return file
+        return file, (status.st_size, status.st_mtime_ns, status.st_mode)
 
     def _file(self, record: dict[str, Any]) -> PhotoFile:
         return PhotoFile(
