@@ -13,6 +13,7 @@ from corymb.checks.photo_colours import unlike_their_looks
 from corymb.language import in_language
 from corymb.photos import PhotoCache, PhotoError, PreparedPhoto, prepare_many
 from corymb.site.drawn.pictures import Pictures, draw_all
+from corymb.site.lasting import all_lasts
 from corymb.site.link_check import Known
 from corymb.site.locked.keys import Passphrase
 from corymb.site.locked.publishing import as_published, refusal
@@ -79,7 +80,7 @@ def build_sites(
         return report
     try:
         # Before anything is read: of two builds, the one that read last is to publish last.
-        with at_work([settings.output(audience) for audience in audiences], waiting):
+        with all_lasts(), at_work([settings.output(who) for who in audiences], waiting):
             _build(report, settings, audiences, today, progress, strict, passphrase)
     except PublishError as error:
         where = error.folder or settings.config_file.parent

@@ -15,6 +15,7 @@ from threading import Event, Lock, Thread
 
 from corymb.site.assets import ASSETS
 from corymb.site.build import BuildReport, Progress, no_progress
+from corymb.site.lasting import what_is_here_lasts
 from corymb.site.live.live_site import LiveSite
 from corymb.site.live.workshop import Workshop
 from corymb.site.locked.publishing import refusal
@@ -194,6 +195,7 @@ class LiveBuilding:
             self._publish(name, site, made.whole)
         self._ahead = False
         self._fresh = {}
+        what_is_here_lasts()  # so that no save has to wait for a look through all of it
         if stale:
             self.live.published()
 
