@@ -12,6 +12,7 @@ from tests.browser.shelf import PATIENCE
 from tests.browser.watching import Watch
 from tests.serving import served
 
+OPENING = 30_000  # milliseconds: one or two keys are made first, with a million rounds each
 NARROW: ViewportSize = {"width": 360, "height": 640}
 LEAVES = """addEventListener("pagehide", () => {
   const field = document.getElementById("passphrase");
@@ -65,7 +66,8 @@ class Phone:
         self.page.keyboard.press("Enter")
 
     def shows(self, heading: str) -> None:
-        expect(self.page.get_by_role("heading", level=1)).to_have_text(re.compile(heading))
+        told = self.page.get_by_role("heading", level=1)
+        expect(told).to_have_text(re.compile(heading), timeout=OPENING)
 
     @property
     def said(self) -> Locator:

@@ -15,7 +15,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from corymb.site.locked.places import DOOR
-from tests.browser.locked_phone import NARROW, Phone
+from tests.browser.locked_phone import NARROW, OPENING, Phone
 from tests.browser.shelf import KEEP_NOTHING
 from tests.browser.sizes import DESK
 from tests.browser.test_axe import AXE, RUN
@@ -91,7 +91,8 @@ def opens_where_a_link_leads(phone: Phone) -> None:
     looks_right(phone.page)
     phone.type("plum lamp oar velvet kites")
     expect(phone.said).to_have_text(
-        "That isn’t the passphrase. Look at capitals, hyphens and spaces, and try again."
+        "That isn’t the passphrase. Look at capitals, hyphens and spaces, and try again.",
+        timeout=OPENING,
     )
     field = phone.page.get_by_label("Passphrase")
     expect(field).to_have_attribute("aria-invalid", "true")
@@ -214,9 +215,9 @@ def takes_another_passphrase(phone: Phone) -> None:
     phone.page.get_by_role("button", name="Lock again").click()
     phone.shows("Locked")
     phone.type(FIRST)
-    expect(phone.said).to_have_text(re.compile("^That isn’t the passphrase."))
+    expect(phone.said).to_have_text(re.compile("^That isn’t the passphrase."), timeout=OPENING)
     phone.type(SECOND)
-    phone.page.wait_for_url(f"{phone.address}")
+    phone.page.wait_for_url(f"{phone.address}", timeout=OPENING)
 
 
 def notices_what_a_host_has_changed(phone: Phone) -> None:
