@@ -12,7 +12,7 @@ from tests.browser.shelf import PATIENCE
 from tests.browser.watching import Watch
 from tests.serving import served
 
-OPENING = 30_000  # milliseconds: one or two keys are made first, with a million rounds each
+OPENING = 15_000  # milliseconds: keys are made, and a new worker takes the old one's place
 NARROW: ViewportSize = {"width": 360, "height": 640}
 LEAVES = """addEventListener("pagehide", () => {
   const field = document.getElementById("passphrase");

@@ -5,6 +5,7 @@ In the second build two pages are in each other's place, as a host could put the
 
 from __future__ import annotations
 
+import os
 import shutil
 from dataclasses import replace
 from datetime import date
@@ -45,6 +46,7 @@ def locked_builds(tmp_path_factory: pytest.TempPathFactory) -> dict[str, Path]:
         build(folder / "first", FIRST)
         build(folder / "second", SECOND)
         swap(folder / "second" / "staff")
+        make_older(folder / "first" / "staff")
 
     folder = made_once(tmp_path_factory, "locked", make)
     return {name: folder / name for name in ("first", "second")}
@@ -75,6 +77,13 @@ def swap(staff: Path) -> None:
     before = one.read_bytes()
     one.write_bytes(other.read_bytes())
     other.write_bytes(before)
+
+
+def make_older(site: Path) -> None:
+    """By a minute: a browser that asks for what is newer is told so in whole seconds."""
+    for file in site.rglob("*"):
+        before = file.stat().st_mtime - 60
+        os.utime(file, (before, before))
 
 
 def sealer_of(staff: Path, passphrase: str) -> Sealer:
