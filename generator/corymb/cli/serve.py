@@ -5,6 +5,7 @@ from __future__ import annotations
 import time
 from collections.abc import Sequence
 from datetime import datetime
+from functools import lru_cache
 from pathlib import Path
 from threading import Event
 
@@ -116,10 +117,17 @@ def _refused(errors: Sequence[Problem]) -> None:
     click.echo(f"{sum_of(errors)}; the last good site stays up.", err=True)
 
 
+@lru_cache(maxsize=1)
+def _settings_in(config_file: Path, changed_ns: int) -> SiteSettings:
+    """MkDocs takes its time to read them, and most saves are of other files."""
+    return read_settings(config_file)
+
+
 def _read_again(live: LiveSite, config_file: Path) -> SiteSettings | None:
     """The settings as they are now; none while mkdocs.yml can't be used."""
     try:
-        return read_settings(config_file)
+        there = config_file.is_file()
+        return _settings_in(config_file, config_file.stat().st_mtime_ns if there else 0)
     except SettingsError as error:
         click.echo(str(error), err=True)
         live.refused([Problem(config_file, 1, 1, str(error))])

@@ -7,8 +7,9 @@ meanwhile ends the second step, and the first begins again.
 
 from __future__ import annotations
 
+import os
 import time
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from threading import Event, Lock, Thread
@@ -30,6 +31,7 @@ Found = bytes | Path
 """What a browser is sent: made here, or a file as it lies."""
 
 SHORT_SECONDS = 0.001
+FETCHING_SECONDS = 0.05
 
 
 class _InterruptedError(Exception):
@@ -157,6 +159,9 @@ class LiveBuilding:
             return workshop.look()
 
     def _follow(self, report: BuildReport) -> None:
+        """Once the browsers have had time to fetch what they were told of."""
+        if self._newer.wait(FETCHING_SECONDS):
+            return
         if self._finish(report, no_progress):
             self._finished(report)
 
@@ -234,5 +239,14 @@ def _changed(before: Site, after: Site) -> set[str]:
 
 def _theme_now() -> object:
     """How the theme's files stand: who works on the theme wants to see it."""
-    files = [file for folder in (TEMPLATES, ASSETS) for file in folder.rglob("*")]
-    return [(file, stat.st_mtime_ns, stat.st_size) for file in files if (stat := file.stat())]
+    return [*_stamps_in(TEMPLATES), *_stamps_in(ASSETS)]
+
+
+def _stamps_in(folder: str | Path) -> Iterator[tuple[str, int, int]]:
+    with os.scandir(folder) as entries:
+        for entry in entries:
+            if entry.is_dir():
+                yield from _stamps_in(entry.path)
+            else:
+                stat = entry.stat()
+                yield entry.path, stat.st_mtime_ns, stat.st_size

@@ -17,7 +17,7 @@ from corymb.site.render import THEME
 from corymb.site.settings import SiteSettings
 from corymb.views.pieces import Audience
 
-STEP_MS = 20  # a save comes as several events in a row: wait until it has been still so long
+STEP_MS = 5  # a save comes as several events in a row: wait until it has been still so long
 LONGEST_WAIT_MS = 400
 LOOK_UP_MS = 400  # how often the settings, which lie outside the watched folders, are looked at
 
