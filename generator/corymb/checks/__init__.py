@@ -5,7 +5,7 @@ Errors stop a build; advice is for the studio to weigh.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from itertools import chain
 from pathlib import Path
 
@@ -54,10 +54,15 @@ def read_and_check(folder: Path) -> tuple[Studio | None, list[Problem]]:
     once. There is no studio when `studio.yml` itself can't be read.
     """
     read = read_folder(folder)
-    found = check_studio(read.mended) if read.mended is not None else []
+    found = all_found(read.mended) if read.mended is not None else ()
     return read.studio, in_order((*read.problems, *found))
 
 
 def check_studio(studio: Studio) -> list[Problem]:
     """Everything that the studio's files get wrong about each other, in the order of files."""
-    return in_order(chain.from_iterable(check(studio) for check in CHECKS))
+    return in_order(all_found(studio))
+
+
+def all_found(studio: Studio) -> Iterable[Problem]:
+    """The same as it is found: in any order, and some of it more than once."""
+    return chain.from_iterable(check(studio) for check in CHECKS)

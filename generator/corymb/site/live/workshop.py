@@ -14,7 +14,7 @@ from dataclasses import dataclass, field
 from datetime import date
 from pathlib import Path
 
-from corymb.checks import check_studio
+from corymb.checks import all_found
 from corymb.language import in_language
 from corymb.ledger import Followed, Ledger
 from corymb.photos import PhotoCache, PreparedPhoto
@@ -65,10 +65,11 @@ class Workshop:
         if read.mended is None:
             return read.problems
         bench = self._bench = self._bench_for(read.mended)
-        problems = in_order((*read.problems, *check_studio(bench.studio)))
+        problems = in_order((*read.problems, *all_found(bench.studio)))
         if all(problem.advice for problem in problems):
             bench = self._bench = self._made_ready(bench, read.mended)
-            problems = in_order((*problems, *bench.take_photos()))
+            if of_photos := bench.take_photos():
+                problems = in_order((*problems, *of_photos))
         return problems
 
     def _bench_for(self, read: Studio) -> _Bench:
