@@ -17,7 +17,8 @@ from corymb.trade.kinship import (
     NOTHING_SHARED,
     SAME_STYLE,
     Kin,
-    goes_with,
+    Kinship,
+    seen_of,
 )
 from corymb.trade.looks import Look
 from tests.trade.making import stem
@@ -57,7 +58,9 @@ def kin(
 ) -> dict[str, tuple[Kin, ...]]:
     each_its_own = {look_id: look_id for look_id in looks}
     all_year = {**dict.fromkeys(looks, YEAR), **(weeks or {})}
-    return goes_with(looks, stems, all_year, styles or each_its_own)
+    known = styles or each_its_own
+    kinship = Kinship({k: seen_of(looks[k], stems, all_year[k], known[k]) for k in looks})
+    return {known_as: kinship.of(known_as) for known_as in looks}
 
 
 def names(found: dict[str, tuple[Kin, ...]], of: str) -> list[str]:

@@ -58,11 +58,6 @@ def read_and_check(folder: Path) -> tuple[Studio | None, list[Problem]]:
     return read.studio, in_order((*read.problems, *found))
 
 
-def check_studio(studio: Studio) -> list[Problem]:
-    """Everything that the studio's files get wrong about each other, in the order of files."""
-    return in_order(all_found(studio))
-
-
 def all_found(studio: Studio) -> Iterable[Problem]:
-    """The same as it is found: in any order, and some of it more than once."""
+    """What the studio's files get wrong about each other, in any order, some of it twice."""
     return chain.from_iterable(check(studio) for check in CHECKS)

@@ -80,26 +80,6 @@ class Kinship:
         return _kin_of(known_as, self._seen, self._holders)
 
 
-def goes_with(
-    looks: Mapping[str, Look],
-    stems: Mapping[str, Stem],
-    weeks: Mapping[str, frozenset[int]],
-    styles: Mapping[str, str],
-) -> dict[str, tuple[Kin, ...]]:
-    """For each look, by id, the other recipes that go with it, best first, ties by id.
-
-    `looks` are recipes' own, by id; `weeks` are those in which each can be made, `styles` their
-    styles, both by the same ids.
-    """
-    kinship = Kinship(
-        {
-            known_as: seen_of(look, stems, weeks[known_as], styles[known_as])
-            for known_as, look in looks.items()
-        }
-    )
-    return {look_id: kinship.of(look_id) for look_id in looks}
-
-
 def seen_of(look: Look, stems: Mapping[str, Stem], weeks: Iterable[int], style: str) -> Seen:
     """What is seen of a look of that style, and in which weeks."""
     shares: dict[str, float] = {}
